@@ -1,0 +1,6 @@
+//! **rooftend**: a messaging assistant for a crew that builds and looks after kitchen gardens on roofs.
+//!
+//! The house has rooms on floors; a room may know only rooms below it (the table stands in
+//! DEVELOPERS.md, and a test holds the code to it). In reading order, ground floor first:
+
+pub mod quantity;
