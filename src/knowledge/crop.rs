@@ -1,0 +1,376 @@
+//! A crop: what its file says, as facts.
+
+use super::fact::Fact;
+use super::names::{InThree, Names};
+use super::raw::{RawFact, Reader};
+use crate::quantity::{Fraction, Length, Temperature, ThermalTime};
+use serde::Deserialize;
+
+/// One crop of the knowledge base.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Crop {
+    pub id: String,
+    pub botanical: String,
+    pub family: String,
+    pub grown_for: GrownFor,
+    pub names: Names,
+    pub water: WaterUse,
+    pub stages: Stages,
+    pub heat: HeatLimits,
+    pub emergence: Emergence,
+    pub harvest: Harvest,
+    pub bed: BedNeeds,
+    pub microgreen: Option<Microgreen>,
+    pub cautions: Vec<CropCaution>,
+}
+
+/// The part that is eaten.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum GrownFor {
+    Leaf,
+    Fruit,
+    Pod,
+    Root,
+    Head,
+    Herb,
+}
+
+/// FAO-56 dual coefficient and root parameters.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WaterUse {
+    /// Basal crop coefficient of the three stages (table 17), dimensionless.
+    pub kcb_initial: Fact<f64>,
+    pub kcb_mid: Fact<f64>,
+    pub kcb_end: Fact<f64>,
+    pub height: Fact<Length>,
+    /// In a field; a bed limits it.
+    pub root_depth: Fact<Length>,
+    /// Depletion fraction p (table 22).
+    pub depletion_fraction: Fact<Fraction>,
+}
+
+/// Lengths of the four growth stages, days (FAO-56 table 11).
+#[derive(Debug, Clone, PartialEq)]
+pub struct Stages {
+    pub initial_days: Fact<f64>,
+    pub development_days: Fact<f64>,
+    pub mid_days: Fact<f64>,
+    pub late_days: Fact<f64>,
+}
+
+/// What temperature does to growth.
+#[derive(Debug, Clone, PartialEq)]
+pub struct HeatLimits {
+    /// Growth stops below.
+    pub base: Fact<Temperature>,
+    /// No further gain above.
+    pub upper: Fact<Temperature>,
+    /// A week whose mean daily maximum is above is past the crop's limit.
+    pub day_limit: Fact<Temperature>,
+    /// A mean daily minimum below hurts it.
+    pub cold_limit: Fact<Temperature>,
+    pub beyond: Beyond,
+}
+
+/// What heat past the limit does.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Beyond {
+    Bolts,
+    TurnsBitter,
+    DropsFlowers,
+    Stops,
+    Scorches,
+}
+
+/// Thermal time to emergence.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Emergence {
+    pub base: Fact<Temperature>,
+    pub thermal_time: Fact<ThermalTime>,
+    pub optimum: Fact<Temperature>,
+    pub ceiling: Fact<Temperature>,
+}
+
+/// When thermal time to the first pick begins.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum CountedFrom {
+    Sowing,
+    Planting,
+}
+
+/// First pick, last pick, how much, how one sees it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Harvest {
+    pub counted_from: CountedFrom,
+    pub first: Fact<ThermalTime>,
+    /// From first to last pick, days.
+    pub picking_days: Fact<f64>,
+    /// The whole harvest, g/m².
+    pub grams_per_m2: Fact<f64>,
+    pub signs: InThree<String>,
+}
+
+/// What the crop asks of a bed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BedNeeds {
+    pub depth: Fact<Length>,
+    pub spacing: Fact<Length>,
+    /// Least direct sun, h/day.
+    pub sun_hours: Fact<f64>,
+}
+
+/// The crop on a sprouting tray, cut as a shoot.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Microgreen {
+    pub base: Fact<Temperature>,
+    pub upper: Fact<Temperature>,
+    /// Sowing to cutting.
+    pub thermal_time: Fact<ThermalTime>,
+    pub seed_g_per_m2: Fact<f64>,
+    pub soak_hours: Fact<f64>,
+    pub blackout_days: Fact<f64>,
+    pub grams_per_m2: Fact<f64>,
+    pub signs: InThree<String>,
+}
+
+/// When a caution is due.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum WhenDue {
+    Harvest,
+    Microgreen,
+    Always,
+}
+
+/// A caution of this crop.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct CropCaution {
+    pub when: WhenDue,
+    pub text: InThree<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct RawCrop {
+    id: String,
+    botanical: String,
+    family: String,
+    grown_for: GrownFor,
+    names: Names,
+    water: RawWater,
+    stages: RawStages,
+    heat: RawHeat,
+    emergence: RawEmergence,
+    harvest: RawHarvest,
+    bed: RawBed,
+    microgreen: Option<RawMicrogreen>,
+    #[serde(default)]
+    cautions: Vec<RawCaution>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawWater {
+    kcb_initial: RawFact,
+    kcb_mid: RawFact,
+    kcb_end: RawFact,
+    height_m: RawFact,
+    root_depth_m: RawFact,
+    depletion_fraction: RawFact,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawStages {
+    initial_days: RawFact,
+    development_days: RawFact,
+    mid_days: RawFact,
+    late_days: RawFact,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawHeat {
+    base_c: RawFact,
+    upper_c: RawFact,
+    day_limit_c: RawFact,
+    cold_limit_c: RawFact,
+    beyond: Beyond,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawEmergence {
+    base_c: RawFact,
+    thermal_time_cd: RawFact,
+    optimum_c: RawFact,
+    ceiling_c: RawFact,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawHarvest {
+    counted_from: CountedFrom,
+    first_cd: RawFact,
+    picking_days: RawFact,
+    grams_per_m2: RawFact,
+    signs: InThree<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawBed {
+    depth_cm: RawFact,
+    spacing_cm: RawFact,
+    sun_hours: RawFact,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawMicrogreen {
+    base_c: RawFact,
+    upper_c: RawFact,
+    thermal_time_cd: RawFact,
+    seed_g_per_m2: RawFact,
+    soak_hours: RawFact,
+    blackout_days: RawFact,
+    grams_per_m2: RawFact,
+    signs: InThree<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawCaution {
+    when: WhenDue,
+    en: String,
+    hi: String,
+    #[serde(rename = "hi-Latn")]
+    hi_latn: String,
+}
+
+pub fn read(reader: &mut Reader<'_>, raw: RawCrop) -> Option<(String, Crop)> {
+    // Every part is read before any is given up, so that all problems of a file are told at once.
+    let water = water(reader, &raw.water);
+    let stages = stages(reader, &raw.stages);
+    let heat = heat(reader, &raw.heat);
+    let emergence = emergence(reader, &raw.emergence);
+    let harvest = harvest(reader, raw.harvest);
+    let bed = bed(reader, &raw.bed);
+    let microgreen = match raw.microgreen {
+        Some(raw) => Some(microgreen(reader, raw)?),
+        None => None,
+    };
+    let cautions = raw
+        .cautions
+        .into_iter()
+        .map(|raw| CropCaution { when: raw.when, text: InThree { en: raw.en, hi: raw.hi, hi_latn: raw.hi_latn } })
+        .collect();
+    let crop = Crop {
+        id: raw.id,
+        botanical: raw.botanical,
+        family: raw.family,
+        grown_for: raw.grown_for,
+        names: raw.names,
+        water: water?,
+        stages: stages?,
+        heat: heat?,
+        emergence: emergence?,
+        harvest: harvest?,
+        bed: bed?,
+        microgreen,
+        cautions,
+    };
+    Some((crop.id.clone(), crop))
+}
+
+fn water(reader: &mut Reader<'_>, raw: &RawWater) -> Option<WaterUse> {
+    let coefficient = |reader: &mut Reader<'_>, raw| reader.number(raw, "basal crop coefficient", 0.0, 1.5);
+    let kcb = [coefficient(reader, &raw.kcb_initial), coefficient(reader, &raw.kcb_mid), coefficient(reader, &raw.kcb_end)];
+    let height = reader.fact(&raw.height_m, Length::metres);
+    let root_depth = reader.fact(&raw.root_depth_m, Length::metres);
+    let depletion_fraction = reader.fact(&raw.depletion_fraction, Fraction::of_one);
+    let [kcb_initial, kcb_mid, kcb_end] = kcb;
+    Some(WaterUse {
+        kcb_initial: kcb_initial?,
+        kcb_mid: kcb_mid?,
+        kcb_end: kcb_end?,
+        height: height?,
+        root_depth: root_depth?,
+        depletion_fraction: depletion_fraction?,
+    })
+}
+
+fn stages(reader: &mut Reader<'_>, raw: &RawStages) -> Option<Stages> {
+    let mut days = |raw| reader.number(raw, "stage length", 0.0, 400.0);
+    let lengths = [days(&raw.initial_days), days(&raw.development_days), days(&raw.mid_days), days(&raw.late_days)];
+    let [initial_days, development_days, mid_days, late_days] = lengths;
+    Some(Stages {
+        initial_days: initial_days?,
+        development_days: development_days?,
+        mid_days: mid_days?,
+        late_days: late_days?,
+    })
+}
+
+fn heat(reader: &mut Reader<'_>, raw: &RawHeat) -> Option<HeatLimits> {
+    let mut celsius = |raw| reader.fact(raw, Temperature::celsius);
+    let limits = [celsius(&raw.base_c), celsius(&raw.upper_c), celsius(&raw.day_limit_c), celsius(&raw.cold_limit_c)];
+    let [base, upper, day_limit, cold_limit] = limits;
+    Some(HeatLimits {
+        base: base?,
+        upper: upper?,
+        day_limit: day_limit?,
+        cold_limit: cold_limit?,
+        beyond: raw.beyond,
+    })
+}
+
+fn emergence(reader: &mut Reader<'_>, raw: &RawEmergence) -> Option<Emergence> {
+    let thermal_time = reader.fact(&raw.thermal_time_cd, ThermalTime::degree_days);
+    let mut celsius = |raw| reader.fact(raw, Temperature::celsius);
+    let [base, optimum, ceiling] = [celsius(&raw.base_c), celsius(&raw.optimum_c), celsius(&raw.ceiling_c)];
+    Some(Emergence { base: base?, thermal_time: thermal_time?, optimum: optimum?, ceiling: ceiling? })
+}
+
+fn harvest(reader: &mut Reader<'_>, raw: RawHarvest) -> Option<Harvest> {
+    let first = reader.fact(&raw.first_cd, ThermalTime::degree_days);
+    let picking_days = reader.number(&raw.picking_days, "picking time", 0.0, 400.0);
+    let grams_per_m2 = reader.number(&raw.grams_per_m2, "yield in g/m²", 0.0, 50_000.0);
+    Some(Harvest {
+        counted_from: raw.counted_from,
+        first: first?,
+        picking_days: picking_days?,
+        grams_per_m2: grams_per_m2?,
+        signs: raw.signs,
+    })
+}
+
+fn bed(reader: &mut Reader<'_>, raw: &RawBed) -> Option<BedNeeds> {
+    let depth = reader.fact(&raw.depth_cm, Length::centimetres);
+    let spacing = reader.fact(&raw.spacing_cm, Length::centimetres);
+    let sun_hours = reader.number(&raw.sun_hours, "sun hours", 0.0, 16.0);
+    Some(BedNeeds { depth: depth?, spacing: spacing?, sun_hours: sun_hours? })
+}
+
+fn microgreen(reader: &mut Reader<'_>, raw: RawMicrogreen) -> Option<Microgreen> {
+    let base = reader.fact(&raw.base_c, Temperature::celsius);
+    let upper = reader.fact(&raw.upper_c, Temperature::celsius);
+    let thermal_time = reader.fact(&raw.thermal_time_cd, ThermalTime::degree_days);
+    let seed_g_per_m2 = reader.number(&raw.seed_g_per_m2, "seed in g/m²", 1.0, 2_000.0);
+    let soak_hours = reader.number(&raw.soak_hours, "soaking time in h", 0.0, 48.0);
+    let blackout_days = reader.number(&raw.blackout_days, "days in the dark", 0.0, 10.0);
+    let grams_per_m2 = reader.number(&raw.grams_per_m2, "yield in g/m²", 100.0, 10_000.0);
+    Some(Microgreen {
+        base: base?,
+        upper: upper?,
+        thermal_time: thermal_time?,
+        seed_g_per_m2: seed_g_per_m2?,
+        soak_hours: soak_hours?,
+        blackout_days: blackout_days?,
+        grams_per_m2: grams_per_m2?,
+        signs: raw.signs,
+    })
+}

@@ -1,0 +1,120 @@
+//! The knowledge base: hand-written files that a gardener can read and mend, turned into typed facts,
+//! each with its source, and into the search index.
+//!
+//! A new crop is a new file and no line of Rust; so is a new way of asking. The whole is taken or its
+//! problems are listed with file, line and column.
+//!
+//! **Never here:** the store, a client's beds, a rule of care.
+
+mod article;
+mod asking;
+mod census;
+mod crop;
+mod fact;
+mod files;
+mod index;
+mod material;
+mod mix;
+mod names;
+mod place;
+mod problem;
+mod raw;
+mod source;
+mod trouble;
+mod words;
+
+pub use article::Article;
+pub use asking::{Kind, WayOfAsking};
+pub use census::Census;
+pub use crop::{
+    Beyond, BedNeeds, CropCaution, Crop, CountedFrom, Emergence, GrownFor, Harvest, HeatLimits, Microgreen, Stages,
+    WaterUse, WhenDue,
+};
+pub use fact::{Fact, SourceRef};
+pub use files::{Files, Unreadable};
+pub use index::{Found, Index};
+pub use material::{Material, MaterialKind};
+pub use mix::{Addition, Component, Mix, MixProperties};
+pub use names::{InThree, Names};
+pub use place::{Month, Place};
+pub use problem::Problem;
+pub use source::{Source, Worth};
+pub use trouble::Trouble;
+pub use words::Words;
+
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Everything the files say, checked.
+#[derive(Debug, Clone, Default)]
+pub struct Knowledge {
+    pub sources: BTreeMap<String, Source>,
+    pub crops: BTreeMap<String, Crop>,
+    pub materials: BTreeMap<String, Material>,
+    pub mixes: BTreeMap<String, Mix>,
+    pub troubles: BTreeMap<String, Trouble>,
+    pub articles: BTreeMap<String, Article>,
+    pub ways_of_asking: Vec<WayOfAsking>,
+    pub places: Vec<Place>,
+    pub words: Words,
+    /// The Fluent files of phrases, one a language, as text: `wording` reads them.
+    pub phrases: InThree<String>,
+    /// How many numbers stand in the files.
+    pub facts: usize,
+    /// How many of them were seen in their source.
+    pub facts_read: usize,
+    /// A hash over all files: what is derived from them is stale when it changes.
+    pub fingerprint: u64,
+}
+
+impl Knowledge {
+    /// Reads all files. What has a problem is left out of the result and listed; a caller that needs the
+    /// whole refuses when the list is not empty.
+    #[must_use]
+    pub fn read(files: &Files) -> (Self, Vec<Problem>) {
+        let mut problems = Vec::new();
+        let mut known = Self { fingerprint: files.fingerprint(), ..Self::default() };
+        known.sources = source::read(files, &mut problems);
+        let mut reader = raw::Reader::new(&known.sources);
+        known.crops = reader.folder(files, "crops", crop::read);
+        known.materials = reader.folder(files, "materials", material::read);
+        known.mixes = reader.folder(files, "mixes", mix::read);
+        known.troubles = reader.folder(files, "troubles", trouble::read);
+        known.articles = reader.articles(files, article::read);
+        known.places = place::read(files, &mut reader);
+        (known.facts, known.facts_read) = reader.counted();
+        problems.extend(reader.into_problems());
+        known.ways_of_asking = asking::read(files, &mut problems);
+        known.words = words::read(files, &mut problems);
+        known.phrases = files.phrases(&mut problems);
+        census::links(&known, files, &mut problems);
+        problems.sort();
+        (known, problems)
+    }
+
+    /// Ids of all crops.
+    #[must_use]
+    pub fn crop_ids(&self) -> BTreeSet<String> {
+        self.crops.keys().cloned().collect()
+    }
+
+    /// Ids of all mixes.
+    #[must_use]
+    pub fn mix_ids(&self) -> BTreeSet<String> {
+        self.mixes.keys().cloned().collect()
+    }
+
+    /// Ids of all materials.
+    #[must_use]
+    pub fn material_ids(&self) -> BTreeSet<String> {
+        self.materials.keys().cloned().collect()
+    }
+
+    /// The place nearest to a position, by the great circle, with the distance in kilometres.
+    #[must_use]
+    pub fn nearest_place(&self, latitude_deg: f64, longitude_deg: f64) -> Option<(&Place, f64)> {
+        self.places
+            .iter()
+            .map(|place| (place, place.kilometres_from(latitude_deg, longitude_deg)))
+            .min_by(|a, b| a.1.total_cmp(&b.1))
+    }
+}
