@@ -4,3 +4,8 @@
 //! DEVELOPERS.md, and a test holds the code to it). In reading order, ground floor first:
 
 pub mod quantity;
+pub mod script;
+
+pub mod knowledge;
+
+pub mod understanding;

@@ -32,7 +32,7 @@ pub use crop::{
 };
 pub use fact::{Fact, SourceRef};
 pub use files::{Files, Unreadable};
-pub use index::{Found, Index};
+pub use index::{Found, Index, IndexFault, class_word};
 pub use material::{Material, MaterialKind};
 pub use mix::{Addition, Component, Mix, MixProperties};
 pub use names::{InThree, Names};
@@ -40,7 +40,7 @@ pub use place::{Month, Place};
 pub use problem::Problem;
 pub use source::{Source, Worth};
 pub use trouble::Trouble;
-pub use words::Words;
+pub use words::{NotWords, Words};
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -84,7 +84,7 @@ impl Knowledge {
         (known.facts, known.facts_read) = reader.counted();
         problems.extend(reader.into_problems());
         known.ways_of_asking = asking::read(files, &mut problems);
-        known.words = words::read(files, &mut problems);
+        known.words = words(files, &mut problems);
         known.phrases = files.phrases(&mut problems);
         census::links(&known, files, &mut problems);
         problems.sort();
@@ -117,4 +117,13 @@ impl Knowledge {
             .map(|place| (place, place.kilometres_from(latitude_deg, longitude_deg)))
             .min_by(|a, b| a.1.total_cmp(&b.1))
     }
+}
+
+fn words(files: &Files, problems: &mut Vec<Problem>) -> Words {
+    const UNITS: &str = "words/units.toml";
+    let (units, days) = (files.text(UNITS).unwrap_or_default(), files.text("words/days.toml").unwrap_or_default());
+    Words::parse(units, days).unwrap_or_else(|refusal| {
+        problems.push(Problem::at(UNITS, units, 0..0, refusal.to_string()));
+        Words::default()
+    })
 }

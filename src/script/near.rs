@@ -1,0 +1,18 @@
+//! Words that differ by a slip of the finger.
+
+/// How many slips (a letter changed, dropped, added, or two swapped) lie between two words, if few
+/// enough for their length: none under 4 letters, one under 8, two above. The shorter word decides.
+#[must_use]
+pub fn near(a: &str, b: &str) -> Option<usize> {
+    let letters = a.chars().count().min(b.chars().count());
+    let allowed = match letters {
+        0..4 => 0,
+        4..8 => 1,
+        _ => 2,
+    };
+    if a.chars().count().abs_diff(b.chars().count()) > allowed {
+        return None;
+    }
+    let slips = strsim::damerau_levenshtein(a, b);
+    (slips <= allowed).then_some(slips)
+}
