@@ -8,4 +8,6 @@ pub mod script;
 
 pub mod knowledge;
 
+pub mod weather;
+
 pub mod understanding;

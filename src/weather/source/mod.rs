@@ -1,0 +1,3 @@
+//! Providers of days. The one for files is here; others stand beside it.
+
+pub mod file;
