@@ -1,0 +1,35 @@
+//! What the crew's garden holds: people, sites, beds, plantings, jobs done, what was seen, questions
+//! waiting and conversations; who may see and do what; the garden file that a person writes; backups;
+//! and [`Store`], with the embedded store below it.
+//!
+//! **Never here:** a rule of care, a figure, or a sentence for the people who ask (refusals of files
+//! and of the store are for the person at the command line).
+
+mod bed;
+mod conversation;
+mod filed;
+mod id;
+mod job;
+mod measure;
+mod person;
+mod planting;
+mod question;
+mod seen;
+mod site;
+pub mod store;
+mod when;
+mod word;
+
+pub use bed::{Assumed, Bed, BedKind, Depth, RainExposure, Shape, Sides, Sun};
+pub use conversation::Conversation;
+pub use filed::Filed;
+pub use id::{BedId, NotAnId, PersonId, QuestionId, SiteId};
+pub use job::{JobDone, JobKind};
+pub use measure::{Measurable, Measure, NotMeasured};
+pub use person::{Person, Role, Speaks};
+pub use planting::{Planting, Start, standing};
+pub use question::Question;
+pub use seen::{Seen, SeenKind};
+pub use site::{Site, Wall};
+pub use store::{Change, Garden, Kind, Record, Store, StoreError};
+pub use when::{NotADay, When};
