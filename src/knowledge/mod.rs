@@ -20,6 +20,7 @@ mod place;
 mod problem;
 mod raw;
 mod source;
+mod talk;
 mod trouble;
 mod words;
 
@@ -39,6 +40,7 @@ pub use names::{InThree, Names};
 pub use place::{Month, Place};
 pub use problem::Problem;
 pub use source::{Source, Worth};
+pub use talk::{BedWords, JobWords, SeenWords, Talk};
 pub use trouble::Trouble;
 pub use words::{NotWords, Words};
 
@@ -56,6 +58,7 @@ pub struct Knowledge {
     pub ways_of_asking: Vec<WayOfAsking>,
     pub places: Vec<Place>,
     pub words: Words,
+    pub talk: Talk,
     /// The Fluent files of phrases, one a language, as text: `wording` reads them.
     pub phrases: InThree<String>,
     /// How many numbers stand in the files.
@@ -85,6 +88,7 @@ impl Knowledge {
         problems.extend(reader.into_problems());
         known.ways_of_asking = asking::read(files, &mut problems);
         known.words = words(files, &mut problems);
+        known.talk = talk::read(files, &mut problems);
         known.phrases = files.phrases(&mut problems);
         census::links(&known, files, &mut problems);
         problems.sort();
