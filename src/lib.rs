@@ -3,12 +3,17 @@
 //! The house has rooms on floors; a room may know only rooms below it (the table stands in
 //! DEVELOPERS.md, and a test holds the code to it). In reading order, ground floor first:
 
-pub mod garden;
 pub mod quantity;
 pub mod script;
+
+pub mod agronomy;
 
 pub mod knowledge;
 
 pub mod weather;
+
+pub mod garden;
+
+pub mod needs;
 
 pub mod understanding;

@@ -1,0 +1,76 @@
+//! How much mix a bed takes, and how much of each material.
+
+use crate::agronomy::vessel::Vessel;
+use crate::knowledge::{Fact, Knowledge, Mix};
+use crate::quantity::{Estimate, Fraction, Mass, Volume};
+
+/// The mix of one or several equal beds.
+#[derive(Debug, Clone, PartialEq)]
+pub struct MixNeed {
+    /// In the bed, a rim below its edge, after settling.
+    pub settled: Estimate<Volume>,
+    /// Loose, to buy.
+    pub loose: Estimate<Volume>,
+    pub parts: Vec<Part>,
+}
+
+/// One material of the mix.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Part {
+    pub material: String,
+    /// Left out for a small amount stirred in.
+    pub litres: Option<Estimate<Volume>>,
+    /// Left out where no density is known.
+    pub mass: Option<Estimate<Mass>>,
+    pub share: Option<Fact<Fraction>>,
+    pub per_litre: Option<Fact<f64>>,
+}
+
+/// The mix of `count` equal vessels. The range comes from the rim and from how far the mix settles; the
+/// shares of the recipe are its own.
+#[must_use]
+pub fn mix_need(vessel: &Vessel, count: f64, mix: &Mix, known: &Knowledge) -> MixNeed {
+    let rim = &mix.properties.rim.is;
+    let holds = |rim| vessel.filled_below(rim).measures().volume * count;
+    let settled = Estimate::spanning(holds(rim.value()), [holds(rim.high()), holds(rim.low())]);
+    loose_need(settled, mix, known)
+}
+
+/// The materials of a settled volume of mix.
+#[must_use]
+pub fn loose_need(settled: Estimate<Volume>, mix: &Mix, known: &Knowledge) -> MixNeed {
+    let settling = &mix.properties.settling.is;
+    let before = |volume: Volume, settling: Fraction| volume / (1.0 - settling.as_of_one()).max(0.1);
+    let loose = Estimate::spanning(
+        before(settled.value(), settling.value()),
+        [before(settled.low(), settling.low()), before(settled.high(), settling.high())],
+    );
+    let components = mix.components.iter().map(|component| {
+        let litres = loose.map(|volume| volume * component.share.value().as_of_one());
+        let density = known.materials.get(&component.material).and_then(|m| m.density_kg_per_l.as_ref());
+        Part {
+            material: component.material.clone(),
+            mass: density.map(|density| product(&litres, &density.is)),
+            litres: Some(litres),
+            share: Some(component.share.clone()),
+            per_litre: None,
+        }
+    });
+    let additions = mix.additions.iter().map(|addition| Part {
+        material: addition.material.clone(),
+        litres: None,
+        mass: Some(product(&loose, &addition.grams_per_litre.is.map(|grams| grams / 1000.0))),
+        share: None,
+        per_litre: Some(addition.grams_per_litre.clone()),
+    });
+    MixNeed { settled, loose, parts: components.chain(additions).collect() }
+}
+
+/// Litres times kg per litre, low with low and high with high.
+fn product(litres: &Estimate<Volume>, kg_per_l: &Estimate<f64>) -> Estimate<Mass> {
+    let mass = |volume: Volume, density: f64| Mass::kilograms(volume.as_litres() * density);
+    Estimate::spanning(
+        mass(litres.value(), kg_per_l.value()),
+        [mass(litres.low(), kg_per_l.low()), mass(litres.high(), kg_per_l.high())],
+    )
+}
