@@ -1,6 +1,6 @@
 //! Which of the three ways of writing a text uses.
 
-use super::token::Token;
+use super::token::{Script, Token};
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum Language {
@@ -25,7 +25,106 @@ impl Language {
 }
 
 /// The language of these tokens; English when nothing tells.
+///
+/// A third of Devanagari words makes a text Hindi, since names and units are often left in Latin
+/// letters. Among Latin words, those that only one language has count double, and those that
+/// exist in both (`me`, `to`, `the`, `par`) not at all.
 #[must_use]
-pub fn language(_tokens: &[Token]) -> Language {
-    Language::En
+pub fn language(tokens: &[Token]) -> Language {
+    let devanagari = tokens.iter().filter(|token| token.script == Script::Devanagari).count();
+    let latin: Vec<&str> =
+        tokens.iter().filter(|token| token.script == Script::Latin).map(|token| token.normal.as_str()).collect();
+    if devanagari > 0 && devanagari * 3 >= devanagari + latin.len() {
+        return Language::Hi;
+    }
+    let (mut hindi, mut english) = (0, 0);
+    for word in latin {
+        if HINDI.contains(&word) {
+            hindi += 2;
+        } else if ENGLISH.contains(&word) {
+            english += 2;
+        } else if HINDI_NAMES.contains(&word) || HINDI_ENDINGS.iter().any(|end| word.len() > 4 && word.ends_with(end)) {
+            hindi += 1;
+        }
+    }
+    if hindi > english { Language::HiLatn } else { Language::En }
+}
+
+/// Words of romanised Hindi that are no English words.
+#[rustfmt::skip]
+const HINDI: &[&str] = &[
+    "hai", "hain", "hein", "hu", "hun", "hoon", "ho", "hoga", "hogi", "honge", "hota", "hoti", "hote", "hona",
+    "hua", "hui", "hue", "tha", "thi", "kya", "kyu", "kyun", "kyon", "kyunki", "kab", "kaise", "kese", "kaisa",
+    "kaisi", "kitna", "kitne", "kitni", "kitta", "kahan", "kaha", "kaun", "kon", "kaunsa", "kaunse", "kaunsi",
+    "konsa", "konse", "kisi", "kisko", "kis", "kuch", "kuchh", "koi", "ko", "ka", "ki", "ke", "mein", "mai",
+    "mei", "se", "pe", "aur", "ya", "bhi", "nahi", "nahin", "nhi", "nai", "mat", "haan", "han", "ji", "yeh",
+    "ye", "woh", "wo", "vo", "iska", "iski", "iske", "uska", "uski", "uske", "unka", "unki", "mera", "meri",
+    "mere", "mujhe", "hum", "hame", "humko", "hamare", "hamara", "tum", "aap", "apna", "apni", "apne", "wala",
+    "wale", "wali", "vala", "vale", "vali", "kar", "karo", "karu", "karun", "karoon", "karna", "karne", "karni",
+    "kare", "karen", "karte", "karta", "karti", "kiya", "kiye", "kr", "kru", "krna", "krte", "karke", "de",
+    "den", "du", "dun", "doon", "dena", "dene", "deni", "dete", "diya", "diye", "dedo", "dedu", "raha", "rahe",
+    "rahi", "rha", "rhe", "rhi", "gaya", "gayi", "gaye", "gyi", "sakta", "sakte", "sakti", "skta", "skte",
+    "skti", "chahiye", "chahie", "chaiye", "chahta", "aaj", "kal", "parso", "parson", "abhi", "ab", "phir",
+    "fir", "jab", "tab", "agar", "liye", "liya", "lu", "lun", "lena", "laga", "lagau", "lagana", "lagani",
+    "lagane", "lagaya", "lagayi", "lagai", "lagaye", "lagega", "lagegi", "dala", "dali", "dalu", "dalna",
+    "daal", "boya", "boyi", "boi", "boye", "bona", "todu", "toda", "todi", "todna", "batao", "bata", "dikhao",
+    "bolo", "raat", "subah", "sham", "din", "baar",
+];
+
+/// English words that are no words of romanised Hindi.
+#[rustfmt::skip]
+const ENGLISH: &[&str] = &[
+    "i", "a", "an", "and", "of", "in", "on", "at", "for", "with", "from", "by", "it", "its", "this", "that",
+    "these", "those", "my", "your", "our", "their", "we", "you", "they", "what", "whats", "when", "whens",
+    "where", "which", "who", "why", "how", "much", "many", "often", "long", "far", "does", "did", "is", "are",
+    "was", "were", "am", "be", "been", "have", "has", "had", "will", "would", "can", "cant", "could", "should",
+    "shall", "shud", "may", "might", "must", "need", "needs", "want", "get", "got", "not", "no", "dont", "isnt",
+    "or", "but", "if", "then", "than", "there", "here", "now", "just", "today", "tomorrow", "tmrw", "yesterday",
+    "last", "next", "week", "weeks", "day", "days", "month", "ago", "after", "before", "until", "till", "about",
+    "abt", "into", "out", "up", "down", "over", "under", "some", "any", "all", "each", "every", "more", "only",
+    "too", "very", "please", "pls", "ok", "safe", "put", "sow", "sowed", "sown", "planted", "watered", "picked",
+    "sprayed", "fed", "give", "take", "make", "keep", "grow", "looks", "going", "leaves", "first", "as",
+];
+
+/// Things with a Hindi name, which may also stand in an English sentence.
+#[rustfmt::skip]
+const HINDI_NAMES: &[&str] = &[
+    "h", "pani", "paani", "gamla", "gamle", "gamlo", "mitti", "khad", "khaad", "beej", "patte", "patta",
+    "patti", "pattiya", "paudha", "paudhe", "podha", "podhe", "fut", "chhat", "chat", "tamatar", "tamater",
+    "palak", "mooli", "muli", "methi", "dhaniya", "dhania", "bhindi", "baigan", "baingan", "mirch", "mirchi",
+    "lauki", "karela", "kheera", "pudina", "pudine", "tulsi", "tokri", "kyari", "jaali", "jali", "dawai",
+    "dawa", "keede", "kide", "phal", "phool", "garmi", "barish", "hafta", "hafte", "mahina", "mahine", "pehle",
+    "pahle", "baad", "ek", "teen",
+];
+
+/// Endings of Hindi verbs in Latin letters.
+const HINDI_ENDINGS: [&str; 12] =
+    ["unga", "ungi", "oonga", "oongi", "enge", "engi", "ega", "egi", "kar", "iyan", "iya", "aye"];
+
+#[cfg(test)]
+mod tests {
+    use super::Language::{En, Hi, HiLatn};
+    use super::*;
+    use crate::script::Text;
+
+    #[track_caller]
+    fn case(text: &str, expected: Language) {
+        assert_eq!(Text::read(text).language, expected, "{text}");
+    }
+
+    #[test]
+    fn tells_the_three_apart() {
+        case("give me the hi res one", En);
+        case("hi, par for the course", En);
+        case("", En);
+        case("neem 5 ml", En);
+        case("methi seed for 2 trays", En);
+        case("mujhe to pata nahi", HiLatn);
+        case("gamle me the", HiLatn);
+        case("3 fut x 2 fut", HiLatn);
+        case("box ke liye pe", HiLatn);
+        case("neem spray आज करूँ", Hi);
+        case("12 इंच", Hi);
+        case("what does खाद mean in this book of yours", En);
+    }
 }

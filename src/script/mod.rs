@@ -4,7 +4,10 @@
 //! **Never here:** what a word means.
 
 mod language;
+mod letters;
 mod near;
+mod number_words;
+mod numbers;
 mod sound;
 mod text;
 mod token;
@@ -12,7 +15,8 @@ mod words;
 
 pub use language::{Language, language};
 pub use near::near;
+pub use numbers::{Number, numbers};
 pub use sound::sound_key;
-pub use text::Text;
+pub use text::{LONGEST_READ, Text};
 pub use token::{Script, Token};
-pub use words::index_words;
+pub use words::{index_words, index_words_as};

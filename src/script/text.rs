@@ -1,7 +1,7 @@
 //! A text, read once: its tokens, its language, which digits it used.
 
 use super::language::{Language, language};
-use super::token::{Script, Token};
+use super::token::{Token, cut, has_devanagari_digits};
 
 /// How much of a text is read, in characters; the rest is kept but not looked at.
 pub const LONGEST_READ: usize = 2_000;
@@ -22,18 +22,60 @@ impl Text {
     /// Reads any text; never fails.
     #[must_use]
     pub fn read(original: &str) -> Self {
-        let mut tokens = Vec::new();
-        for word in original.split_whitespace().take(LONGEST_READ) {
-            let start = word.as_ptr() as usize - original.as_ptr() as usize;
-            tokens.push(Token {
-                text: word.into(),
-                normal: word.to_lowercase(),
-                span: start..start + word.len(),
-                script: Script::Latin,
-                number: word.parse().ok(),
-            });
-        }
+        let end = original.char_indices().nth(LONGEST_READ).map(|(byte, _)| byte);
+        let read = end.and_then(|end| original.get(..end)).unwrap_or(original);
+        let tokens = cut(read);
         let language = language(&tokens);
-        Self { original: original.into(), tokens, language, devanagari_digits: false, cut: false }
+        Self {
+            original: original.into(),
+            devanagari_digits: has_devanagari_digits(read),
+            tokens,
+            language,
+            cut: end.is_some(),
+        }
+    }
+
+    /// The normal form of the token there; empty past the end, so that a rule may look ahead.
+    #[must_use]
+    pub fn normal(&self, token: usize) -> &str {
+        self.tokens.get(token).map_or("", |token| token.normal.as_str())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{LONGEST_READ, Text};
+    use crate::script::{index_words, numbers, sound_key};
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn any_text_is_read(text in "\\PC{0,300}|[\\x00-\\x1f a-z0-9.,/'\"½१२टमाड\u{93c}\u{94d}\u{200d}🌱]{0,300}") {
+            let read = Text::read(&text);
+            for token in &read.tokens {
+                prop_assert_eq!(text.get(token.span.clone()), Some(token.text.as_str()));
+                let _ = sound_key(&token.text);
+            }
+            for number in numbers(&read) {
+                prop_assert!(number.value.is_finite() && number.span.end <= read.tokens.len());
+            }
+            let _ = index_words(&text);
+        }
+    }
+
+    #[test]
+    fn a_long_text_is_cut() {
+        for piece in ["ab ", "9", "टमाटर ", "🌱", "'", "1,1"] {
+            let text = piece.repeat(100_000 / piece.len());
+            let read = Text::read(&text);
+            assert!(read.cut && read.tokens.len() <= LONGEST_READ, "{piece}");
+        }
+        assert!(!Text::read("short").cut);
+    }
+
+    #[test]
+    fn digits_are_remembered() {
+        assert!(Text::read("२ फुट").devanagari_digits);
+        assert!(!Text::read("2 फुट").devanagari_digits);
     }
 }
