@@ -2,7 +2,8 @@
 
 use super::Knowledge;
 use super::asking::Kind;
-use crate::script::index_words;
+use crate::script::{Language, index_words_as};
+use std::collections::{BTreeSet, HashMap};
 use tantivy::collector::TopDocs;
 use tantivy::query::{BooleanQuery, Occur, Query, TermQuery};
 use tantivy::schema::{Field, IndexRecordOption, STORED, Schema, TextFieldIndexing, TextOptions, Value};
@@ -13,14 +14,16 @@ use thiserror::Error;
 pub struct Index {
     asking: Shelf,
     articles: Shelf,
-    kinds: Vec<Kind>,
+    ways: Vec<(Kind, Vec<String>)>,
+    /// In how many ways of asking a word stands.
+    frequency: HashMap<String, u32>,
 }
 
-/// A hit: which one, and its BM25 score.
+/// A hit: which one, and how near.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Found<T> {
     pub what: T,
-    pub score: f32,
+    pub score: f64,
 }
 
 /// The index could not be built or asked.
@@ -34,60 +37,99 @@ impl Index {
     /// # Errors
     /// [`IndexFault`] when memory or threads run out.
     pub fn build(known: &Knowledge) -> Result<Self, IndexFault> {
-        let asking = Shelf::build(known.ways_of_asking.iter().map(|way| {
-            let name = format!("{:?}", way.kind);
-            (name, index_words(&with_classes(&way.phrase)))
-        }))?;
+        let ways: Vec<_> = known
+            .ways_of_asking
+            .iter()
+            .map(|way| (way.kind, with_classes(&way.phrase, way.language)))
+            .collect();
+        let mut frequency: HashMap<String, u32> = HashMap::new();
+        for (_, words) in &ways {
+            for word in words.iter().collect::<BTreeSet<_>>() {
+                *frequency.entry(word.clone()).or_default() += 1;
+            }
+        }
+        let asking = Shelf::build(ways.iter().map(|(kind, words)| (format!("{kind:?}"), words.clone())))?;
         let articles = Shelf::build(known.articles.values().map(|article| {
+            let mut words = Vec::new();
             // What people say when they ask counts more than what the text goes on to say.
-            let mut text = String::new();
             for _ in 0..3 {
-                for (_, title) in article.title.each() {
-                    text.push_str(title);
-                    text.push(' ');
+                for (language, title) in article.title.each() {
+                    words.extend(index_words_as(title, language));
                 }
-                for topic in article.topics.all() {
-                    text.push_str(topic);
-                    text.push(' ');
+                for (language, topics) in article.topics.each() {
+                    words.extend(topics.iter().flat_map(|topic| index_words_as(topic, language)));
                 }
             }
-            for (_, answer) in article.answer.each() {
-                text.push_str(answer);
-                text.push(' ');
+            for (language, answer) in article.answer.each() {
+                words.extend(index_words_as(answer, language));
             }
-            text.push_str(&article.body);
-            (article.id.clone(), index_words(&text))
+            words.extend(index_words_as(&article.body, Language::En));
+            (article.id.clone(), words)
         }))?;
-        Ok(Self { asking, articles, kinds: known.ways_of_asking.iter().map(|way| way.kind).collect() })
+        Ok(Self { asking, articles, ways, frequency })
     }
 
-    /// The ways of asking nearest to these words, best first.
+    /// The ways of asking nearest to these words, best first. The score is the weight of the shared words
+    /// over the mean weight of both phrases (Dice), 0 to 1, each word weighed by its rarity.
     #[must_use]
     pub fn ways_of_asking(&self, words: &[String], most: usize) -> Vec<Found<Kind>> {
-        let hits = self.asking.search(words, most);
-        hits.into_iter()
-            .filter_map(|(ordinal, _, score)| Some(Found { what: *self.kinds.get(ordinal)?, score }))
-            .collect()
+        let asked: BTreeSet<&str> = words.iter().map(String::as_str).collect();
+        let asked_weight: f64 = asked.iter().map(|word| self.weight(word)).sum();
+        let mut found: Vec<Found<Kind>> = self
+            .asking
+            .search(words, most)
+            .into_iter()
+            .filter_map(|(ordinal, _, _)| {
+                let (kind, way) = self.ways.get(ordinal)?;
+                let way: BTreeSet<&str> = way.iter().map(String::as_str).collect();
+                let way_weight: f64 = way.iter().map(|word| self.weight(word)).sum();
+                let shared: f64 = way.intersection(&asked).map(|word| self.weight(word)).sum();
+                Some(Found { what: *kind, score: 2.0 * shared / (asked_weight + way_weight).max(1e-9) })
+            })
+            .collect();
+        found.sort_by(|a, b| b.score.total_cmp(&a.score));
+        found
     }
 
-    /// The articles nearest to these words, best first, by id.
+    /// Whether any way of asking has this word.
+    #[must_use]
+    pub fn knows(&self, word: &str) -> bool {
+        self.frequency.contains_key(word)
+    }
+
+    /// How telling a word is: the logarithm of how rarely it stands in the ways of asking.
+    fn weight(&self, word: &str) -> f64 {
+        let all = self.ways.len() as f64 + 1.0;
+        let with = f64::from(self.frequency.get(word).copied().unwrap_or_default()) + 1.0;
+        let rarity = libm::log(all / with);
+        // A word no phrase has is more often chatter than sense: it counts like a usual one.
+        if with < 1.5 { rarity * UNKNOWN_WORD } else { rarity }
+    }
+
+    /// The articles nearest to these words, best first, by id, with their BM25 scores.
     #[must_use]
     pub fn articles(&self, words: &[String], most: usize) -> Vec<Found<String>> {
-        self.articles.search(words, most).into_iter().map(|(_, what, score)| Found { what, score }).collect()
+        let hits = self.articles.search(words, most);
+        hits.into_iter().map(|(_, what, score)| Found { what, score: f64::from(score) }).collect()
     }
 }
 
-/// The word a class of names is indexed as: `{crop}` → `classcrop`. It survives every stemmer and
-/// no person types it.
+/// The weight of a word that no way of asking has, against that of the rarest known.
+const UNKNOWN_WORD: f64 = 0.5;
+
+/// The word a class of names is indexed as: `{crop}` → `classcrop`. No person types it.
 #[must_use]
 pub fn class_word(class: &str) -> String {
     format!("class{class}")
 }
 
-/// A phrasing with its braces turned into class words.
-#[must_use]
-pub fn with_classes(phrase: &str) -> String {
-    phrase.replace('{', " class").replace('}', " ")
+/// The words of a phrasing, with its braces turned into class words.
+fn with_classes(phrase: &str, language: Language) -> Vec<String> {
+    let mut words = Vec::new();
+    for (position, piece) in phrase.split(['{', '}']).enumerate() {
+        if position % 2 == 0 { words.extend(index_words_as(piece, language)) } else { words.push(class_word(piece)) }
+    }
+    words
 }
 
 /// One list of texts that can be searched.
@@ -123,7 +165,7 @@ impl Shelf {
 
     /// Ordinal, name and score of the nearest texts. A fault in a search of memory is no hit.
     fn search(&self, words: &[String], most: usize) -> Vec<(usize, String, f32)> {
-        let mut seen = std::collections::BTreeSet::new();
+        let mut seen = BTreeSet::new();
         let terms: Vec<(Occur, Box<dyn Query>)> = words
             .iter()
             .filter(|word| seen.insert(word.as_str()))

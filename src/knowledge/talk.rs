@@ -19,6 +19,7 @@ pub struct Talk {
     pub follow_up: Names,
     pub all: Names,
     pub microgreen: Names,
+    pub filler: Names,
 }
 
 /// How people say that a job was done.

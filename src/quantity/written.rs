@@ -1,10 +1,11 @@
 //! How people write a quantity in a file or a message: `4 ft`, `12 in`, `40 L`, `2 kg`.
 
 use super::size::{Area, Length, Mass, Volume};
+use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
 /// A unit that a person may write.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 pub enum Unit {
     Millimetre,
     Centimetre,
@@ -94,7 +95,7 @@ impl Unit {
 }
 
 /// A number with the unit it was written in.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Written {
     pub value: f64,
     pub unit: Unit,

@@ -1,14 +1,18 @@
 //! Which of the three ways of writing a text uses.
 
 use super::token::{Script, Token};
+use serde::{Deserialize, Serialize};
 
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
 pub enum Language {
     /// English.
+    #[serde(rename = "en")]
     En,
     /// Hindi in Devanagari.
+    #[serde(rename = "hi")]
     Hi,
     /// Hindi in Latin letters.
+    #[serde(rename = "hi-Latn")]
     HiLatn,
 }
 

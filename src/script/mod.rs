@@ -19,4 +19,4 @@ pub use numbers::{Number, numbers};
 pub use sound::sound_key;
 pub use text::{LONGEST_READ, Text};
 pub use token::{Script, Token};
-pub use words::{index_words, index_words_as};
+pub use words::{index_word, index_words, index_words_as};

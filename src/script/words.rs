@@ -7,7 +7,7 @@
 use super::language::Language;
 use super::sound::sound_key;
 use super::text::Text;
-use super::token::Script;
+use super::token::{Script, Token};
 
 /// The words of a text as an index keeps them, by the language of the text.
 #[must_use]
@@ -24,18 +24,19 @@ pub fn index_words_as(text: &str, language: Language) -> Vec<String> {
 }
 
 fn words_of(text: &Text) -> Vec<String> {
-    let mut words = Vec::new();
-    for token in &text.tokens {
-        match token.script {
-            Script::Number => words.push(token.normal.clone()),
-            Script::Devanagari => words.push(hindi_stem(&token.normal)),
-            Script::Latin if text.language == Language::En => words.push(english_stem(&token.normal)),
-            Script::Latin => words.push(hindi_stem(&token.normal)),
-            Script::Other if token.normal.chars().any(char::is_alphanumeric) => words.push(token.normal.clone()),
-            Script::Other => {}
-        }
+    text.tokens.iter().filter_map(|token| index_word(token, text.language)).collect()
+}
+
+/// The word an index keeps of one token, in a text of this language; none for a bare mark.
+#[must_use]
+pub fn index_word(token: &Token, language: Language) -> Option<String> {
+    match token.script {
+        Script::Number => Some(token.normal.clone()),
+        Script::Devanagari => Some(hindi_stem(&token.normal)),
+        Script::Latin if language == Language::En => Some(english_stem(&token.normal)),
+        Script::Latin => Some(hindi_stem(&token.normal)),
+        Script::Other => token.normal.chars().any(char::is_alphanumeric).then(|| token.normal.clone()),
     }
-    words
 }
 
 /// Endings of number and case as sounds, the longest first.

@@ -1,6 +1,22 @@
-//! What a message means: quantities, dates.
+//! What a message means: a text and the names this person may mean → a [`Reading`]: kind, names,
+//! quantities, days, what a follow-up refers to, and how sure.
 //!
-//! **Never here:** an answer.
+//! One way of reading for three languages: words are compared by their stems (English) or their sounds
+//! (Hindi in either script); what people say for a thing stands in the knowledge base.
+//!
+//! **Never here:** an answer, a figure of the trade, I/O, the clock.
 
+mod asker;
 pub mod dates;
+mod follow_up;
+mod gazetteer;
+mod kind;
+mod lexicon;
 pub mod quantities;
+mod read;
+mod reading;
+
+pub use asker::{Asker, OwnBed};
+pub use gazetteer::Gazetteer;
+pub use read::{Reader, read};
+pub use reading::{Measured, Reading};

@@ -1,0 +1,50 @@
+//! A message that leans on the one before.
+
+use super::reading::Reading;
+
+/// How much a message says by itself.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Says {
+    /// Names, sizes or days only: "and the tomatoes?", "4 by 3 ft".
+    NoKind,
+    /// A kind, but nothing it is about: "and how far apart?".
+    NoSubject,
+    /// Enough.
+    All,
+}
+
+/// The reading with what it leaves unsaid taken from the one before.
+pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
+    if says == Says::All {
+        return now;
+    }
+    if says == Says::NoKind {
+        now.kind = before.kind;
+        now.sureness = before.sureness.min(0.9);
+        now.did = now.did.or(before.did);
+        now.saw = now.saw.or(before.saw);
+        now.senseless = false;
+        if now.days.is_empty() {
+            now.days.clone_from(&before.days);
+        }
+        if now.measures.is_empty() && now.crops.is_empty() && now.beds.is_empty() {
+            now.measures.clone_from(&before.measures);
+        }
+        if now.materials.is_empty() {
+            now.materials.clone_from(&before.materials);
+        }
+    }
+    let names_something = !now.crops.is_empty() || now.beds_named;
+    if !names_something {
+        now.crops.clone_from(&before.crops);
+        now.microgreen = before.microgreen;
+        if now.measures.is_empty() {
+            now.beds.clone_from(&before.beds);
+            now.beds_named = before.beds_named;
+            now.measures.clone_from(&before.measures);
+        }
+        now.bed_kind = now.bed_kind.or(before.bed_kind);
+    }
+    now.follow_up = true;
+    now
+}

@@ -1,0 +1,142 @@
+//! Every name the knowledge base has, ready to be found in a text.
+
+use super::asker::Asker;
+use super::lexicon::{By, Forms, Hit, Lexicon};
+use crate::garden::{BedId, BedKind, JobKind, SeenKind};
+use crate::knowledge::{Knowledge, Names};
+use crate::script::Language;
+
+/// What a name stands for.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Named {
+    OwnBed(BedId),
+    Crop(String),
+    Material(String),
+    Mix(String),
+    Trouble(String),
+    Place(String),
+    BedKind(BedKind),
+}
+
+/// A word that says what was done or seen.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Told {
+    Did(JobKind),
+    /// A thing that, with a word for done, says what was done.
+    Thing(JobKind),
+    Done,
+    Saw(SeenKind),
+    NetDown,
+    Question,
+    Why,
+    FollowUp,
+    All,
+    Microgreen,
+    Filler,
+}
+
+/// Names and steering words of the knowledge base.
+#[derive(Debug, Clone)]
+pub struct Gazetteer {
+    names: Lexicon<Named>,
+    told: Lexicon<Told>,
+    things: Lexicon<Told>,
+}
+
+impl Gazetteer {
+    /// Gathers all names.
+    #[must_use]
+    pub fn of(known: &Knowledge) -> Self {
+        let mut names = Lexicon::new(By::Stem);
+        for crop in known.crops.values() {
+            names.add(&crop.names, &Named::Crop(crop.id.clone()));
+        }
+        for material in known.materials.values() {
+            names.add(&material.names, &Named::Material(material.id.clone()));
+        }
+        for mix in known.mixes.values() {
+            names.add(&mix.names, &Named::Mix(mix.id.clone()));
+        }
+        for trouble in known.troubles.values() {
+            names.add(&trouble.names, &Named::Trouble(trouble.id.clone()));
+        }
+        for place in &known.places {
+            names.add(&place.names, &Named::Place(place.id.clone()));
+        }
+        for bed in &known.talk.beds {
+            if let Some(kind) = BedKind::with_word(&bed.kind) {
+                names.add(&bed.words, &Named::BedKind(kind));
+            }
+        }
+        let (told, things) = told(known);
+        Self { names, told, things }
+    }
+
+    /// All names in a text, the asker's own beds first.
+    #[must_use]
+    pub fn names(&self, forms: &Forms, asker: &Asker) -> Vec<Hit<Named>> {
+        let mut own: Lexicon<Named> = Lexicon::new(By::Stem);
+        for bed in &asker.beds {
+            let id = bed.id.bed().replace('-', " ");
+            for name in bed.names.iter().map(String::as_str).chain([id.as_str()]) {
+                own.add_phrase(name, Language::En, &Named::OwnBed(bed.id.clone()));
+                own.add_phrase(name, Language::HiLatn, &Named::OwnBed(bed.id.clone()));
+            }
+        }
+        let mut all = own.find(forms);
+        for hit in self.names.find(forms) {
+            let free = all.iter().all(|other| hit.span.end <= other.span.start || other.span.end <= hit.span.start);
+            if free || matches!(hit.meaning, Named::Crop(_)) {
+                all.push(hit);
+            }
+        }
+        all.sort_by_key(|hit| hit.span.start);
+        all
+    }
+
+    /// Names nearly said, among the tokens still open.
+    #[must_use]
+    pub fn names_nearly(&self, forms: &Forms, open: impl Fn(usize) -> bool) -> Vec<Hit<Named>> {
+        self.names.find_near(forms, open)
+    }
+
+    /// Steering words in a text.
+    #[must_use]
+    pub fn told(&self, forms: &Forms) -> Vec<Hit<Told>> {
+        let mut all = self.told.find_all(forms);
+        all.extend(self.things.find_all(forms));
+        all
+    }
+}
+
+/// The past tense alone says that a thing was done, so those words are compared whole; the things it was
+/// done with are compared by their stems.
+fn told(known: &Knowledge) -> (Lexicon<Told>, Lexicon<Told>) {
+    let talk = &known.talk;
+    let (mut told, mut things) = (Lexicon::new(By::Whole), Lexicon::new(By::Stem));
+    for job in &talk.jobs {
+        if let Some(kind) = JobKind::with_word(&job.job) {
+            told.add(&job.did, &Told::Did(kind));
+            things.add(&job.thing, &Told::Thing(kind));
+        }
+    }
+    for seen in &talk.seen {
+        if let Some(kind) = SeenKind::with_word(&seen.what) {
+            told.add(&seen.words, &Told::Saw(kind));
+        }
+    }
+    let lists: [(&Names, Told); 8] = [
+        (&talk.done, Told::Done),
+        (&talk.net_down, Told::NetDown),
+        (&talk.question, Told::Question),
+        (&talk.why, Told::Why),
+        (&talk.follow_up, Told::FollowUp),
+        (&talk.all, Told::All),
+        (&talk.microgreen, Told::Microgreen),
+        (&talk.filler, Told::Filler),
+    ];
+    for (words, meaning) in lists {
+        told.add(words, &meaning);
+    }
+    (told, things)
+}

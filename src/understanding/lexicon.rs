@@ -1,0 +1,175 @@
+//! Sequences of words that mean something, found in a text: by stem for English, by sound for Hindi.
+
+use crate::knowledge::Names;
+use crate::script::{Language, Script, Text, Token, index_word, near, sound_key};
+use std::collections::HashMap;
+use std::ops::Range;
+
+/// How words are compared.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum By {
+    /// `tomatoes` is `tomato`; गमलों is गमला.
+    Stem,
+    /// Tense and number count: `watered` is not `water`.
+    Whole,
+}
+
+/// A list of phrases, each with its meaning.
+#[derive(Debug, Clone)]
+pub struct Lexicon<T> {
+    by: By,
+    english: HashMap<String, Vec<(Vec<String>, T)>>,
+    hindi: HashMap<String, Vec<(Vec<String>, T)>>,
+}
+
+/// A phrase found in a text.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Hit<T> {
+    /// Range of token indices.
+    pub span: Range<usize>,
+    pub meaning: T,
+    /// False where a word was only nearly the same.
+    pub exact: bool,
+}
+
+/// The forms in which a text's words are compared, a word a token; empty where a token has none.
+#[derive(Debug, Clone)]
+pub struct Forms {
+    stem: TwoForms,
+    whole: TwoForms,
+}
+
+#[derive(Debug, Clone)]
+struct TwoForms {
+    english: Vec<String>,
+    hindi: Vec<String>,
+}
+
+impl Forms {
+    /// The forms of every token of a text; a token of Devanagari has no English form.
+    #[must_use]
+    pub fn of(text: &Text) -> Self {
+        let all = |by| TwoForms {
+            english: text.tokens.iter().map(|token| form(token, Language::En, by)).collect(),
+            hindi: text.tokens.iter().map(|token| form(token, Language::HiLatn, by)).collect(),
+        };
+        Self { stem: all(By::Stem), whole: all(By::Whole) }
+    }
+
+    fn by(&self, by: By) -> &TwoForms {
+        match by {
+            By::Stem => &self.stem,
+            By::Whole => &self.whole,
+        }
+    }
+
+    /// How many tokens there are.
+    #[must_use]
+    pub fn len(&self) -> usize {
+        self.stem.english.len()
+    }
+}
+
+fn form(token: &Token, language: Language, by: By) -> String {
+    match (token.script, by) {
+        (Script::Devanagari, _) if language == Language::En => String::new(),
+        (Script::Latin, By::Whole) if language == Language::En => token.normal.clone(),
+        (Script::Latin | Script::Devanagari, By::Whole) => sound_key(&token.normal),
+        _ => index_word(token, language).unwrap_or_default(),
+    }
+}
+
+impl<T: Clone> Lexicon<T> {
+    /// An empty list.
+    #[must_use]
+    pub fn new(by: By) -> Self {
+        Self { by, english: HashMap::new(), hindi: HashMap::new() }
+    }
+
+    /// Adds every name of a thing.
+    pub fn add(&mut self, names: &Names, meaning: &T) {
+        for name in &names.en {
+            self.add_phrase(name, Language::En, meaning);
+        }
+        for name in names.hi.iter().chain(&names.hi_latn) {
+            self.add_phrase(name, Language::HiLatn, meaning);
+        }
+    }
+
+    /// Adds one phrase.
+    pub fn add_phrase(&mut self, phrase: &str, language: Language, meaning: &T) {
+        let text = Text::read(phrase);
+        let words: Vec<String> = text.tokens.iter().map(|token| form(token, language, self.by)).collect();
+        let map = if language == Language::En { &mut self.english } else { &mut self.hindi };
+        if let Some(first) = words.first() {
+            map.entry(first.clone()).or_default().push((words, meaning.clone()));
+        }
+    }
+
+    /// Everything found, the longest first where two overlap, in the order of the text.
+    #[must_use]
+    pub fn find(&self, forms: &Forms) -> Vec<Hit<T>> {
+        without_overlaps(self.find_all(forms))
+    }
+
+    /// Everything found, overlapping or not.
+    #[must_use]
+    pub fn find_all(&self, forms: &Forms) -> Vec<Hit<T>> {
+        let forms = forms.by(self.by);
+        let mut all = Vec::new();
+        for start in 0..forms.english.len() {
+            for (map, words) in [(&self.english, &forms.english), (&self.hindi, &forms.hindi)] {
+                let Some(phrases) = words.get(start).and_then(|word| map.get(word)) else { continue };
+                for (phrase, meaning) in phrases {
+                    let end = start + phrase.len();
+                    if words.get(start..end).is_some_and(|said| said == phrase) {
+                        all.push(Hit { span: start..end, meaning: meaning.clone(), exact: true });
+                    }
+                }
+            }
+        }
+        all
+    }
+
+    /// One-word phrases that are nearly a token's word, where `open` says that the token is still free.
+    #[must_use]
+    pub fn find_near(&self, forms: &Forms, open: impl Fn(usize) -> bool) -> Vec<Hit<T>> {
+        let forms = forms.by(self.by);
+        let mut all = Vec::new();
+        for position in (0..forms.english.len()).filter(|position| open(*position)) {
+            let best = [(&self.english, &forms.english), (&self.hindi, &forms.hindi)]
+                .into_iter()
+                .filter_map(|(map, words)| nearest(map, words.get(position)?))
+                .min_by_key(|(slips, _)| *slips);
+            if let Some((_, meaning)) = best {
+                all.push(Hit { span: position..position + 1, meaning, exact: false });
+            }
+        }
+        all
+    }
+}
+
+fn nearest<T: Clone>(map: &HashMap<String, Vec<(Vec<String>, T)>>, word: &str) -> Option<(usize, T)> {
+    map.iter()
+        .filter_map(|(known, phrases)| {
+            let (_, meaning) = phrases.iter().find(|(phrase, _)| phrase.len() == 1)?;
+            // People rarely miss the first letter; a word that begins otherwise is another word.
+            let alike = known.chars().next() == word.chars().next();
+            let slips = near(known, word).filter(|_| alike)?;
+            Some((slips, known, meaning))
+        })
+        .min_by_key(|(slips, known, _)| (*slips, (*known).clone()))
+        .map(|(slips, _, meaning)| (slips, meaning.clone()))
+}
+
+fn without_overlaps<T>(mut all: Vec<Hit<T>>) -> Vec<Hit<T>> {
+    all.sort_by_key(|hit| (std::cmp::Reverse(hit.span.len()), hit.span.start));
+    let mut kept: Vec<Hit<T>> = Vec::new();
+    for hit in all {
+        if kept.iter().all(|other| hit.span.end <= other.span.start || other.span.end <= hit.span.start) {
+            kept.push(hit);
+        }
+    }
+    kept.sort_by_key(|hit| hit.span.start);
+    kept
+}

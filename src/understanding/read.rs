@@ -1,0 +1,293 @@
+//! A text, who wrote it and on which day → its reading.
+
+use super::asker::Asker;
+use super::dates;
+use super::follow_up::{Says, completed};
+use super::gazetteer::{Gazetteer, Named, Told};
+use super::kind::{Evidence, decide};
+use super::lexicon::{Forms, Hit};
+use super::quantities::{self, Quantities};
+use super::reading::{Measured, Reading};
+use crate::garden::{BedId, JobKind};
+use crate::knowledge::{Index, Kind, Knowledge, class_word};
+use crate::script::{Text, index_word};
+use chrono::NaiveDate;
+use std::ops::Range;
+
+/// What reading needs of the knowledge base, made ready once.
+pub struct Reader<'a> {
+    pub known: &'a Knowledge,
+    pub index: &'a Index,
+    pub gazetteer: &'a Gazetteer,
+}
+
+/// Reads a message. Never fails: what has no sense is a reading too.
+#[must_use]
+pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
+    let text = Text::read(text);
+    let found = Found::of(&text, reader, asker, today);
+    let verdict = decide(reader.index, &found.class_form(&text), found.evidence());
+    let reading = found.reading(&text, reader, verdict.kind, verdict.sureness);
+    let reading = match &asker.before {
+        Some(before) => completed(reading, before, found.says(&text, &verdict.kind, verdict.nearness)),
+        None => reading,
+    };
+    with_beds(reading, asker)
+}
+
+/// Everything found in a text, before its kind is decided.
+struct Found {
+    names: Vec<Hit<Named>>,
+    told: Vec<Hit<Told>>,
+    quantities: Quantities,
+    days: Vec<dates::DayFound>,
+    asks: bool,
+    did: Option<JobKind>,
+}
+
+impl Found {
+    fn of(text: &Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Self {
+        let forms = Forms::of(text);
+        let quantities = quantities::read(text, &reader.known.words);
+        let told = reader.gazetteer.told(&forms);
+        let mut names = reader.gazetteer.names(&forms, asker);
+        // What no phrase and no name has may be a name with a slip of the finger in it.
+        let known_word = |position: usize| {
+            let word = text.tokens.get(position).and_then(|token| index_word(token, text.language));
+            word.is_none_or(|word| reader.index.knows(&word))
+                || names.iter().any(|hit| hit.span.contains(&position))
+                || told.iter().any(|hit| hit.span.contains(&position))
+        };
+        let nearly = reader.gazetteer.names_nearly(&forms, |position| !known_word(position));
+        names.extend(nearly);
+        names.sort_by_key(|hit| hit.span.start);
+        let asks = text.original.contains('?') || told.iter().any(|hit| hit.meaning == Told::Question);
+        let did = did(&told);
+        let days = dates::read(text, &reader.known.words, today, did.is_some());
+        Self { names, told, quantities, days, asks, did }
+    }
+
+    fn evidence(&self) -> Evidence {
+        Evidence {
+            told: self.did.is_some() || self.saw().is_some(),
+            asks: self.asks,
+            names: self.names.len(),
+            sizes: self.quantities.said.len(),
+            trouble: self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_))),
+        }
+    }
+
+    fn saw(&self) -> Option<crate::garden::SeenKind> {
+        self.told.iter().find_map(|hit| match hit.meaning {
+            Told::Saw(kind) => Some(kind),
+            _ => None,
+        })
+    }
+
+    /// The words of the text with its names replaced by their class. Crops, sizes and days are replaced;
+    /// beds, materials and troubles keep their words beside the class, since phrasings use both.
+    fn class_form(&self, text: &Text) -> Vec<String> {
+        let mut class: Vec<Option<(&str, bool)>> = vec![None; text.tokens.len()];
+        let mut mark = |span: &Range<usize>, name: &'static str, keep: bool| {
+            for position in span.clone() {
+                if let Some(slot) = class.get_mut(position).filter(|slot| slot.is_none()) {
+                    *slot = Some((name, keep));
+                }
+            }
+        };
+        for day in &self.days {
+            mark(&day.span, "day", false);
+        }
+        for said in &self.quantities.said {
+            mark(&said.span, "size", false);
+        }
+        for dimensions in &self.quantities.dimensions {
+            mark(&dimensions.span, "size", false);
+        }
+        for hit in &self.names {
+            match hit.meaning {
+                Named::Crop(_) => mark(&hit.span, "crop", false),
+                Named::OwnBed(_) | Named::BedKind(_) => mark(&hit.span, "bed", true),
+                Named::Material(_) => mark(&hit.span, "material", true),
+                Named::Mix(_) => mark(&hit.span, "mix", true),
+                Named::Trouble(_) => mark(&hit.span, "trouble", true),
+                Named::Place(_) => mark(&hit.span, "place", true),
+            }
+        }
+        let mut words = Vec::new();
+        let mut last = "";
+        for (token, class) in text.tokens.iter().zip(&class) {
+            let (name, keep) = class.unwrap_or(("", true));
+            if !name.is_empty() && name != last {
+                words.push(class_word(name));
+            }
+            if keep {
+                words.extend(index_word(token, text.language));
+            }
+            last = name;
+        }
+        words
+    }
+
+    /// Whether the message says its kind, and what it is about.
+    fn says(&self, text: &Text, kind: &Kind, nearness: f64) -> Says {
+        /// A message nearer than this to a way of asking has a kind of its own.
+        const HAS_A_KIND: f64 = 0.45;
+        let covered = |position: usize| {
+            let named = self.names.iter().any(|hit| hit.span.contains(&position));
+            let sized = self.quantities.said.iter().any(|said| said.span.contains(&position))
+                || self.quantities.dimensions.iter().any(|found| found.span.contains(&position));
+            let dated = self.days.iter().any(|day| day.span.contains(&position));
+            let empty = self.told.iter().any(|hit| {
+                hit.span.contains(&position) && matches!(hit.meaning, Told::Filler | Told::FollowUp | Told::Why)
+            });
+            let mark = text.tokens.get(position).is_none_or(|token| !token.normal.chars().any(char::is_alphanumeric));
+            named || sized || dated || empty || mark
+        };
+        let open = (0..text.tokens.len()).filter(|position| !covered(*position)).count();
+        let ties = self.told.iter().any(|hit| hit.meaning == Told::FollowUp && hit.span.start == 0);
+        if open == 0 && !text.tokens.is_empty() || (ties && nearness < HAS_A_KIND && self.evidence().names > 0) {
+            return Says::NoKind;
+        }
+        let subject = self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_) | Named::OwnBed(_)))
+            || !self.quantities.dimensions.is_empty();
+        let needs_subject = !matches!(kind, Kind::None | Kind::Person | Kind::Care | Kind::Due | Kind::Record);
+        if needs_subject && !subject && (ties || text.tokens.len() <= SHORT) { Says::NoSubject } else { Says::All }
+    }
+
+    fn reading(&self, text: &Text, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Reading {
+        let mut reading = Reading {
+            kind,
+            also: Vec::new(),
+            sureness,
+            language: text.language,
+            devanagari_digits: text.devanagari_digits,
+            crops: Vec::new(),
+            microgreen: self.told.iter().any(|hit| hit.meaning == Told::Microgreen),
+            beds: Vec::new(),
+            beds_named: false,
+            bed_kind: None,
+            all_beds: self.told.iter().any(|hit| hit.meaning == Told::All),
+            materials: Vec::new(),
+            mixes: Vec::new(),
+            troubles: Vec::new(),
+            places: Vec::new(),
+            days: self.days.iter().map(|day| (day.first, day.last)).collect(),
+            quantities: self.quantities.said.iter().map(|said| said.written).collect(),
+            measures: self.quantities.dimensions.iter().map(measured).collect(),
+            count: self.quantities.counts.first().map(|count| count.value),
+            temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
+            did: self.did,
+            net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
+            saw: self.saw(),
+            why: self.is_why(text),
+            follow_up: false,
+            senseless: self.is_senseless(text, reader),
+        };
+        for hit in &self.names {
+            let list = match &hit.meaning {
+                Named::OwnBed(bed) => {
+                    if !reading.beds.contains(bed) {
+                        reading.beds.push(bed.clone());
+                    }
+                    reading.beds_named = true;
+                    continue;
+                }
+                Named::BedKind(kind) => {
+                    reading.bed_kind = reading.bed_kind.or(Some(*kind));
+                    continue;
+                }
+                Named::Crop(id) => (&mut reading.crops, id),
+                Named::Material(id) => (&mut reading.materials, id),
+                Named::Mix(id) => (&mut reading.mixes, id),
+                Named::Trouble(id) => (&mut reading.troubles, id),
+                Named::Place(id) => (&mut reading.places, id),
+            };
+            if !list.0.contains(list.1) {
+                list.0.push(list.1.clone());
+            }
+        }
+        reading
+    }
+
+    /// Nothing but a word for "why".
+    fn is_why(&self, text: &Text) -> bool {
+        let words = text.tokens.iter().filter(|token| token.normal.chars().any(char::is_alphanumeric)).count();
+        self.told.iter().any(|hit| hit.meaning == Told::Why && hit.span.len() >= words)
+    }
+
+    /// No word that any phrase, name or list has.
+    fn is_senseless(&self, text: &Text, reader: &Reader<'_>) -> bool {
+        let known = |token| index_word(token, text.language).is_some_and(|word| reader.index.knows(&word));
+        let words = text.tokens.iter().filter(|token| token.normal.chars().any(char::is_alphabetic)).count();
+        let understood = text.tokens.iter().filter(|token| known(token)).count();
+        self.names.is_empty() && self.quantities.said.is_empty() && self.days.is_empty() && understood * 4 <= words
+    }
+}
+
+/// A message of so few tokens without a subject leans on what was said before.
+const SHORT: usize = 6;
+
+/// What was done: said alone, or by a thing with a word for done after it, a few words apart.
+fn did(told: &[Hit<Told>]) -> Option<JobKind> {
+    const APART: usize = 5;
+    let alone = told.iter().find_map(|hit| match hit.meaning {
+        Told::Did(kind) => Some((kind, hit.span.clone())),
+        _ => None,
+    });
+    let with_thing = told.iter().find_map(|thing| {
+        let Told::Thing(kind) = thing.meaning else { return None };
+        told.iter()
+            .any(|done| {
+                let apart = done.span.start.abs_diff(thing.span.start);
+                done.meaning == Told::Done && done.span != thing.span && apart <= APART
+            })
+            .then_some(kind)
+    });
+    // "Planted" in Hindi is also what one does with a net: the thing decides.
+    match (alone, with_thing) {
+        (Some((JobKind::Plant, _)), Some(kind)) => Some(kind),
+        (Some((kind, _)), _) => Some(kind),
+        (None, thing) => thing,
+    }
+}
+
+fn measured(found: &quantities::Dimensions) -> Measured {
+    Measured { length: found.length, width: found.width, depth: found.depth, diameter: found.diameter }
+}
+
+/// The asker's beds that are meant, where none was named: those where the crop stands, narrowed by the word
+/// for their kind. A size that was said describes another bed, so none of hers is meant.
+fn with_beds(mut reading: Reading, asker: &Asker) -> Reading {
+    if !reading.measures.is_empty() || reading.beds_named || !reading.beds.is_empty() {
+        return with_crop_of_bed(reading, asker);
+    }
+    let of_kind = |bed: &super::asker::OwnBed| reading.bed_kind.is_none_or(|kind| bed.kind == kind);
+    let beds: Vec<BedId> = if !reading.crops.is_empty() {
+        let with_crop = |bed: &&super::asker::OwnBed| reading.crops.iter().any(|crop| bed.has(crop));
+        let narrow: Vec<_> = asker.beds.iter().filter(with_crop).filter(|bed| of_kind(bed)).collect();
+        let wide: Vec<_> = asker.beds.iter().filter(with_crop).collect();
+        let chosen = if narrow.is_empty() { wide } else { narrow };
+        chosen.into_iter().map(|bed| bed.id.clone()).collect()
+    } else if reading.all_beds {
+        asker.beds.iter().map(|bed| bed.id.clone()).collect()
+    } else if reading.bed_kind.is_some() {
+        asker.beds.iter().filter(|bed| of_kind(bed)).map(|bed| bed.id.clone()).collect()
+    } else {
+        Vec::new()
+    };
+    reading.beds = beds;
+    with_crop_of_bed(reading, asker)
+}
+
+/// A crop on a tray is meant as a shoot.
+fn with_crop_of_bed(mut reading: Reading, asker: &Asker) -> Reading {
+    let shoots = asker
+        .beds
+        .iter()
+        .filter(|bed| reading.beds.contains(&bed.id))
+        .flat_map(|bed| &bed.crops)
+        .any(|(crop, microgreen)| *microgreen && (reading.crops.is_empty() || reading.crops.contains(crop)));
+    reading.microgreen = reading.microgreen || shoots;
+    reading
+}

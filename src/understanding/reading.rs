@@ -1,0 +1,61 @@
+//! What we took a message to mean.
+
+use crate::garden::{BedId, BedKind, JobKind, SeenKind};
+use crate::knowledge::Kind;
+use crate::quantity::Written;
+use crate::script::Language;
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+
+/// A message's meaning, and how sure we are of it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Reading {
+    pub kind: Kind,
+    /// Other kinds asked for in the same message.
+    pub also: Vec<Kind>,
+    /// 0 to 1: of readings with 0.9, nine in ten are to be right.
+    pub sureness: f64,
+    pub language: Language,
+    pub devanagari_digits: bool,
+    /// Crop ids, in the order named.
+    pub crops: Vec<String>,
+    /// The crop is meant as a shoot on a sprouting tray.
+    pub microgreen: bool,
+    /// Own beds meant, in the order named.
+    pub beds: Vec<BedId>,
+    /// The beds were named, rather than found by their crop or kind.
+    pub beds_named: bool,
+    /// The word for a kind of bed that was said (a box, a pot).
+    pub bed_kind: Option<BedKind>,
+    pub all_beds: bool,
+    pub materials: Vec<String>,
+    pub mixes: Vec<String>,
+    pub troubles: Vec<String>,
+    pub places: Vec<String>,
+    /// First and last day of each span named.
+    pub days: Vec<(NaiveDate, NaiveDate)>,
+    pub quantities: Vec<Written>,
+    pub measures: Vec<Measured>,
+    /// How many of the thing measured.
+    pub count: Option<f64>,
+    /// Temperatures said, °C.
+    pub temperatures_c: Vec<f64>,
+    pub did: Option<JobKind>,
+    pub net_down: bool,
+    pub saw: Option<SeenKind>,
+    /// The working of the last answer is asked for.
+    pub why: bool,
+    /// Read with the help of what was said before.
+    pub follow_up: bool,
+    /// Nothing in it had any sense.
+    pub senseless: bool,
+}
+
+/// The measures of one thing that was described.
+#[derive(Debug, Clone, Copy, PartialEq, Default, Serialize, Deserialize)]
+pub struct Measured {
+    pub length: Option<Written>,
+    pub width: Option<Written>,
+    pub depth: Option<Written>,
+    pub diameter: Option<Written>,
+}
