@@ -4,3 +4,7 @@
 //! DEVELOPERS.md, and a test holds the code to it). In reading order, ground floor first:
 
 pub mod quantity;
+
+pub mod agronomy;
+
+pub mod cli;
