@@ -1,5 +1,7 @@
 //! The sums against what others printed or computed. Tables and their origin: `tests/published/SOURCES.md`.
 
+#[path = "published/crop_examples.rs"]
+mod crop_examples;
 #[path = "published/daylight.rs"]
 mod daylight;
 #[path = "published/emergence.rs"]

@@ -72,7 +72,7 @@ impl Coefficients {
     }
 
     /// How far a coefficient has come from its initial to its mid value, 0 to 1. Height and root depth
-    /// follow it (FAO-56 chapters 7 and 8 leave their course open).
+    /// are taken to follow it: a convention of this house.
     #[must_use]
     pub fn growth(&self, coefficient: f64) -> Fraction {
         let rise = self.mid - self.initial;

@@ -105,7 +105,9 @@ proptest! {
             came += (day.rain + day.irrigation).as_millimetres();
             went += (end.actual_et + end.percolation - end.beyond).as_millimetres();
             prop_assert!(end.percolation >= WaterDepth::default() && end.actual_et >= WaterDepth::default());
-            prop_assert!(end.beyond >= WaterDepth::default() && end.beyond <= end.actual_et);
+            // The store holds tens of millimetres: its last binary digit is some 1e-14 mm.
+            let loss_to_rounding = end.actual_et + WaterDepth::millimetres(1e-9);
+            prop_assert!(end.beyond >= WaterDepth::default() && end.beyond <= loss_to_rounding, "{end:?}");
             prop_assert!(end.depletion >= WaterDepth::default() && end.depletion <= end.total_available);
             prop_assert!(end.actual_et <= end.crop_et);
         }

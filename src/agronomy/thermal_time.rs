@@ -28,7 +28,10 @@ pub struct Thresholds {
 #[must_use]
 pub fn thermal_time(day: DayTemperatures, thresholds: Thresholds) -> ThermalTime {
     let above_base = degree_days_above(day, thresholds.base);
-    let above_upper = thresholds.upper.map_or(0.0, |upper| degree_days_above(day, upper.max_of(thresholds.base)));
+    let above_upper = match thresholds.upper {
+        Some(upper) => degree_days_above(day, upper),
+        None => 0.0,
+    };
     ThermalTime::degree_days((above_base - above_upper).max(0.0))
 }
 
@@ -55,16 +58,6 @@ pub fn days_to_reach(
         whole_days += 1.0;
     }
     None
-}
-
-trait WarmerOf {
-    fn max_of(self, other: Self) -> Self;
-}
-
-impl WarmerOf for Temperature {
-    fn max_of(self, other: Self) -> Self {
-        if other > self { other } else { self }
-    }
 }
 
 fn degree_days_above(day: DayTemperatures, threshold: Temperature) -> f64 {

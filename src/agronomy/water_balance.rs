@@ -16,7 +16,7 @@ use crate::agronomy::root_zone::{
 use crate::quantity::{Fraction, Length, WaterDepth};
 use thiserror::Error;
 
-/// Rain that wets the whole ground (3 mm; between "light" and a wetting in FAO-56 chapter 7).
+/// Rain that wets the whole ground: a convention of this balance, not a figure of the paper.
 const WETTING_RAIN: WaterDepth = WaterDepth::millimetres(3.0);
 
 /// What stays the same through a season.
@@ -62,6 +62,7 @@ pub enum NoSeason {
 /// One day's weather and water.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BalanceDay {
+    /// Below zero it counts as none: dew is not put into the store.
     pub reference_et: WaterDepth,
     pub climate: Climate,
     pub rain: WaterDepth,
@@ -153,6 +154,7 @@ impl WaterBalance {
         self.height = self.height.max(grown(season.height_initial, season.height_max, growth));
         self.root_depth = self.root_depth.max(grown(season.root_depth_initial, season.root_depth_max, growth));
         let none = WaterDepth::default();
+        let reference_et = day.reference_et.max(none);
         if day.irrigation > none {
             self.wetted = day.irrigation_wetted.unwrap_or(season.irrigation_wetted);
         } else if day.rain >= WETTING_RAIN {
@@ -168,15 +170,15 @@ impl WaterBalance {
                 rain: day.rain,
                 irrigation: day.irrigation,
                 wetted: self.wetted,
-                evaporation: day.reference_et * ke,
+                evaporation: reference_et * ke,
                 exposed_and_wetted: exposed,
             },
         );
-        let crop_et = day.reference_et * (ke + basal);
+        let crop_et = reference_et * (ke + basal);
         let total = total_available(season.field_capacity, season.wilting_point, self.root_depth);
         let readily = readily_available(total, depletion_fraction_at(season.depletion_fraction, crop_et));
         let stress = stress(self.depletion, total, readily);
-        let actual_et = day.reference_et * (stress.as_of_one() * basal + ke);
+        let actual_et = reference_et * (stress.as_of_one() * basal + ke);
         let root_end = after(
             self.depletion,
             total,
