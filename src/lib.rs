@@ -17,3 +17,5 @@ pub mod garden;
 pub mod needs;
 
 pub mod understanding;
+
+pub mod cli;

@@ -1,0 +1,16 @@
+//! The sums against what others printed or computed. Tables and their origin: `tests/published/SOURCES.md`.
+
+#[path = "published/crop_examples.rs"]
+mod crop_examples;
+#[path = "published/daylight.rs"]
+mod daylight;
+#[path = "published/emergence.rs"]
+mod emergence;
+#[path = "published/examples.rs"]
+mod examples;
+#[path = "published/season.rs"]
+mod season;
+#[path = "published/table.rs"]
+mod table;
+#[path = "published/weather_days.rs"]
+mod weather_days;
