@@ -31,5 +31,5 @@ pub use planting::{Planting, Start, standing};
 pub use question::Question;
 pub use seen::{Seen, SeenKind};
 pub use site::{Site, Wall};
-pub use store::{Change, Garden, Kind, Record, Store, StoreError};
+pub use store::{Change, Garden, Kind, Overlay, Record, SledStore, Store, StoreError, note_backup};
 pub use when::{NotADay, When};
