@@ -7,6 +7,7 @@
 
 mod bed;
 mod conversation;
+pub mod file;
 mod filed;
 mod id;
 mod job;
@@ -14,6 +15,7 @@ mod measure;
 mod person;
 mod planting;
 mod question;
+pub mod rights;
 mod seen;
 mod site;
 pub mod store;
@@ -22,6 +24,7 @@ mod word;
 
 pub use bed::{Assumed, Bed, BedKind, Depth, RainExposure, Shape, Sides, Sun};
 pub use conversation::Conversation;
+pub use file::{KnownIds, Problem, read_garden, write_garden};
 pub use filed::Filed;
 pub use id::{BedId, NotAnId, PersonId, QuestionId, SiteId};
 pub use job::{JobDone, JobKind};
