@@ -5,11 +5,13 @@
 //! **Never here:** a rule of care, a figure, or a sentence for the people who ask (refusals of files
 //! and of the store are for the person at the command line).
 
+pub mod backup;
 mod bed;
 mod conversation;
 pub mod file;
 mod filed;
 mod id;
+pub mod import;
 mod job;
 mod measure;
 mod person;

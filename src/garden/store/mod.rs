@@ -117,3 +117,6 @@ pub trait Store: Send + Sync {
 fn of_bed(bed: &BedId) -> String {
     format!("{bed}|")
 }
+
+#[cfg(test)]
+mod tests;

@@ -19,7 +19,7 @@ pub(super) const SEAL: &str = "seal";
 /// Memory for pages, in bytes: a crew's garden is small.
 const CACHE_BYTES: u64 = 64 * 1024 * 1024;
 /// How long to wait for this very process to let go of a store that it has just closed.
-const LETTING_GO: Duration = Duration::from_secs(2);
+const LETTING_GO: Duration = Duration::from_millis(500);
 
 /// The trees: first the one about the store itself, then one for each kind.
 #[derive(Clone)]
