@@ -5,15 +5,19 @@
 //! **Never here:** a rule of care, a figure, or a sentence for the people who ask (refusals of files
 //! and of the store are for the person at the command line).
 
+pub mod backup;
 mod bed;
 mod conversation;
+pub mod file;
 mod filed;
 mod id;
+pub mod import;
 mod job;
 mod measure;
 mod person;
 mod planting;
 mod question;
+pub mod rights;
 mod seen;
 mod site;
 pub mod store;
@@ -22,6 +26,7 @@ mod word;
 
 pub use bed::{Assumed, Bed, BedKind, Depth, RainExposure, Shape, Sides, Sun};
 pub use conversation::Conversation;
+pub use file::{KnownIds, Problem, read_garden, write_garden};
 pub use filed::Filed;
 pub use id::{BedId, NotAnId, PersonId, QuestionId, SiteId};
 pub use job::{JobDone, JobKind};
@@ -31,5 +36,5 @@ pub use planting::{Planting, Start, standing};
 pub use question::Question;
 pub use seen::{Seen, SeenKind};
 pub use site::{Site, Wall};
-pub use store::{Change, Garden, Kind, Record, Store, StoreError};
+pub use store::{Change, Garden, Kind, Overlay, Record, SledStore, Store, StoreError, note_backup};
 pub use when::{NotADay, When};

@@ -2,12 +2,21 @@
 
 mod error;
 mod garden;
+mod holder;
+mod memory;
+mod overlay;
 mod record;
+mod seal;
+mod sled;
+mod writer;
 
 pub use error::StoreError;
 pub use garden::Garden;
+pub use holder::note_backup;
+pub use overlay::Overlay;
 pub(super) use record::fingerprint;
 pub use record::{Change, Kind, Record};
+pub use sled::SledStore;
 
 use super::bed::Bed;
 use super::conversation::Conversation;
@@ -108,3 +117,6 @@ pub trait Store: Send + Sync {
 fn of_bed(bed: &BedId) -> String {
     format!("{bed}|")
 }
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,73 @@
+//! A store over another: reads fall through, writes stay in memory.
+
+use super::error::StoreError;
+use super::record::{Change, Kind, Record};
+use super::{Store, memory::NOTHING};
+use std::collections::BTreeMap;
+use std::ops::Bound;
+use std::sync::{Mutex, MutexGuard, PoisonError};
+
+/// What was changed: the new record, or `None` for one taken away.
+type Changed = BTreeMap<(Kind, String), Option<Record>>;
+
+/// What a run without consequences writes to.
+pub struct Overlay<'a> {
+    below: &'a dyn Store,
+    changed: Mutex<Changed>,
+}
+
+impl<'a> Overlay<'a> {
+    #[must_use]
+    pub fn over(below: &'a dyn Store) -> Self {
+        Self { below, changed: Mutex::default() }
+    }
+
+    fn changed(&self) -> MutexGuard<'_, Changed> {
+        // No change is left half made by a panic: each is one insert.
+        self.changed.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+}
+
+impl Overlay<'static> {
+    /// A store of its own in memory, empty at first.
+    #[must_use]
+    pub fn in_memory() -> Self {
+        Self::over(&NOTHING)
+    }
+}
+
+impl Store for Overlay<'_> {
+    fn record(&self, kind: Kind, key: &str) -> Result<Option<Record>, StoreError> {
+        let changed = self.changed().get(&(kind, key.to_owned())).cloned();
+        changed.map_or_else(|| self.below.record(kind, key), Ok)
+    }
+
+    fn records(&self, kind: Kind, prefix: &str) -> Result<Vec<Record>, StoreError> {
+        let below = self.below.records(kind, prefix)?;
+        let mut merged: BTreeMap<String, Record> = below.into_iter().map(|record| (record.key(), record)).collect();
+        let from = Bound::Included((kind, prefix.to_owned()));
+        for ((_, key), record) in self
+            .changed()
+            .range((from, Bound::Unbounded))
+            .take_while(|((of_kind, key), _)| *of_kind == kind && key.starts_with(prefix))
+        {
+            match record {
+                Some(record) => merged.insert(key.clone(), record.clone()),
+                None => merged.remove(key),
+            };
+        }
+        Ok(merged.into_values().collect())
+    }
+
+    fn write(&self, changes: Vec<Change>) -> Result<(), StoreError> {
+        let mut changed = self.changed();
+        for change in changes {
+            let key = (change.record().kind(), change.record().key());
+            match change {
+                Change::Put(record) => changed.insert(key, Some(record)),
+                Change::Remove(_) => changed.insert(key, None),
+            };
+        }
+        Ok(())
+    }
+}

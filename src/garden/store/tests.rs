@@ -1,0 +1,192 @@
+//! What every store does, held against the embedded one and the one in memory alike.
+
+use super::*;
+use crate::garden::{JobKind, Role, Start};
+use ::sled;
+use std::fs;
+use std::path::Path;
+
+fn person(id: &str, name: &str) -> Person {
+    Person { id: PersonId::new(id).unwrap(), name: name.into(), role: Role::Client, sites: vec![], speaks: None }
+}
+
+fn job(bed: &str, on: &str) -> JobDone {
+    JobDone { bed: BedId::new(bed).unwrap(), job: JobKind::Water, on: on.parse().unwrap(), what: None, amount: None }
+}
+
+fn planting(bed: &str, crop: &str, sown: &str) -> Planting {
+    let start = Start::Sown(sown.parse().unwrap());
+    Planting { bed: BedId::new(bed).unwrap(), crop: crop.into(), microgreen: false, start, plants: None }
+}
+
+/// Puts, replaces, removes, and reads by bed.
+fn behaves(store: &dyn Store) {
+    let bed = BedId::new("roof/box").unwrap();
+    let changes = vec![
+        Change::put(person("meera", "Meera")),
+        Change::put(job("roof/box", "2026-05-02")),
+        Change::put(job("roof/box", "2026-05-01T18:00")),
+        Change::put(job("roof/box-2", "2026-05-01")),
+        Change::put(planting("roof/box", "spinach", "2026-04-01")),
+        Change::put(planting("roof/box", "mustard", "2026-03-01")),
+    ];
+    store.write(changes.clone()).unwrap();
+    store.write(changes).unwrap();
+    let days = |jobs: Vec<JobDone>| jobs.iter().map(|job| job.on.to_string()).collect::<Vec<_>>();
+    assert_eq!(days(store.jobs_of_bed(&bed).unwrap()), ["2026-05-01T18:00", "2026-05-02"]);
+    let crops: Vec<_> = store.plantings_of_bed(&bed).unwrap().into_iter().map(|planting| planting.crop).collect();
+    assert_eq!(crops, ["mustard", "spinach"]);
+    store.write(vec![Change::put(person("meera", "Meera K")), Change::remove(job("roof/box", "2026-05-02"))]).unwrap();
+    assert_eq!(store.people().unwrap(), [person("meera", "Meera K")]);
+    assert_eq!(days(store.jobs_of_bed(&bed).unwrap()), ["2026-05-01T18:00"]);
+    assert_eq!(store.person(&PersonId::new("asha").unwrap()).unwrap(), None);
+    store.write(vec![Change::remove(person("asha", ""))]).unwrap();
+}
+
+#[test]
+fn in_memory() {
+    behaves(&Overlay::in_memory());
+}
+
+#[test]
+fn on_disk_and_after_opening_again() {
+    let folder = tempfile::tempdir().unwrap();
+    let store = SledStore::open(folder.path()).unwrap();
+    behaves(&store);
+    let whole = store.whole().unwrap();
+    drop(store);
+    let store = SledStore::open(folder.path()).unwrap();
+    assert_eq!(store.whole().unwrap(), whole);
+}
+
+#[test]
+fn an_overlay_leaves_what_is_below_alone() {
+    let below = Overlay::in_memory();
+    below.write(vec![Change::put(person("asha", "Asha")), Change::put(person("ravi", "Ravi"))]).unwrap();
+    let over = Overlay::over(&below);
+    over.write(vec![Change::remove(person("asha", "")), Change::put(person("bina", "Bina"))]).unwrap();
+    assert_eq!(over.people().unwrap(), [person("bina", "Bina"), person("ravi", "Ravi")]);
+    assert_eq!(over.person(&PersonId::new("asha").unwrap()).unwrap(), None);
+    assert_eq!(below.people().unwrap(), [person("asha", "Asha"), person("ravi", "Ravi")]);
+}
+
+#[test]
+fn many_callers_are_all_answered() {
+    let folder = tempfile::tempdir().unwrap();
+    let store = SledStore::open(folder.path()).unwrap();
+    std::thread::scope(|scope| {
+        for caller in 0..8 {
+            let store = &store;
+            scope.spawn(move || {
+                for number in 0..25 {
+                    store.write(vec![Change::put(person(&format!("p-{caller}-{number}"), "P"))]).unwrap();
+                }
+            });
+        }
+    });
+    assert_eq!(store.people().unwrap().len(), 200);
+    drop(store);
+    assert_eq!(SledStore::open(folder.path()).unwrap().people().unwrap().len(), 200);
+}
+
+/// Spoils a store below its feet, then opens it.
+#[track_caller]
+fn refused(spoil: impl Fn(&sled::Db), expected: &str) {
+    let folder = tempfile::tempdir().unwrap();
+    let store = SledStore::open(folder.path()).unwrap();
+    store.write(vec![Change::put(person("asha", "Asha")), Change::put(person("ravi", "Ravi"))]).unwrap();
+    drop(store);
+    let db = sled::Config::new().path(folder.path().join("garden")).flush_every_ms(None).open().unwrap();
+    spoil(&db);
+    db.flush().unwrap();
+    drop(db);
+    let refusal = SledStore::open(folder.path()).err().expect("a refusal").to_string();
+    assert_eq!(refusal, expected.replace("FOLDER", &folder.path().display().to_string()));
+    // Refused again the same: opening it changed nothing.
+    assert_eq!(SledStore::open(folder.path()).err().expect("a refusal").to_string(), refusal);
+}
+
+#[test]
+fn a_newer_or_damaged_store_is_refused() {
+    refused(
+        |db| drop(db.insert("version", "7").unwrap()),
+        "FOLDER was written by a newer rooftend (its store is of version 7, this one knows 1); nothing was changed; \
+         use the newer rooftend",
+    );
+    let damaged = |what: &str| {
+        format!(
+            "FOLDER is damaged: {what}; nothing was changed; no backup of it was noted here; look for a backup file \
+             or an export"
+        )
+    };
+    let people = |db: &sled::Db| db.open_tree("people").unwrap();
+    refused(
+        |db| drop(people(db).insert("ravi", "{\"id\":\"ravi\"").unwrap()),
+        &damaged("people, key \"ravi\": EOF while parsing an object at line 1 column 12"),
+    );
+    refused(
+        |db| {
+            let asha = people(db).get("asha").unwrap().unwrap();
+            people(db).insert("ravi", asha).unwrap();
+        },
+        &damaged("people, key \"ravi\": it holds the record of \"asha\""),
+    );
+    refused(|db| drop(people(db).remove("ravi").unwrap()), &damaged("seal: 2 records were written, 1 are there"));
+    refused(
+        |db| {
+            let asha = people(db).get("asha").unwrap().unwrap();
+            let altered = String::from_utf8(asha.to_vec()).unwrap().replace("Asha", "Isha");
+            people(db).insert("asha", altered.as_bytes()).unwrap();
+        },
+        &damaged("seal: a record is not as it was written"),
+    );
+    refused(
+        |db| drop(db.remove("version").unwrap()),
+        &damaged("version: it is missing, though there has been a store here"),
+    );
+}
+
+#[test]
+fn a_later_field_is_passed_over() {
+    let folder = tempfile::tempdir().unwrap();
+    drop(SledStore::open(folder.path()).unwrap());
+    let json = br#"{"id":"asha","name":"Asha","role":"client","shoe_size":42}"#;
+    let Record::Person(read) = Record::from_json(Kind::Person, json).unwrap() else { panic!("a person") };
+    assert_eq!(read, person("asha", "Asha"));
+}
+
+#[test]
+fn a_damaged_store_says_where_its_backup_is() {
+    let folder = tempfile::tempdir().unwrap();
+    drop(SledStore::open(folder.path()).unwrap());
+    note_backup(folder.path(), Path::new("/safe/garden.backup")).unwrap();
+    fs::remove_dir_all(folder.path().join("garden")).unwrap();
+    let refusal = SledStore::open(folder.path()).err().expect("a refusal").to_string();
+    let expected = format!(
+        "{} is damaged: version: it is missing, though there has been a store here; nothing was changed; its last \
+         backup is /safe/garden.backup; restore that into an empty folder",
+        folder.path().display()
+    );
+    assert_eq!(refusal, expected);
+}
+
+#[test]
+fn a_held_store_names_its_holder() {
+    let folder = tempfile::tempdir().unwrap();
+    let _held = SledStore::open(folder.path()).unwrap();
+    let refusal = SledStore::open(folder.path()).err();
+    let by = Some(std::process::id());
+    assert_eq!(refusal, Some(StoreError::Held { folder: folder.path().into(), by }));
+    let text = StoreError::Held { folder: "data".into(), by: Some(4711) }.to_string();
+    assert_eq!(text, "data is in use by process 4711; stop that first, or give another folder");
+}
+
+#[test]
+fn a_folder_that_cannot_be_one() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("a-file");
+    fs::write(&file, "").unwrap();
+    let refusal = SledStore::open(&file.join("data")).err().expect("a refusal").to_string();
+    let path = file.join("data");
+    assert_eq!(refusal, format!("{} cannot be written: not a directory; give a folder that can", path.display()));
+}
