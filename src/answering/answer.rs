@@ -1,0 +1,95 @@
+//! The result before it is put into words.
+
+use super::facts::Facts;
+use super::figure::Figure;
+use super::line::Line;
+use super::{build, care, handed_over, harvest, mix, none, record, water};
+use crate::garden::Record;
+use crate::knowledge::{Kind, SourceRef};
+use crate::understanding::Reading;
+use serde::Serialize;
+use std::collections::BTreeSet;
+
+/// How a message ended.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Outcome {
+    Answered,
+    Recorded,
+    AskedBack,
+    HandedOver,
+    Declined,
+}
+
+/// Figures, what is to be said, and what is to be filed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Answer {
+    pub outcome: Outcome,
+    pub figures: Vec<Figure>,
+    /// What the person reads, the answer first.
+    pub lines: Vec<Line>,
+    /// Each step, for `why`.
+    pub working: Vec<Line>,
+    pub sources: BTreeSet<SourceRef>,
+    pub cautions: Vec<Line>,
+    /// Ids of the articles read.
+    pub articles: Vec<String>,
+    /// The answers offered to a question asked back.
+    pub choices: Vec<Line>,
+    /// What the store is to keep; `recorded` is true only once it does.
+    pub records: Vec<Record>,
+    /// The message waits for a person of the crew.
+    pub queued: bool,
+}
+
+impl Answer {
+    /// Nothing said yet.
+    #[must_use]
+    pub fn new(outcome: Outcome) -> Self {
+        Self {
+            outcome,
+            figures: Vec::new(),
+            lines: Vec::new(),
+            working: Vec::new(),
+            sources: BTreeSet::new(),
+            cautions: Vec::new(),
+            articles: Vec::new(),
+            choices: Vec::new(),
+            records: Vec::new(),
+            queued: false,
+        }
+    }
+
+    /// A question back, with its choices.
+    #[must_use]
+    pub fn ask(question: Line, choices: Vec<Line>) -> Self {
+        Self { lines: vec![question], choices, ..Self::new(Outcome::AskedBack) }
+    }
+
+    /// Left to a person of the crew.
+    #[must_use]
+    pub fn hand_over(line: Line) -> Self {
+        Self { lines: vec![line], queued: true, ..Self::new(Outcome::HandedOver) }
+    }
+
+    /// Adds a source.
+    pub fn cite(&mut self, source: &SourceRef) {
+        self.sources.insert(source.clone());
+    }
+}
+
+/// Answers a reading from facts. Total: every reading has an answer.
+#[must_use]
+pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    match reading.kind {
+        Kind::Water => water::answer(reading, facts),
+        Kind::Harvest => harvest::answer(reading, facts),
+        Kind::Mix => mix::answer(reading, facts),
+        Kind::Build => build::answer(reading, facts),
+        Kind::Care => care::answer(reading, facts),
+        Kind::Record => record::answer(reading, facts),
+        Kind::Person => handed_over::person(facts),
+        Kind::None => none::answer(reading),
+        kind => handed_over::not_computed(kind),
+    }
+}

@@ -1,0 +1,65 @@
+//! What the desk fetched for an answer.
+
+use crate::garden::{Bed, BedId, JobDone, Person, Planting, Site, standing};
+use crate::knowledge::{Found, Knowledge};
+use crate::weather::Weather;
+use chrono::{DateTime, FixedOffset, NaiveDate};
+
+/// Everything an answer may rest on.
+#[derive(Debug, Clone)]
+pub struct Facts<'a> {
+    pub known: &'a Knowledge,
+    /// The moment of asking, in the asker's own time zone.
+    pub now: DateTime<FixedOffset>,
+    /// None for a stranger.
+    pub asker: Option<Person>,
+    /// What this person may see.
+    pub sites: Vec<SiteFacts<'a>>,
+    /// The weather of a place without a site: one that was named, or the forecast's own.
+    pub elsewhere: Option<Weather<'a>>,
+    /// The articles nearest to the message.
+    pub articles: Vec<Found<String>>,
+}
+
+/// A site with its beds and its weather.
+#[derive(Debug, Clone)]
+pub struct SiteFacts<'a> {
+    pub site: Site,
+    pub beds: Vec<BedFacts>,
+    pub weather: Weather<'a>,
+}
+
+/// A bed with what stands and what was done in it.
+#[derive(Debug, Clone)]
+pub struct BedFacts {
+    pub bed: Bed,
+    pub plantings: Vec<Planting>,
+    pub jobs: Vec<JobDone>,
+}
+
+impl Facts<'_> {
+    /// The day of asking.
+    #[must_use]
+    pub fn today(&self) -> NaiveDate {
+        self.now.date_naive()
+    }
+
+    /// A bed this person may see, with its site.
+    #[must_use]
+    pub fn bed(&self, id: &BedId) -> Option<(&SiteFacts<'_>, &BedFacts)> {
+        self.beds().find(|(_, bed)| bed.bed.id == *id)
+    }
+
+    /// All beds this person may see.
+    pub fn beds(&self) -> impl Iterator<Item = (&SiteFacts<'_>, &BedFacts)> {
+        self.sites.iter().flat_map(|site| site.beds.iter().map(move |bed| (site, bed)))
+    }
+}
+
+impl BedFacts {
+    /// The plantings that stand on a day.
+    #[must_use]
+    pub fn standing(&self, on: NaiveDate) -> Vec<&Planting> {
+        standing(&self.plantings, &self.jobs, on)
+    }
+}

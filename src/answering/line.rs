@@ -1,0 +1,67 @@
+//! What is to be said: a phrase and its values, in no language yet.
+
+use crate::garden::BedId;
+use crate::knowledge::{InThree, SourceRef};
+use crate::quantity::{Area, Estimate, Length, Mass, Temperature, Volume, WaterDepth, Written};
+use chrono::NaiveDate;
+
+/// One phrase with its values.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Line {
+    /// A key of the files of phrases.
+    pub phrase: &'static str,
+    pub values: Vec<(&'static str, Said)>,
+}
+
+/// A value of a phrase; how it is rounded and written is decided by wording.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Said {
+    Volume(Estimate<Volume>),
+    Mass(Estimate<Mass>),
+    Depth(Estimate<WaterDepth>),
+    Area(Area),
+    Length(Length),
+    Temperature(Temperature),
+    Percent(f64),
+    /// A pure number with so many decimals.
+    Number(f64, usize),
+    /// A span of pure numbers.
+    Span(Estimate<f64>, usize),
+    Count(i64),
+    Day(NaiveDate),
+    Days(Estimate<NaiveDate>),
+    Hours(f64),
+    Crop(String),
+    Material(String),
+    Mix(String),
+    Place(String),
+    Bed(BedId),
+    /// A size as the person wrote it.
+    Size(Vec<Written>),
+    /// A text of the knowledge base.
+    Text(InThree<String>),
+    /// One of the phrase's own variants.
+    Key(&'static str),
+    Source(SourceRef),
+    /// A person's own words.
+    Quoted(String),
+    /// Another phrase inside this one.
+    Line(Box<Line>),
+    /// Several, joined as the language joins them.
+    List(Vec<Said>),
+}
+
+impl Line {
+    /// A phrase without values.
+    #[must_use]
+    pub const fn new(phrase: &'static str) -> Self {
+        Self { phrase, values: Vec::new() }
+    }
+
+    /// The same phrase with one more value.
+    #[must_use]
+    pub fn with(mut self, name: &'static str, value: Said) -> Self {
+        self.values.push((name, value));
+        self
+    }
+}

@@ -1,0 +1,27 @@
+//! A reading and facts → an answer: figures, working, sources, cautions. One file for each kind of
+//! message; total: what is unsure, missing or not ours is an answer too.
+//!
+//! An answer says what is to be said as [`Line`]s (the name of a phrase and its values), so that the
+//! same answer can be put into any language.
+//!
+//! **Never here:** I/O, the clock, text in a language.
+
+mod answer;
+mod build;
+mod care;
+mod facts;
+mod figure;
+mod handed_over;
+mod harvest;
+mod line;
+mod mix;
+mod none;
+mod record;
+mod subject;
+mod water;
+mod water_working;
+
+pub use answer::{Answer, Outcome, answer};
+pub use facts::{BedFacts, Facts, SiteFacts};
+pub use figure::{Figure, FigureValue};
+pub use line::{Line, Said};
