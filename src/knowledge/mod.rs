@@ -2,6 +2,8 @@
 //!
 //! **Never here:** a sum, a sentence.
 
+mod lexicon;
 mod words;
 
-pub use words::{NotWords, Words};
+pub use lexicon::Lexicon;
+pub use words::{DayWord, NotWords, Sign, TimeUnit, Words};

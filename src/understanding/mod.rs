@@ -2,5 +2,8 @@
 //!
 //! **Never here:** an answer.
 
+mod calendar;
 pub mod dates;
+mod dimensions;
 pub mod quantities;
+mod tense;
