@@ -13,6 +13,7 @@ mod crop;
 mod fact;
 mod files;
 mod index;
+mod lexicon;
 mod material;
 mod mix;
 mod names;
@@ -34,6 +35,7 @@ pub use crop::{
 pub use fact::{Fact, SourceRef};
 pub use files::{Files, Unreadable};
 pub use index::{Found, Index, IndexFault, class_word};
+pub use lexicon::Lexicon;
 pub use material::{Material, MaterialKind};
 pub use mix::{Addition, Component, Mix, MixProperties};
 pub use names::{InThree, Names};
@@ -42,7 +44,7 @@ pub use problem::Problem;
 pub use source::{Source, Worth};
 pub use talk::{BedWords, JobWords, SeenWords, Talk};
 pub use trouble::Trouble;
-pub use words::{NotWords, Words};
+pub use words::{DayWord, NotWords, Sign, TimeUnit, Words};
 
 use std::collections::{BTreeMap, BTreeSet};
 

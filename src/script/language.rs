@@ -36,8 +36,14 @@ impl Language {
 #[must_use]
 pub fn language(tokens: &[Token]) -> Language {
     let devanagari = tokens.iter().filter(|token| token.script == Script::Devanagari).count();
-    let latin: Vec<&str> =
-        tokens.iter().filter(|token| token.script == Script::Latin).map(|token| token.normal.as_str()).collect();
+    let mut latin: Vec<&str> = Vec::new();
+    for (place, token) in tokens.iter().enumerate() {
+        // After a number an h is an hour; elsewhere it is short for "hai".
+        let hour = token.normal == "h" && place > 0 && tokens.get(place - 1).is_some_and(|t| t.number.is_some());
+        if token.script == Script::Latin && !hour {
+            latin.push(&token.normal);
+        }
+    }
     if devanagari > 0 && devanagari * 3 >= devanagari + latin.len() {
         return Language::Hi;
     }
@@ -47,6 +53,8 @@ pub fn language(tokens: &[Token]) -> Language {
             hindi += 2;
         } else if ENGLISH.contains(&word) {
             english += 2;
+        } else if ENGLISH_NAMES.contains(&word) {
+            english += 1;
         } else if HINDI_NAMES.contains(&word) || HINDI_ENDINGS.iter().any(|end| word.len() > 4 && word.ends_with(end)) {
             hindi += 1;
         }
@@ -82,12 +90,19 @@ const ENGLISH: &[&str] = &[
     "these", "those", "my", "your", "our", "their", "we", "you", "they", "what", "whats", "when", "whens",
     "where", "which", "who", "why", "how", "much", "many", "often", "long", "far", "does", "did", "is", "are",
     "was", "were", "am", "be", "been", "have", "has", "had", "will", "would", "can", "cant", "could", "should",
-    "shall", "shud", "may", "might", "must", "need", "needs", "want", "get", "got", "not", "no", "dont", "isnt",
+    "shall", "shud", "might", "must", "need", "needs", "want", "get", "got", "not", "no", "dont", "isnt",
     "or", "but", "if", "then", "than", "there", "here", "now", "just", "today", "tomorrow", "tmrw", "yesterday",
     "last", "next", "week", "weeks", "day", "days", "month", "ago", "after", "before", "until", "till", "about",
     "abt", "into", "out", "up", "down", "over", "under", "some", "any", "all", "each", "every", "more", "only",
     "too", "very", "please", "pls", "ok", "safe", "put", "sow", "sowed", "sown", "planted", "watered", "picked",
     "sprayed", "fed", "give", "take", "make", "keep", "grow", "looks", "going", "leaves", "first", "as",
+];
+
+/// Things with an English name, which may also stand in a Hindi sentence.
+#[rustfmt::skip]
+const ENGLISH_NAMES: &[&str] = &[
+    "seed", "seeds", "tray", "trays", "pot", "pots", "box", "boxes", "bag", "bags", "plant", "plants", "water", "soil",
+    "deep", "wide", "leaf", "tomato", "tomatoes", "roof", "mix", "spray", "feed", "sun", "shade", "bed", "beds",
 ];
 
 /// Things with a Hindi name, which may also stand in an English sentence.

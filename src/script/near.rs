@@ -16,3 +16,27 @@ pub fn near(a: &str, b: &str) -> Option<usize> {
     let slips = strsim::damerau_levenshtein(a, b);
     (slips <= allowed).then_some(slips)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::near;
+
+    #[track_caller]
+    fn case(a: &str, b: &str, expected: Option<usize>) {
+        assert_eq!(near(a, b), expected, "{a} {b}");
+        assert_eq!(near(b, a), expected, "{b} {a}");
+    }
+
+    #[test]
+    fn slips_by_length() {
+        case("okra", "okra", Some(0));
+        case("peas", "pear", Some(1));
+        case("pea", "pes", None);
+        case("spinach", "spniach", Some(1));
+        case("spinach", "spinich", Some(1));
+        case("coriander", "coreander", Some(1));
+        case("coriander", "corriandar", Some(2));
+        case("tomato", "potato", None);
+        case("पालक", "पलक", None);
+    }
+}

@@ -28,7 +28,7 @@ pub(super) enum Role {
 impl Role {
     /// Whether the Hindi word for it is no English word, so that it counts in an English text.
     pub(super) const fn only_hindi(self) -> bool {
-        matches!(self, Self::Mixed(_) | Self::Add(_) | Self::AddOr(..))
+        matches!(self, Self::Mixed(_) | Self::Part(_) | Self::Add(_) | Self::AddOr(..))
     }
 }
 

@@ -1,8 +1,10 @@
 //! Days named in a text.
 
-use crate::knowledge::Words;
-use crate::script::Text;
-use chrono::NaiveDate;
+use super::calendar::{self, numeric_at, whole_at};
+use super::tense::{Tense, tense};
+use crate::knowledge::{DayWord, Sign, TimeUnit, Words};
+use crate::script::{Number, Text, numbers};
+use chrono::{Datelike, Days, Months, NaiveDate, TimeDelta, Weekday};
 use std::ops::Range;
 
 /// A day, or a run of days, named in a text.
@@ -17,7 +19,350 @@ pub struct DayFound {
 
 /// Reads all days named in a text, given today's date; `past` says that a job done is told, which
 /// decides where the text itself does not (a bare weekday, `kal`, a day without a year).
+///
+/// A week, a month or a season names no day. A day and month without a year is the last such day
+/// when something done is told, else the nearest.
 #[must_use]
-pub fn read(_text: &Text, _words: &Words, _today: NaiveDate, _past: bool) -> Vec<DayFound> {
-    Vec::new()
+pub fn read(text: &Text, words: &Words, today: NaiveDate, past: bool) -> Vec<DayFound> {
+    let numbers = numbers(text);
+    let reader = Reader { text, words, today, past, numbers: &numbers };
+    let mut found: Vec<DayFound> = Vec::new();
+    let mut at = 0;
+    while at < text.tokens.len() {
+        let Some(day) = reader.day_at(at) else {
+            at += 1;
+            continue;
+        };
+        let day = reader.with_length(day);
+        at = day.span.end.max(at + 1);
+        match found.last_mut() {
+            Some(before) if reader.runs_through(before.span.end, day.span.start) => {
+                let weekly = before.first == before.last && day.last < before.first;
+                let last = if weekly { day.last.checked_add_days(Days::new(7)) } else { Some(day.last) };
+                match last {
+                    Some(last) if last >= before.first && last - before.first < TimeDelta::days(200) => {
+                        before.last = last;
+                        before.span.end = day.span.end;
+                    }
+                    _ => found.push(day),
+                }
+            }
+            _ => found.push(day),
+        }
+    }
+    found
+}
+
+struct Reader<'a> {
+    text: &'a Text,
+    words: &'a Words,
+    today: NaiveDate,
+    past: bool,
+    numbers: &'a [Number],
+}
+
+impl Reader<'_> {
+    fn day_at(&self, at: usize) -> Option<DayFound> {
+        self.numeric(at)
+            .or_else(|| self.day_of_named_month(at))
+            .or_else(|| self.named_month_and_day(at))
+            .or_else(|| self.counted(at))
+            .or_else(|| self.day_of_month(at))
+            .or_else(|| self.word(at))
+    }
+
+    fn sign(&self, sign: Sign, at: usize) -> Option<usize> {
+        self.words.sign(sign, self.text, at)
+    }
+
+    /// Whether a word of this sign ends just before this token.
+    fn before(&self, sign: Sign, at: usize) -> bool {
+        (1..=3).any(|length| at >= length && self.sign(sign, at - length) == Some(length))
+    }
+
+    fn number_at(&self, at: usize) -> Option<&Number> {
+        let place = self.numbers.binary_search_by_key(&at, |number| number.span.start).ok()?;
+        self.numbers.get(place)
+    }
+
+    fn told(&self, span: &Range<usize>) -> Option<Tense> {
+        tense(self.text, self.words, span)
+    }
+
+    fn told_done(&self, span: &Range<usize>) -> bool {
+        self.told(span).map_or(self.past, |tense| tense == Tense::Done)
+    }
+
+    fn single(day: NaiveDate, span: Range<usize>) -> DayFound {
+        DayFound { first: day, last: day, span }
+    }
+
+    /// `8/4`, `8/4/26`, `2026-05-04`.
+    fn numeric(&self, at: usize) -> Option<DayFound> {
+        let (written, length) = numeric_at(self.text, at)?;
+        let span = at..at + length;
+        if written.year.is_none() {
+            let after = span.end;
+            let measure = self.words.units.at(self.text, after).is_some() || self.sign(Sign::Thing, after).is_some();
+            let fraction = matches!((written.day, written.month), (1, 2..=4) | (2, 3) | (3, 4));
+            let meant = self.before(Sign::On, at) || self.sign(Sign::Marked, after).is_some();
+            let round_the_clock = written.day == 24 && written.month == 7;
+            if measure || (fraction && !meant) || (round_the_clock && !meant) {
+                return None;
+            }
+        }
+        self.on(written, span)
+    }
+
+    /// `20 april`, `20th of april 2026`, `22 to 28 may`.
+    fn day_of_named_month(&self, at: usize) -> Option<DayFound> {
+        let number = self.number_at(at)?;
+        let day = day_number(number.value)?;
+        let mut next = self.after_ordinal(number.span.end);
+        if let Some(length) = self.sign(Sign::Through, next)
+            && let Some(second) = self.number_at(next + length)
+            && let Some(last_day) = day_number(second.value).filter(|last| *last > day)
+            && let Some((month, year, end)) = self.month_at(self.after_ordinal(second.span.end))
+        {
+            let span = at..end;
+            let first = self.on(calendar::Written { day, month, year }, span.clone())?;
+            let last = first.first.with_day(last_day)?;
+            return Some(DayFound { first: first.first, last, span });
+        }
+        // "the 5th and 12th may": both are of that month.
+        if matches!(self.text.normal(next), "and" | "&" | "," | "or" | "aur" | "और" | "ya" | "या")
+            && (next > number.span.end || self.before(Sign::On, at))
+            && let Some(second) = self.number_at(next + 1)
+            && day_number(second.value).is_some()
+            && let Some((month, year, _)) = self.month_at(self.after_ordinal(second.span.end))
+        {
+            return self.on(calendar::Written { day, month, year }, at..next);
+        }
+        if matches!(self.text.normal(next), "of" | "-" | "/" | "ki") && self.month_at(next + 1).is_some() {
+            next += 1;
+        }
+        let (month, year, end) = self.month_at(next)?;
+        let ambiguous = self.text.normal(next) == "may" && self.text.tokens.get(next).is_some_and(|t| t.text != "May");
+        if ambiguous && self.sign(Sign::NotMonth, next + 1).is_some() {
+            return None;
+        }
+        self.on(calendar::Written { day, month, year }, at..end)
+    }
+
+    /// `april 20`, `April 20th, 2026`.
+    fn named_month_and_day(&self, at: usize) -> Option<DayFound> {
+        let Some((DayWord::Month(month), length)) = self.words.days.at(self.text, at) else { return None };
+        let day = whole_at(self.text, at + length).filter(|day| (1..=31).contains(day))?;
+        let end = self.after_ordinal(at + length + 1);
+        let counted = self.words.units.at(self.text, end).is_some()
+            || self.words.spans.at(self.text, end).is_some()
+            || self.sign(Sign::Thing, end).is_some()
+            || self.sign(Sign::Times, end).is_some()
+            || matches!(self.text.normal(end), "." | ":" | "/" | "-")
+                && whole_at(self.text, end + 1).is_some()
+                && calendar::close(self.text, end - 1, 2);
+        if counted {
+            return None;
+        }
+        let (year, end) = self.year_at(end);
+        self.on(calendar::Written { day, month, year }, at..end)
+    }
+
+    /// The month named there, the year after it, and where they end.
+    fn month_at(&self, at: usize) -> Option<(u32, Option<i32>, usize)> {
+        let Some((DayWord::Month(month), length)) = self.words.days.at(self.text, at) else { return None };
+        let (year, end) = self.year_at(at + length);
+        Some((month, year, end))
+    }
+
+    /// A year of four digits, or of two right after a mark or an apostrophe.
+    fn year_at(&self, at: usize) -> (Option<i32>, usize) {
+        let marked = usize::from(matches!(self.text.normal(at), "," | "-" | "/" | "'"));
+        let read = whole_at(self.text, at + marked).filter(|number| {
+            *number >= 1900 || (marked == 1 && self.text.normal(at) != "," && (20..=99).contains(number))
+        });
+        match read.and_then(calendar::year) {
+            Some(year) => (Some(year), at + marked + 1),
+            None => (None, at),
+        }
+    }
+
+    fn after_ordinal(&self, at: usize) -> usize {
+        if matches!(self.text.normal(at), "th" | "st" | "nd" | "rd") { at + 1 } else { at }
+    }
+
+    /// `3 weeks ago`, `2 din baad`, `in 3 days`.
+    fn counted(&self, at: usize) -> Option<DayFound> {
+        let lead = self.sign(Sign::Within, at).unwrap_or(0);
+        let start = at + lead;
+        let (count, end) = match self.number_at(start) {
+            Some(number) => (number.value, number.span.end),
+            None if matches!(self.text.normal(start), "a" | "an") => (1.0, start + 1),
+            None => return None,
+        };
+        let (unit, length) = self.words.spans.at(self.text, end)?;
+        let end = end + length;
+        if lead == 0 && self.before(Sign::Repeating, at) {
+            return None;
+        }
+        if let Some(length) = self.sign(Sign::Ago, end) {
+            return self.away(count, unit, false).map(|day| Self::single(day, at..end + length));
+        }
+        let later = self.sign(Sign::Later, end);
+        let span = at..end + later.unwrap_or(0);
+        let from_now = later.is_some() || (lead > 0 && !matches!(self.text.normal(end), "of" | "old"));
+        if !from_now || self.told(&span) == Some(Tense::Done) {
+            return None;
+        }
+        self.away(count, unit, true).map(|day| Self::single(day, span))
+    }
+
+    fn away(&self, count: f64, unit: TimeUnit, ahead: bool) -> Option<NaiveDate> {
+        if !(0.0..=1000.0).contains(&count) {
+            return None;
+        }
+        // A half week or month is meant to the day, as near as whole days go.
+        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "between 0 and 365 000")]
+        let days = |each: f64| (count * each).round() as u64;
+        let whole = count.fract() == 0.0;
+        let days = match unit {
+            TimeUnit::Minute | TimeUnit::Hour => return None,
+            TimeUnit::Day => days(1.0),
+            TimeUnit::Week => days(7.0),
+            TimeUnit::Month | TimeUnit::Year if whole => {
+                let each = if unit == TimeUnit::Month { 1.0 } else { 12.0 };
+                let months = Months::new(u32::try_from(days(each)).ok()?);
+                return if ahead {
+                    self.today.checked_add_months(months)
+                } else {
+                    self.today.checked_sub_months(months)
+                };
+            }
+            TimeUnit::Month => days(30.4),
+            TimeUnit::Year => days(365.25),
+        };
+        let days = Days::new(days);
+        if ahead { self.today.checked_add_days(days) } else { self.today.checked_sub_days(days) }
+    }
+
+    /// `on the 4th`, `4 tarikh ko`.
+    fn day_of_month(&self, at: usize) -> Option<DayFound> {
+        let number = self.number_at(at)?;
+        let day = day_number(number.value)?;
+        let end = number.span.end;
+        let length = self.sign(Sign::OfMonth, end)?;
+        let ordinal = matches!(self.text.normal(end), "th" | "st" | "nd" | "rd");
+        let floor = self.text.tokens.get(end + length).is_some_and(crate::script::Token::is_word)
+            && self.sign(Sign::Marked, end + length).is_none();
+        if ordinal && !(self.before(Sign::On, at) && !floor || self.sign(Sign::Marked, end + length).is_some()) {
+            return None;
+        }
+        let span = at..end + length;
+        let done = self.told_done(&span);
+        let candidates = (-2_i32..=2).filter_map(|months| shifted(self.today.with_day(1)?, months)?.with_day(day));
+        self.nearest(candidates, done).map(|day| Self::single(day, span))
+    }
+
+    /// A day written with its month; without a year the one that fits the tense.
+    fn on(&self, written: calendar::Written, span: Range<usize>) -> Option<DayFound> {
+        let calendar::Written { day, month, year } = written;
+        if let Some(year) = year {
+            return NaiveDate::from_ymd_opt(year, month, day).map(|day| Self::single(day, span));
+        }
+        let done = self.told_done(&span);
+        let this_year = self.today.year();
+        // A 29 February may lie four years back.
+        let years = (this_year - 4)..=(this_year + 4);
+        let candidates = years.filter_map(|year| NaiveDate::from_ymd_opt(year, month, day));
+        self.nearest(candidates, done).map(|day| Self::single(day, span))
+    }
+
+    fn nearest(&self, candidates: impl Iterator<Item = NaiveDate>, done: bool) -> Option<NaiveDate> {
+        candidates.filter(|day| !done || *day <= self.today).min_by_key(|day| (*day - self.today).num_days().abs())
+    }
+
+    /// `today`, `kal`, `last friday`, `friday`.
+    fn word(&self, at: usize) -> Option<DayFound> {
+        let (word, length) = self.words.days.at(self.text, at)?;
+        let span = at..at + length;
+        let shift = |days: i64| self.today.checked_add_signed(TimeDelta::try_days(days)?);
+        let day = match word {
+            DayWord::Relative(days) => shift(days)?,
+            DayWord::Either(days) => shift(if self.told_done(&span) { -days } else { days })?,
+            DayWord::Weekday(weekday) => self.weekday(weekday, &span)?,
+            DayWord::ShortWeekday(weekday) => {
+                let before = self.text.normal(at.checked_sub(1)?);
+                let sure = matches!(before, "on" | "last" | "next" | "this" | "coming" | "due");
+                // "for sun" in lower case may be the light.
+                let capital = self.text.tokens.get(at).is_some_and(|token| token.text.starts_with(char::is_uppercase));
+                let likely = matches!(before, "for" | "by" | "till" | "until" | "before" | "from" | "since");
+                if !sure && !(likely && (capital || weekday != Weekday::Sun)) {
+                    return None;
+                }
+                self.weekday(weekday, &span)?
+            }
+            DayWord::Month(_) => return None,
+        };
+        Some(Self::single(day, span))
+    }
+
+    fn weekday(&self, weekday: Weekday, span: &Range<usize>) -> Option<NaiveDate> {
+        let ahead = i64::from(weekday.days_since(self.today.weekday()));
+        let last = if ahead == 0 { -7 } else { ahead - 7 };
+        let days = if self.before(Sign::Last, span.start) {
+            last
+        } else if self.before(Sign::This, span.start) {
+            ahead
+        } else if self.before(Sign::Next, span.start) {
+            if ahead == 0 { 7 } else { ahead }
+        } else if self.told_done(span) {
+            last
+        } else {
+            ahead
+        };
+        self.today.checked_add_signed(TimeDelta::try_days(days)?)
+    }
+
+    /// `for 6 days`, `se 6 din` after a day make a run of it.
+    fn with_length(&self, day: DayFound) -> DayFound {
+        let at = day.span.end;
+        let run = || {
+            if !matches!(self.text.normal(at), "for" | "se" | "से") {
+                return None;
+            }
+            let number = self.number_at(at + 1)?;
+            let (unit, length) = self.words.spans.at(self.text, number.span.end)?;
+            let end = number.span.end + length;
+            if self.sign(Sign::Ago, end).is_some() || self.sign(Sign::Later, end).is_some() {
+                return None;
+            }
+            let each = match unit {
+                TimeUnit::Day => 1.0,
+                TimeUnit::Week => 7.0,
+                _ => return None,
+            };
+            #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "between 1 and 200")]
+            let days = Some(number.value * each).filter(|days| (1.0..=200.0).contains(days))?.round() as u64;
+            let last = day.first.checked_add_days(Days::new(days.saturating_sub(1)))?;
+            Some(DayFound { first: day.first, last, span: day.span.start..end })
+        };
+        run().unwrap_or(day)
+    }
+
+    /// Whether one word between two days makes them the ends of a run.
+    fn runs_through(&self, end: usize, start: usize) -> bool {
+        start > end && self.sign(Sign::Through, end) == Some(start - end)
+    }
+}
+
+fn day_number(value: f64) -> Option<u32> {
+    if value.fract() != 0.0 {
+        return None;
+    }
+    (1..=31).find(|day| f64::from(*day) == value)
+}
+
+fn shifted(day: NaiveDate, months: i32) -> Option<NaiveDate> {
+    let by = Months::new(months.unsigned_abs());
+    if months < 0 { day.checked_sub_months(by) } else { day.checked_add_months(by) }
 }

@@ -1,7 +1,7 @@
 //! Every name the knowledge base has, ready to be found in a text.
 
 use super::asker::Asker;
-use super::lexicon::{By, Forms, Hit, Lexicon};
+use super::phrasebook::{By, Forms, Hit, Phrasebook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind};
 use crate::knowledge::{Knowledge, Names};
 use crate::script::Language;
@@ -38,16 +38,16 @@ pub enum Told {
 /// Names and steering words of the knowledge base.
 #[derive(Debug, Clone)]
 pub struct Gazetteer {
-    names: Lexicon<Named>,
-    told: Lexicon<Told>,
-    things: Lexicon<Told>,
+    names: Phrasebook<Named>,
+    told: Phrasebook<Told>,
+    things: Phrasebook<Told>,
 }
 
 impl Gazetteer {
     /// Gathers all names.
     #[must_use]
     pub fn of(known: &Knowledge) -> Self {
-        let mut names = Lexicon::new(By::Stem);
+        let mut names = Phrasebook::new(By::Stem);
         for crop in known.crops.values() {
             names.add(&crop.names, &Named::Crop(crop.id.clone()));
         }
@@ -75,7 +75,7 @@ impl Gazetteer {
     /// All names in a text, the asker's own beds first.
     #[must_use]
     pub fn names(&self, forms: &Forms, asker: &Asker) -> Vec<Hit<Named>> {
-        let mut own: Lexicon<Named> = Lexicon::new(By::Stem);
+        let mut own: Phrasebook<Named> = Phrasebook::new(By::Stem);
         for bed in &asker.beds {
             let id = bed.id.bed().replace('-', " ");
             for name in bed.names.iter().map(String::as_str).chain([id.as_str()]) {
@@ -111,9 +111,9 @@ impl Gazetteer {
 
 /// The past tense alone says that a thing was done, so those words are compared whole; the things it was
 /// done with are compared by their stems.
-fn told(known: &Knowledge) -> (Lexicon<Told>, Lexicon<Told>) {
+fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
     let talk = &known.talk;
-    let (mut told, mut things) = (Lexicon::new(By::Whole), Lexicon::new(By::Stem));
+    let (mut told, mut things) = (Phrasebook::new(By::Whole), Phrasebook::new(By::Stem));
     for job in &talk.jobs {
         if let Some(kind) = JobKind::with_word(&job.job) {
             told.add(&job.did, &Told::Did(kind));

@@ -7,14 +7,17 @@
 //! **Never here:** an answer, a figure of the trade, I/O, the clock.
 
 mod asker;
+mod calendar;
 pub mod dates;
+mod dimensions;
 mod follow_up;
 mod gazetteer;
 mod kind;
-mod lexicon;
+mod phrasebook;
 pub mod quantities;
 mod read;
 mod reading;
+mod tense;
 
 pub use asker::{Asker, OwnBed};
 pub use gazetteer::Gazetteer;

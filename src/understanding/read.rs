@@ -5,7 +5,7 @@ use super::dates;
 use super::follow_up::{Says, completed};
 use super::gazetteer::{Gazetteer, Named, Told};
 use super::kind::{Evidence, decide};
-use super::lexicon::{Forms, Hit};
+use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::{BedId, JobKind};

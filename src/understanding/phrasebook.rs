@@ -16,7 +16,7 @@ pub enum By {
 
 /// A list of phrases, each with its meaning.
 #[derive(Debug, Clone)]
-pub struct Lexicon<T> {
+pub struct Phrasebook<T> {
     by: By,
     english: HashMap<String, Vec<(Vec<String>, T)>>,
     hindi: HashMap<String, Vec<(Vec<String>, T)>>,
@@ -79,7 +79,7 @@ fn form(token: &Token, language: Language, by: By) -> String {
     }
 }
 
-impl<T: Clone> Lexicon<T> {
+impl<T: Clone> Phrasebook<T> {
     /// An empty list.
     #[must_use]
     pub fn new(by: By) -> Self {

@@ -1,0 +1,126 @@
+//! Which length is the length, the width, the depth or the diameter of a thing.
+
+use crate::knowledge::{Sign, Words};
+use crate::quantity::Written;
+use crate::script::Text;
+use std::ops::Range;
+
+/// The measures of one thing: `4 x 2 ft, 8 in deep`, `12 inch pot`.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Dimensions {
+    pub length: Option<Written>,
+    pub width: Option<Written>,
+    /// Depth or height.
+    pub depth: Option<Written>,
+    pub diameter: Option<Written>,
+    /// Range of token indices.
+    pub span: Range<usize>,
+}
+
+/// One length of a text.
+pub(super) struct Piece {
+    pub written: Written,
+    pub span: Range<usize>,
+    /// Joined to the next one by a times sign.
+    pub times: bool,
+}
+
+/// How many tokens may stand between the parts of one size (`4 x 2 ft box, 1 ft deep`).
+const PARTS_APART: usize = 3;
+
+/// Puts the lengths of a text together.
+pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensions> {
+    let mut found: Vec<Dimensions> = Vec::new();
+    let mut rest = pieces;
+    while let Some(first) = rest.first() {
+        let joined = rest.iter().take_while(|piece| piece.times).count() + 1;
+        let (group, after) = rest.split_at(joined.min(rest.len()));
+        rest = after;
+        match group {
+            [only] => {
+                let taken = found.last().map_or(0, |size| size.span.end);
+                if let Some(single) = single(text, words, only, taken) {
+                    add(text, &mut found, single);
+                }
+            }
+            [length, width, others @ ..] => found.push(Dimensions {
+                length: Some(length.written),
+                width: Some(width.written),
+                depth: others.first().map(|piece| piece.written),
+                diameter: None,
+                span: first.span.start..others.first().unwrap_or(width).span.end,
+            }),
+            [] => {}
+        }
+    }
+    found
+}
+
+/// One length with the word that tells what it measures, after it or before it.
+fn single(text: &Text, words: &Words, piece: &Piece, taken: usize) -> Option<Dimensions> {
+    let end = piece.span.end;
+    let start = piece.span.start;
+    let sides = [Sign::Depth, Sign::Width, Sign::Length, Sign::Diameter];
+    let after = sides.iter().find_map(|sign| Some((*sign, start..end + words.sign(*sign, text, end)?)));
+    let round_after = || {
+        let mut at = end;
+        for _ in 0..=3 {
+            if let Some(length) = words.sign(Sign::Round, text, at) {
+                return Some((Sign::Diameter, start..at + length));
+            }
+            at += words.sign(Sign::Filler, text, at)?;
+        }
+        None
+    };
+    let before = || {
+        let before = start.checked_sub(1)?;
+        let word = if matches!(text.normal(before), ":" | "=" | "of" | "is") { before.checked_sub(1)? } else { before };
+        (word >= taken).then_some(())?;
+        let sign = sides.iter().find(|sign| words.sign(**sign, text, word).is_some())?;
+        Some((*sign, word..end))
+    };
+    let round_before = || {
+        let at = (1..=2)
+            .filter_map(|back| start.checked_sub(back))
+            .find(|at| words.sign(Sign::Round, text, *at).is_some())?;
+        (at >= taken).then_some((Sign::Diameter, at..end))
+    };
+    // "12 inch round pot": the pot says as much as the word before it.
+    let (sign, span) = after.or_else(round_after).or_else(before).or_else(round_before)?;
+    let mut size = Dimensions { span, ..Dimensions::default() };
+    *field(&mut size, sign) = Some(piece.written);
+    Some(size)
+}
+
+const fn field(size: &mut Dimensions, sign: Sign) -> &mut Option<Written> {
+    match sign {
+        Sign::Length => &mut size.length,
+        Sign::Width => &mut size.width,
+        Sign::Diameter => &mut size.diameter,
+        _ => &mut size.depth,
+    }
+}
+
+/// Adds a single measure to the size just before it, where that one lacks it.
+fn add(text: &Text, found: &mut Vec<Dimensions>, single: Dimensions) {
+    if let Some(before) = found.last_mut() {
+        let gap = before.span.end..single.span.start;
+        let near = gap.len() <= PARTS_APART && !gap.clone().any(|at| matches!(text.normal(at), "." | "?" | "!" | ";"));
+        let new = |have: &Option<Written>, more: &Option<Written>| have.is_none() || more.is_none();
+        let fits = new(&before.length, &single.length)
+            && new(&before.width, &single.width)
+            && new(&before.depth, &single.depth)
+            && new(&before.diameter, &single.diameter);
+        let round = before.diameter.is_some() && (single.length.is_some() || single.width.is_some())
+            || single.diameter.is_some() && (before.length.is_some() || before.width.is_some());
+        if near && fits && !round {
+            before.length = before.length.or(single.length);
+            before.width = before.width.or(single.width);
+            before.depth = before.depth.or(single.depth);
+            before.diameter = before.diameter.or(single.diameter);
+            before.span.end = single.span.end;
+            return;
+        }
+    }
+    found.push(single);
+}

@@ -1,0 +1,64 @@
+//! Whether the clause around a day tells what is done or what is to come.
+
+use crate::knowledge::Words;
+use crate::script::{Language, Text};
+use std::ops::Range;
+
+/// What a clause tells.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Tense {
+    Done,
+    ToCome,
+}
+
+/// How far apart the verbs of one clause of Hindi may stand (`dena bhool gaya`), in tokens.
+const VERBS_APART: usize = 3;
+
+/// The tense of the clause that holds these tokens, where it tells one.
+///
+/// English puts its verbs before the day, and a verb of intent (`can`, `need`) rules the rest; Hindi
+/// puts them after, and the last of a chain rules.
+pub(super) fn tense(text: &Text, words: &Words, day: &Range<usize>) -> Option<Tense> {
+    let clause = clause(text, day);
+    let before = verbs(text, words, clause.start..day.start);
+    let after = verbs(text, words, day.end..clause.end);
+    if text.language == Language::En {
+        return first_intent(&before).or_else(|| first_intent(&after));
+    }
+    let Some(&(mut place, mut told)) = after.first() else {
+        return before.last().map(|(_, tense)| *tense);
+    };
+    for &(next, tense) in after.iter().skip(1) {
+        let joint =
+            (place + 1..next).any(|at| matches!(text.normal(at), "aur" | "और" | "and" | "kab" | "कब" | "ab" | "अब"));
+        if next - place > VERBS_APART || joint || (place + 1..next).any(|at| words.days.at(text, at).is_some()) {
+            break;
+        }
+        (place, told) = (next, tense);
+    }
+    Some(told)
+}
+
+fn first_intent(verbs: &[(usize, Tense)]) -> Option<Tense> {
+    let tenses = || verbs.iter().map(|(_, tense)| *tense);
+    tenses().find(|tense| *tense == Tense::ToCome).or_else(|| tenses().next())
+}
+
+fn clause(text: &Text, day: &Range<usize>) -> Range<usize> {
+    let ends = |at: &usize| matches!(text.normal(*at), "," | "." | "?" | "!" | ";");
+    let start = (0..day.start).rev().find(ends).map_or(0, |at| at + 1);
+    let end = (day.end..text.tokens.len()).find(ends).unwrap_or(text.tokens.len());
+    start..end
+}
+
+fn verbs(text: &Text, words: &Words, within: Range<usize>) -> Vec<(usize, Tense)> {
+    within
+        .filter_map(|at| {
+            if words.is_done(text, at) {
+                Some((at, Tense::Done))
+            } else {
+                words.is_to_come(text, at).then_some((at, Tense::ToCome))
+            }
+        })
+        .collect()
+}
