@@ -18,4 +18,6 @@ pub mod needs;
 
 pub mod understanding;
 
+pub mod answering;
+
 pub mod cli;

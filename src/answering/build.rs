@@ -1,0 +1,100 @@
+//! "What do I buy and cut for a box of this size?"
+
+use super::answer::{Answer, Outcome};
+use super::facts::Facts;
+use super::figure::Figure;
+use super::line::{Line, Said};
+use super::mix::{put, recipe_notes};
+use super::subject::{box_measures, subjects};
+use crate::garden::Shape;
+use crate::knowledge::SourceRef;
+use crate::needs::build::{USUAL_TRAY, build_need};
+use crate::needs::mix::mix_need;
+use crate::needs::surroundings::vessel;
+use crate::quantity::{Estimate, Length, Mass, Unit, Written};
+use crate::understanding::Reading;
+
+/// Trays, sides, cloth, wire, and the mix.
+pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if reading.measures.is_empty() && !reading.beds_named {
+        return Answer::ask(Line::new("ask-size"), sizes());
+    }
+    let subject = match subjects(reading, facts) {
+        Ok(subjects) => subjects.into_iter().next(),
+        Err(question) => return question,
+    };
+    let Some(subject) = subject else { return Answer::ask(Line::new("ask-size"), sizes()) };
+    let Shape::Box { length, width, depth } = subject.bed.shape else {
+        return Answer::ask(Line::new("ask-size"), sizes());
+    };
+    let (tray, tray_said) = tray(reading);
+    let need = build_need(length.quantity(), width.quantity(), depth.quantity(), tray);
+    let mut answer = Answer::new(Outcome::Answered);
+    answer.figures.push(Figure::number("trays", Estimate::exactly(f64::from(need.trays)), "1"));
+    answer.figures.push(Figure::quantity("side_metres", &Estimate::exactly(need.sides)));
+    answer.figures.push(Figure::quantity("cloth_square_metres", &Estimate::exactly(need.cloth)));
+    answer.figures.push(Figure::quantity("wire_metres", &Estimate::exactly(need.wire)));
+    answer.lines.push(
+        Line::new("build-parts")
+            .with("bed", subject.called())
+            .with("trays", Said::Count(i64::from(need.trays)))
+            .with("tray", Said::Size(tray_written(reading)))
+            .with("sides", Said::Length(need.sides))
+            .with("height", Said::Size(vec![depth.written()]))
+            .with("cloth", Said::Area(need.cloth))
+            .with("wire", Said::Length(need.wire)),
+    );
+    answer.working.push(
+        Line::new("working-trays")
+            .with("along", Said::Count(i64::from(need.grid.0)))
+            .with("across", Said::Count(i64::from(need.grid.1))),
+    );
+    answer.working.push(Line::new("working-parts"));
+    let Some(mix) = facts.known.mixes.get(subject.bed.mix_counted()) else { return answer };
+    let mixed = mix_need(&vessel(&subject.bed.shape), 1.0, mix, facts.known);
+    put(&mut answer, mix, &mixed, &subject.called(), 1.0);
+    if subject.depth_assumed {
+        answer.lines.push(Line::new("assumed-depth").with("depth", Said::Size(vec![depth.written()])));
+    }
+    if !tray_said {
+        answer.lines.push(Line::new("assumed-tray").with("tray", Said::Size(tray_written(reading))));
+    }
+    recipe_notes(&mut answer, mix);
+    // The heavy end decides: what stands on a roof is told soaked, and nobody here says that it may.
+    let heaviest = mix.properties.density_wet_kg_per_l.is.high() * mixed.settled.high().as_litres();
+    let weight = Estimate::exactly(Mass::kilograms(heaviest));
+    answer.cautions.insert(0, Line::new("caution-weight").with("weight", Said::Mass(weight)));
+    answer.cite(&mix.properties.density_wet_kg_per_l.source);
+    answer.cite(&SourceRef::new("common-practice", "building a box"));
+    answer
+}
+
+/// The trays' size: the smaller thing measured beside a word for trays, else the usual one.
+fn tray(reading: &Reading) -> ((Length, Length), bool) {
+    let written = tray_written(reading);
+    let side = |at: usize, usual: f64| written.get(at).and_then(|side| side.length()).unwrap_or(Length::feet(usual));
+    ((side(0, USUAL_TRAY.0), side(1, USUAL_TRAY.1)), tray_measured(reading).is_some())
+}
+
+fn tray_measured(reading: &Reading) -> Option<(Written, Written)> {
+    let largest = box_measures(reading)?;
+    let other = reading.measures.iter().find(|measured| **measured != largest)?;
+    let sides = other.length.zip(other.width)?;
+    (reading.measures.len() > 1).then_some(sides)
+}
+
+fn tray_written(reading: &Reading) -> Vec<Written> {
+    let feet = |value| Written { value, unit: Unit::Foot };
+    match tray_measured(reading) {
+        Some((length, width)) => vec![length, width],
+        None => vec![feet(USUAL_TRAY.0), feet(USUAL_TRAY.1)],
+    }
+}
+
+/// Sizes to choose from.
+fn sizes() -> Vec<Line> {
+    let feet = |value| Written { value, unit: Unit::Foot };
+    [(4.0, 3.0), (4.0, 2.0), (3.0, 2.0), (2.0, 1.5)]
+        .map(|(length, width)| Line::new("choice-size").with("size", Said::Size(vec![feet(length), feet(width)])))
+        .to_vec()
+}

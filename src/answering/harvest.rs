@@ -1,0 +1,216 @@
+//! "When is it ready, how does one see it, how much to expect?"
+
+use super::answer::{Answer, Outcome};
+use super::facts::Facts;
+use super::figure::Figure;
+use super::line::{Line, Said};
+use super::subject::{StandingCrop, Subject, subjects, which_bed};
+use crate::garden::{BedId, JobKind, Start};
+use crate::knowledge::{CountedFrom, SourceRef, WhenDue};
+use crate::needs::harvest::{HarvestWindow, grams_expected, harvest_window};
+use crate::needs::surroundings::Standing;
+use crate::understanding::Reading;
+
+/// So many plantings are told one by one.
+const TOLD_ONE_BY_ONE: usize = 4;
+
+/// The day, the sign to look for, how much.
+pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let subjects = match subjects(reading, facts) {
+        Ok(subjects) => subjects,
+        Err(question) if reading.crops.is_empty() => return question,
+        Err(_) => return super::handed_over::not_known(),
+    };
+    let wanted: Vec<(&Subject<'_>, StandingCrop<'_>)> =
+        subjects.iter().flat_map(|subject| meant(subject, reading).map(move |standing| (subject, standing))).collect();
+    if wanted.is_empty() {
+        return nothing_stands(&subjects);
+    }
+    let mut answer = Answer::new(Outcome::Answered);
+    let several = wanted.len() > 1;
+    let mut undated = Vec::new();
+    for (position, (subject, mut standing)) in wanted.iter().copied().enumerate() {
+        if let Some(start) = told_start(reading, &standing, facts) {
+            standing.start = Some(start);
+        }
+        let told = position < TOLD_ONE_BY_ONE;
+        let window = window(subject, &standing);
+        match &window {
+            Some(window) => ready(&mut answer, subject, &standing, window, facts, (several, told)),
+            None => undated.push(standing),
+        }
+        expected(&mut answer, subject, &standing, several);
+        if told {
+            signs(&mut answer, &standing);
+        }
+    }
+    if answer.figures.iter().all(|figure| figure.name != "first_harvest") {
+        without_dates(&mut answer, &undated, reading, facts);
+    }
+    answer
+}
+
+/// The plantings a message is about: of the crops named, else all of the bed.
+fn meant<'a>(subject: &'a Subject<'a>, reading: &Reading) -> impl Iterator<Item = StandingCrop<'a>> {
+    let named = reading.crops.clone();
+    subject.standing.iter().copied().filter(move |standing| named.is_empty() || named.contains(&standing.crop.id))
+}
+
+/// A bed with nothing recorded in it.
+fn nothing_stands(subjects: &[Subject<'_>]) -> Answer {
+    let beds: Vec<BedId> = subjects.iter().filter_map(|subject| subject.own.clone()).collect();
+    match beds.as_slice() {
+        [bed] => Answer::ask(Line::new("ask-what-grows").with("bed", Said::Bed(bed.clone())), Vec::new()),
+        [] => Answer::ask(Line::new("ask-which-crop"), Vec::new()),
+        _ => which_bed(&beds),
+    }
+}
+
+/// The day of sowing or planting that the message itself tells.
+fn told_start(reading: &Reading, standing: &StandingCrop<'_>, facts: &Facts<'_>) -> Option<Start> {
+    let (day, _) = reading.days.iter().copied().find(|(day, _)| *day <= facts.today())?;
+    let planted = match reading.did {
+        Some(JobKind::Plant) => true,
+        Some(JobKind::Sow) => false,
+        // A day in the past beside a question about the harvest is its start; today alone is not.
+        _ if day < facts.today() => standing.crop.harvest.counted_from == CountedFrom::Planting,
+        _ => return None,
+    };
+    Some(if planted { Start::Planted(day) } else { Start::Sown(day) })
+}
+
+fn window(subject: &Subject<'_>, standing: &StandingCrop<'_>) -> Option<HarvestWindow> {
+    harvest_window(&plain(standing), subject.weather.as_ref()?)
+}
+
+fn plain<'a>(standing: &StandingCrop<'a>) -> Standing<'a> {
+    Standing {
+        crop: standing.crop,
+        microgreen: standing.microgreen,
+        start: standing.start,
+        plants: standing.plants,
+    }
+}
+
+fn ready(
+    answer: &mut Answer,
+    subject: &Subject<'_>,
+    standing: &StandingCrop<'_>,
+    window: &HarvestWindow,
+    facts: &Facts<'_>,
+    (several, told): (bool, bool),
+) {
+    let bed = subject.own.as_ref().filter(|_| several);
+    let crop = Some(standing.crop.id.as_str()).filter(|_| several);
+    answer.figures.push(Figure::date("first_harvest", window.first).of_bed(bed).of_crop(crop));
+    if let Some(last) = window.last {
+        answer.figures.push(Figure::date("last_harvest", last).of_bed(bed).of_crop(crop));
+    }
+    answer.cite(&window.sum.source);
+    if !told {
+        return;
+    }
+    let way = if standing.microgreen { "tray" } else { "bed" };
+    let past = if window.first.high() < facts.today() { "past" } else { "ahead" };
+    answer.lines.push(
+        Line::new("harvest-first")
+            .with("crop", Said::Crop(standing.crop.id.clone()))
+            .with("bed", subject.called())
+            .with("day", Said::Days(window.first))
+            .with("way", Said::Key(way))
+            .with("when", Said::Key(past)),
+    );
+    answer.lines.push(
+        Line::new("harvest-reason")
+            .with("tmax", Said::Temperature(window.mean_tmax))
+            .with("tmin", Said::Temperature(window.mean_tmin))
+            .with("days", Said::Number(window.days, 0)),
+    );
+    if window.other_start {
+        answer.lines.push(Line::new("harvest-other-start"));
+    }
+    working(answer, subject, standing, window);
+}
+
+fn working(answer: &mut Answer, subject: &Subject<'_>, standing: &StandingCrop<'_>, window: &HarvestWindow) {
+    let (how, day) = match window.start {
+        Start::Sown(day) => ("sown", day),
+        Start::Planted(day) => ("planted", day),
+    };
+    let upper = window.thresholds.upper.unwrap_or(window.thresholds.base);
+    answer.working.push(
+        Line::new("working-thermal-time")
+            .with("crop", Said::Crop(standing.crop.id.clone()))
+            .with("how", Said::Key(how))
+            .with("day", Said::Day(day))
+            .with("sum", Said::Span(window.sum.is.map(|sum| sum.as_degree_days()), 0))
+            .with("base", Said::Temperature(window.thresholds.base))
+            .with("upper", Said::Temperature(upper))
+            .with("source", Said::Source(window.sum.source.clone())),
+    );
+    let usual = window.usual_days as i64;
+    let place = subject.weather.as_ref().and_then(|weather| weather.normals());
+    if let (true, Some((place, _))) = (usual > 0, place) {
+        answer.cite(&place.source);
+        let line = Line::new("working-harvest-days")
+            .with("days", Said::Count(usual))
+            .with("place", Said::Place(place.id.clone()));
+        answer.working.push(line);
+    }
+    answer.cite(&SourceRef::new("thermal-time-sine", ""));
+    answer.working.push(Line::new("working-claim"));
+}
+
+fn expected(answer: &mut Answer, subject: &Subject<'_>, standing: &StandingCrop<'_>, several: bool) {
+    let bed = subject.own.as_ref().filter(|_| several);
+    let area = crate::needs::surroundings::vessel(&subject.bed.shape).measures().top;
+    let (grams, fact) = grams_expected(&plain(standing), area);
+    let figure = Figure::number("grams_expected", grams.map(|mass| mass.as_grams()), "g");
+    answer.figures.push(figure.of_bed(bed).of_crop(Some(standing.crop.id.as_str()).filter(|_| several)));
+    answer.cite(&fact.source);
+    answer.working.push(
+        Line::new("working-yield")
+            .with("grams", Said::Mass(grams))
+            .with("area", Said::Area(area))
+            .with("source", Said::Source(fact.source)),
+    );
+    if !several {
+        answer.lines.push(Line::new("harvest-expected").with("grams", Said::Mass(grams)));
+    }
+}
+
+fn signs(answer: &mut Answer, standing: &StandingCrop<'_>) {
+    let signs = match (&standing.crop.microgreen, standing.microgreen) {
+        (Some(tray), true) => &tray.signs,
+        _ => &standing.crop.harvest.signs,
+    };
+    answer.lines.push(Line::new("harvest-signs").with("signs", Said::Text(signs.clone())));
+    for caution in &standing.crop.cautions {
+        let due = match caution.when {
+            WhenDue::Always => true,
+            WhenDue::Microgreen => standing.microgreen,
+            WhenDue::Harvest => !standing.microgreen,
+        };
+        if due {
+            answer.cautions.push(Line::new("caution-text").with("text", Said::Text(caution.text.clone())));
+        }
+    }
+}
+
+/// No start is known: the day of sowing is asked for, unless only the yield or the sign was wanted.
+fn without_dates(answer: &mut Answer, undated: &[StandingCrop<'_>], reading: &Reading, facts: &Facts<'_>) {
+    let Some(standing) = undated.first() else { return };
+    if facts.sites.is_empty() && facts.elsewhere.is_none() && reading.days.is_empty() {
+        return;
+    }
+    if reading.measures.is_empty() && standing.start.is_none() {
+        let how = match standing.crop.harvest.counted_from {
+            CountedFrom::Sowing => "sown",
+            CountedFrom::Planting => "planted",
+        };
+        let question = Line::new("harvest-say-when")
+            .with("how", Said::Key(how))
+            .with("crop", Said::Crop(standing.crop.id.clone()));
+        answer.lines.push(question);
+    }
+}
