@@ -3,7 +3,7 @@
 //! The test runs itself again as the process that writes, and kills that one. `ROOFTEND_CRASH_ROUNDS`
 //! asks for more rounds than the usual few.
 
-use rooftend::garden::{BedId, Change, JobDone, JobKind, Seen, SeenKind, SledStore, Store};
+use rooftend::garden::{BedId, Change, JobDone, JobKind, Seen, SeenKind, SledStore, Store, StoreError};
 use std::collections::BTreeSet;
 use std::io::{BufRead, BufReader, Write};
 use std::path::Path;
@@ -56,6 +56,10 @@ fn acknowledged_before_kill(folder: &Path, first: u32, kill_after: usize) -> Vec
         // A line that the kill cut short acknowledges nothing; a whole one ends in a stop.
         let line = line.unwrap();
         numbers.extend(line.strip_prefix("kept ").and_then(|rest| rest.strip_suffix('.')?.parse::<u32>().ok()));
+        if numbers.len() == 1 && kill_after.is_multiple_of(5) {
+            let held = StoreError::Held { folder: folder.into(), by: Some(writer.id()) };
+            assert_eq!(SledStore::open(folder).err(), Some(held), "another process holds it");
+        }
         if numbers.len() == kill_after {
             writer.kill().unwrap();
         }

@@ -70,13 +70,17 @@ impl Reader<'_> {
     fn bed_own_id(&mut self, table: &Table<'_>, kind: Option<BedKind>) -> Option<BedId> {
         let own = table.text("id", "east-box", &mut self.notes);
         let site = table.text("site", "roof-12", &mut self.notes).and_then(|site| self.known_site(site));
-        let (own, site) = (own?, site?);
+        let (Some(own), Some(site)) = (own, site) else {
+            self.in_doubt = true;
+            return None;
+        };
         match BedId::at(&site, own.value) {
             Ok(id) => {
                 self.beds.insert(id.clone(), kind);
                 Some(id)
             }
             Err(refusal) => {
+                self.in_doubt = true;
                 super::table::refuse("id", &refusal.to_string(), own.span, &mut self.notes);
                 None
             }

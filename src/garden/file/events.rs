@@ -147,6 +147,9 @@ impl Reader<'_> {
         if let [only] = found.as_slice() {
             return Some((*only).clone());
         }
+        if found.is_empty() && self.in_doubt {
+            return None;
+        }
         let (message, expected) = if found.is_empty() {
             let ids: Vec<String> =
                 self.beds.keys().map(|bed| if whole { bed.to_string() } else { bed.bed().into() }).collect();

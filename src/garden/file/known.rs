@@ -11,7 +11,7 @@ pub struct KnownIds<'a> {
 }
 
 /// How alike two words must be to ask whether one was meant (Jaro-Winkler, 0 to 1).
-const ALIKE: f64 = 0.8;
+const ALIKE: f64 = 0.76;
 
 /// The known word that the one found may have been meant for.
 pub fn nearest<'a>(found: &str, known: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {
@@ -23,7 +23,7 @@ pub fn nearest<'a>(found: &str, known: impl IntoIterator<Item = &'a str>) -> Opt
         .map(|(_, word)| word)
 }
 
-/// "one of a, b, c", or the nearest one if there is one near; "what" names the kind.
+/// What was expected instead of the word found: its kind, with the nearest of its words, or all of a few.
 pub fn expected_one_of(found: &str, what: &str, known: &[&str]) -> String {
     /// More than this many are not listed.
     const MOST: usize = 20;

@@ -59,6 +59,9 @@ struct Reader<'k> {
     /// The sites and beds that may be referred to, whatever else may be wrong with them.
     sites: BTreeSet<SiteId>,
     beds: BTreeMap<BedId, Option<BedKind>>,
+    /// Has the id of some site or bed been refused? Then a name that is not known may be that one's,
+    /// and one fault is told once.
+    in_doubt: bool,
     /// What this file has held so far.
     held: BTreeSet<(Kind, String)>,
     garden: Garden,
@@ -71,6 +74,7 @@ impl<'k> Reader<'k> {
             known,
             sites: already.sites.iter().map(|site| site.id.clone()).collect(),
             beds: already.beds.iter().map(|bed| (bed.id.clone(), Some(bed.kind))).collect(),
+            in_doubt: false,
             held: BTreeSet::new(),
             garden: Garden::default(),
         }
@@ -140,7 +144,7 @@ impl<'k> Reader<'k> {
     /// A site that may be referred to.
     fn known_site(&mut self, found: At<&str>) -> Option<SiteId> {
         let site = self.sites.iter().find(|site| site.as_str() == found.value).cloned();
-        if site.is_none() {
+        if site.is_none() && !self.in_doubt {
             let sites: Vec<&str> = self.sites.iter().map(SiteId::as_str).collect();
             let expected = expected_one_of(found.value, "a site of this file or the store", &sites);
             self.notes.note(found.span, format!("site \"{}\" is not known", found.value), expected);

@@ -40,8 +40,9 @@ impl Reader<'_> {
             }
         }
         let id = table.parsed::<SiteId>("id", "roof-12", notes);
-        if let Some(id) = &id {
-            self.sites.insert(id.value.clone());
+        match &id {
+            Some(id) => drop(self.sites.insert(id.value.clone())),
+            None => self.in_doubt = true,
         }
         let name = table.text("name", "Roof 12", notes);
         let latitude_deg = table.number("latitude", &(-90.0..=90.0), "degrees", notes);

@@ -1,6 +1,6 @@
 //! Reading one table of a garden file: each key taken by its kind, every problem noted with its place.
 
-use super::known::expected_one_of;
+use super::known::{expected_one_of, nearest};
 use super::problem::{Problem, Source};
 use crate::garden::measure::{Measurable, Measure};
 use chrono::NaiveDate;
@@ -104,11 +104,10 @@ impl<'t> Table<'t> {
         let At { value, span } = self.text(key, words.first().copied().unwrap_or_default(), notes)?;
         let found = find(value);
         if found.is_none() {
-            let expected = match expected_one_of(value, "", words).strip_prefix("; ") {
-                Some(question) => format!("{}; {question}", words.join(", ")),
-                None => words.join(", "),
-            };
-            notes.note(span, format!("{key} \"{value}\" is not known"), format!("one of {expected}"));
+            let near = nearest(value, words.iter().copied());
+            let near = near.map_or_else(String::new, |near| format!("; did you mean \"{near}\"?"));
+            let expected = format!("one of {}{near}", words.join(", "));
+            notes.note(span, format!("{key} \"{value}\" is not known"), expected);
         }
         found
     }

@@ -4,7 +4,7 @@ use super::*;
 use crate::garden::{JobKind, Role, Start};
 use ::sled;
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 fn person(id: &str, name: &str) -> Person {
     Person { id: PersonId::new(id).unwrap(), name: name.into(), role: Role::Client, sites: vec![], speaks: None }
@@ -100,10 +100,69 @@ fn refused(spoil: impl Fn(&sled::Db), expected: &str) {
     spoil(&db);
     db.flush().unwrap();
     drop(db);
-    let refusal = SledStore::open(folder.path()).err().expect("a refusal").to_string();
-    assert_eq!(refusal, expected.replace("FOLDER", &folder.path().display().to_string()));
-    // Refused again the same: opening it changed nothing.
-    assert_eq!(SledStore::open(folder.path()).err().expect("a refusal").to_string(), refusal);
+    still_refused(folder.path(), expected);
+}
+
+/// Opening is refused, and changes nothing.
+#[track_caller]
+fn still_refused(folder: &Path, expected: &str) {
+    let before = files(folder);
+    for _ in 0..2 {
+        let refusal = SledStore::open(folder).err().expect("a refusal").to_string();
+        assert_eq!(refusal, expected.replace("FOLDER", &folder.display().to_string()));
+        assert!(files(folder) == before, "the files are as they were");
+    }
+}
+
+/// The files of a folder and of those in it, with what they hold.
+fn files(folder: &Path) -> Vec<(PathBuf, Vec<u8>)> {
+    let mut found = Vec::new();
+    for entry in fs::read_dir(folder).unwrap().map(Result::unwrap) {
+        if entry.file_type().unwrap().is_dir() {
+            found.extend(files(&entry.path()));
+        } else {
+            found.push((entry.path(), fs::read(entry.path()).unwrap()));
+        }
+    }
+    found.sort();
+    found
+}
+
+#[test]
+fn spoilt_files_are_refused_and_left_alone() {
+    let folder = tempfile::tempdir().unwrap();
+    let store = SledStore::open(folder.path()).unwrap();
+    for number in 0..300 {
+        store.write(vec![Change::put(person(&format!("p-{number}"), &"name ".repeat(20)))]).unwrap();
+    }
+    drop(store);
+    let database = folder.path().join("garden/db");
+    let good = fs::read(&database).unwrap();
+    let end = good.iter().rposition(|byte| *byte != 0).unwrap();
+    let expected = "FOLDER is damaged: the store's files: they hold what cannot be read back; nothing was changed; no \
+                    backup of it was noted here; look for a backup file or an export";
+    let whole = SledStore::open(folder.path()).unwrap().whole().unwrap();
+    let good = fs::read(&database).unwrap();
+    let mut refusals = 0;
+    for part in 1..16 {
+        let mut flipped = good.clone();
+        flipped[end * part / 16] ^= 0x55;
+        for spoilt in [flipped, good[..end * part / 16].to_vec()] {
+            fs::write(&database, &spoilt).unwrap();
+            match SledStore::open(folder.path()) {
+                // What was overwritten since may be spoilt without harm; what counts must be all there.
+                Ok(store) => assert!(store.whole().unwrap() == whole, "part {part}: it lost something unnoticed"),
+                Err(_) => {
+                    still_refused(folder.path(), expected);
+                    assert!(fs::read(&database).unwrap() == spoilt, "part {part}: left alone");
+                    refusals += 1;
+                }
+            }
+        }
+    }
+    assert!(refusals >= 15, "{refusals} of 30 were noticed");
+    fs::write(&database, &good).unwrap();
+    assert_eq!(SledStore::open(folder.path()).unwrap().people().unwrap().len(), 300);
 }
 
 #[test]
