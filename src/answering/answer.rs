@@ -3,12 +3,13 @@
 use super::facts::Facts;
 use super::figure::Figure;
 use super::line::Line;
+use super::shown::ReadingShown;
 use super::{build, care, handed_over, harvest, mix, none, record, water};
 use crate::garden::Record;
 use crate::knowledge::{Kind, SourceRef};
 use crate::understanding::Reading;
 use serde::Serialize;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// How a message ended.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
@@ -25,6 +26,9 @@ pub enum Outcome {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Answer {
     pub outcome: Outcome,
+    pub reading: ReadingShown,
+    /// What people call the beds in it, by `site/bed`.
+    pub called: BTreeMap<String, Vec<String>>,
     pub figures: Vec<Figure>,
     /// What the person reads, the answer first.
     pub lines: Vec<Line>,
@@ -48,6 +52,8 @@ impl Answer {
     pub fn new(outcome: Outcome) -> Self {
         Self {
             outcome,
+            reading: ReadingShown::default(),
+            called: BTreeMap::new(),
             figures: Vec::new(),
             lines: Vec::new(),
             working: Vec::new(),
@@ -81,6 +87,20 @@ impl Answer {
 /// Answers a reading from facts. Total: every reading has an answer.
 #[must_use]
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let mut answer = by_kind(reading, facts);
+    answer.reading = ReadingShown::of(reading);
+    for (site, bed) in facts.beds() {
+        let mut names = bed.bed.names.clone();
+        names.push(bed.bed.id.bed().replace('-', " "));
+        if facts.sites.len() > 1 {
+            names.iter_mut().for_each(|name| *name = format!("{name} ({})", site.site.name));
+        }
+        answer.called.insert(bed.bed.id.to_string(), names);
+    }
+    answer
+}
+
+fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     match reading.kind {
         Kind::Water => water::answer(reading, facts),
         Kind::Harvest => harvest::answer(reading, facts),

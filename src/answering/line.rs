@@ -16,7 +16,10 @@ pub struct Line {
 /// A value of a phrase; how it is rounded and written is decided by wording.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Said {
+    /// With its range.
     Volume(Estimate<Volume>),
+    /// One amount to pour, its range left to other lines.
+    About(Estimate<Volume>),
     Mass(Estimate<Mass>),
     Depth(Estimate<WaterDepth>),
     Area(Area),

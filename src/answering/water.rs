@@ -123,7 +123,7 @@ fn rhythm(subject: &Subject<'_>, week: &WaterWeek) -> Line {
         .with("bed", subject.called())
         .with("week", Said::Volume(week.litres));
     match each_turn(week) {
-        Some(turn) => line.with("turn", Said::Volume(turn)),
+        Some(turn) => line.with("turn", Said::About(turn)),
         None => line,
     }
 }

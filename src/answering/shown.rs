@@ -1,0 +1,76 @@
+//! The part of a reading that a reply shows.
+
+use crate::knowledge::Kind;
+use crate::understanding::Reading;
+use serde::Serialize;
+
+/// `reading` of a reply's JSON.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct ReadingShown {
+    pub kind: Kind,
+    pub crops: Vec<String>,
+    /// `microgreen`, else left out.
+    #[serde(rename = "as", skip_serializing_if = "Option::is_none")]
+    pub grown_as: Option<&'static str>,
+    pub beds: Vec<String>,
+    /// A span gives its first and last day.
+    pub dates: Vec<String>,
+    pub quantities: Vec<QuantityShown>,
+    pub language: &'static str,
+    pub sureness: f64,
+    pub also: Vec<Kind>,
+}
+
+/// A quantity that was said, in its own unit.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+pub struct QuantityShown {
+    pub value: f64,
+    pub unit: &'static str,
+}
+
+impl Default for ReadingShown {
+    fn default() -> Self {
+        Self {
+            kind: Kind::None,
+            crops: Vec::new(),
+            grown_as: None,
+            beds: Vec::new(),
+            dates: Vec::new(),
+            quantities: Vec::new(),
+            language: "en",
+            sureness: 0.0,
+            also: Vec::new(),
+        }
+    }
+}
+
+impl ReadingShown {
+    /// What of a reading is shown.
+    #[must_use]
+    pub fn of(reading: &Reading) -> Self {
+        let mut dates = Vec::new();
+        for (first, last) in &reading.days {
+            for day in [first, last] {
+                let day = day.to_string();
+                if !dates.contains(&day) {
+                    dates.push(day);
+                }
+            }
+        }
+        Self {
+            kind: reading.kind,
+            crops: reading.crops.clone(),
+            grown_as: reading.microgreen.then_some("microgreen"),
+            beds: reading.beds.iter().map(ToString::to_string).collect(),
+            dates,
+            quantities: reading
+                .quantities
+                .iter()
+                .map(|written| QuantityShown { value: written.value, unit: written.unit.symbol() })
+                .collect(),
+            language: reading.language.tag(),
+            sureness: reading.sureness,
+            also: reading.also.clone(),
+        }
+    }
+}
