@@ -20,4 +20,10 @@ pub mod understanding;
 
 pub mod answering;
 
+pub mod wording;
+
+pub mod desk;
+
+pub mod channel;
+
 pub mod cli;

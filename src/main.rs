@@ -1,1 +1,5 @@
-fn main() {}
+//! The door: everything is in the library.
+
+fn main() -> std::process::ExitCode {
+    rooftend::cli::main()
+}

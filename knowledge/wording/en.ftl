@@ -117,9 +117,9 @@ working-procedure =
         [wind] wind, taken as 2 m/s
        *[sunless] cloudiness of a day without sun, assumed
     } ({ $source }).
-working-light = With { $hours } h of direct sun{ $net ->
-        [0] {""}
-       *[other] {" "}under a net that cuts { $net }
+working-light = With { $hours } h of direct sun{ $shade ->
+        [open] {""}
+       *[net] {" "}under a net that cuts { $net }
     }, the bed's own rate is { $et } a day (beam by eq. 28; diffuse part by Erbs, Klein and Duffie 1982).
 working-coefficients = Crop coefficient: leaves { $basal } + bare wet surface { $evaporation }, at most { $highest } (fao56: eq. 70 to 76; 5 % more for a small stand on a roof, a judgement).
 working-loss = Loss with the drying sides: { $loss } a day over { $area } = { $day } a day; rain of the week { $rain }.

@@ -100,7 +100,13 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     answer
 }
 
+/// A reading less sure than this is not answered: a person of the crew is asked.
+const SURE_ENOUGH: f64 = 0.30;
+
 fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if reading.sureness < SURE_ENOUGH && !reading.why {
+        return if reading.senseless { none::not_understood() } else { handed_over::not_known() };
+    }
     match reading.kind {
         Kind::Water => water::answer(reading, facts),
         Kind::Harvest => harvest::answer(reading, facts),

@@ -7,8 +7,13 @@ use crate::understanding::Reading;
 /// Short and polite; nothing invented, nothing revealed, nothing recorded.
 pub fn answer(reading: &Reading) -> Answer {
     if reading.senseless {
-        let choices = ["choice-water", "choice-harvest", "choice-person"].map(Line::new).to_vec();
-        return Answer::ask(Line::new("not-understood"), choices);
+        return not_understood();
     }
     Answer { lines: vec![Line::new("declined")], ..Answer::new(Outcome::Declined) }
+}
+
+/// No sense was found: three things to try.
+pub fn not_understood() -> Answer {
+    let choices = ["choice-water", "choice-harvest", "choice-person"].map(Line::new).to_vec();
+    Answer::ask(Line::new("not-understood"), choices)
 }

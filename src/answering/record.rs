@@ -100,10 +100,8 @@ fn done(reading: &Reading, facts: &Facts<'_>, job: JobKind, beds: &[BedId], on: 
     let amount = amount(reading, job);
     let records = beds.iter().map(|bed| Record::Job(job_done(bed, job, on, what.clone(), amount))).collect();
     let event = event(beds, job, on, what.as_ref(), amount);
-    let mut line = Line::new("recorded-job").with("job", Said::Key(job.word()));
-    if let Some(amount) = amount {
-        line = line.with("amount", Said::Size(vec![amount]));
-    }
+    let shown = amount.map_or(Said::Key("none"), |amount| Said::Size(vec![amount]));
+    let line = Line::new("recorded-job").with("job", Said::Key(job.word())).with("amount", shown);
     filed(line, beds, on, event, records)
 }
 

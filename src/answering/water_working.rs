@@ -9,7 +9,7 @@ use crate::agronomy::reference_et::Procedure;
 use crate::knowledge::SourceRef;
 use crate::needs::water::{DoubtName, Limit, WaterWeek};
 use crate::needs::water_day::DayLoss;
-use crate::quantity::{Estimate, WaterDepth};
+use crate::quantity::{Estimate, Fraction, WaterDepth};
 
 /// What `why` shows.
 pub fn working(subject: &Subject<'_>, week: &WaterWeek, facts: &Facts<'_>) -> Vec<Line> {
@@ -29,6 +29,7 @@ pub fn working(subject: &Subject<'_>, week: &WaterWeek, facts: &Facts<'_>) -> Ve
     lines.push(
         Line::new("working-light")
             .with("hours", Said::Hours(subject.sun_hours))
+            .with("shade", Said::Key(if subject.bed.net_counted() > Fraction::NONE { "net" } else { "open" }))
             .with("net", Said::Percent(subject.bed.net_counted().as_percent()))
             .with("et", Said::Depth(Estimate::exactly(at_bed))),
     );

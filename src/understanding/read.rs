@@ -10,7 +10,7 @@ use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::{BedId, JobKind};
 use crate::knowledge::{Index, Kind, Knowledge, class_word};
-use crate::script::{Text, index_word};
+use crate::script::{Language, Text, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
 
@@ -183,6 +183,7 @@ impl Found {
             why: self.is_why(text),
             follow_up: false,
             senseless: self.is_senseless(text, reader),
+            search: self.search_words(text),
         };
         for hit in &self.names {
             let list = match &hit.meaning {
@@ -208,6 +209,23 @@ impl Found {
             }
         }
         reading
+    }
+
+    /// The words that tell what is asked about: neither fillers nor words that only ask. A word of romanised
+    /// Hindi may be an English one, so it is searched in both forms.
+    fn search_words(&self, text: &Text) -> Vec<String> {
+        let telling = |position: usize| {
+            !self.told.iter().any(|hit| {
+                hit.span.contains(&position) && matches!(hit.meaning, Told::Filler | Told::Question | Told::FollowUp)
+            })
+        };
+        let mut words = Vec::new();
+        for (_, token) in text.tokens.iter().enumerate().filter(|(position, _)| telling(*position)) {
+            for language in [text.language, Language::En] {
+                words.extend(index_word(token, language).filter(|word| !words.contains(word)));
+            }
+        }
+        words
     }
 
     /// Nothing but a word for "why".

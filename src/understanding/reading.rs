@@ -49,6 +49,9 @@ pub struct Reading {
     pub follow_up: bool,
     /// Nothing in it had any sense.
     pub senseless: bool,
+    /// The telling words, for a search of articles.
+    #[serde(skip)]
+    pub search: Vec<String>,
 }
 
 /// The measures of one thing that was described.

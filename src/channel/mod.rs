@@ -1,0 +1,5 @@
+//! One file a channel: what comes in becomes a message, a reply becomes what that channel can show.
+//!
+//! **Never here:** crops, dates, figures.
+
+pub mod terminal;

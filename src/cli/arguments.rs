@@ -1,0 +1,109 @@
+//! What can be typed.
+
+use chrono::{DateTime, FixedOffset};
+use clap::{Args, Parser, Subcommand, ValueEnum};
+use std::path::PathBuf;
+
+/// The assistant of a crew that builds and looks after kitchen gardens on roofs.
+#[derive(Debug, Parser)]
+#[command(name = "rooftend", version, about)]
+pub struct Arguments {
+    /// Folder of the store (else the platform's data folder)
+    #[arg(long, global = true, env = "ROOFTEND_DATA", value_name = "DIR")]
+    pub data: Option<PathBuf>,
+    /// Knowledge files of this folder instead of those in the binary
+    #[arg(long, global = true, value_name = "DIR")]
+    pub knowledge: Option<PathBuf>,
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    /// Answer one message, or a file of them
+    Ask(Ask),
+    /// Talk in the terminal
+    Chat(Front),
+    /// Read the knowledge base: what is in it, what is wrong with it
+    Check(Check),
+    /// The published sums by themselves, on a CSV file
+    Compute {
+        #[command(subcommand)]
+        sum: Sum,
+    },
+    /// Put a garden file into the store
+    Import { file: PathBuf },
+    /// Write the store's garden as a garden file
+    Export { file: PathBuf },
+    /// Save everything in the store to one file
+    Backup { file: PathBuf },
+    /// Fill an empty store from a backup
+    Restore { file: PathBuf },
+}
+
+/// Who asks, when, under which sky.
+#[derive(Debug, Args)]
+pub struct Front {
+    /// Id of the person who asks (else a stranger)
+    #[arg(long = "as", value_name = "PERSON")]
+    pub person: Option<String>,
+    /// The moment of asking, like 2026-05-18T08:00:00+05:30 (else the system's clock)
+    #[arg(long, value_name = "RFC3339")]
+    pub now: Option<DateTime<FixedOffset>>,
+    /// Forecast file
+    #[arg(long, value_name = "FILE")]
+    pub forecast: Option<PathBuf>,
+    /// Use an invented garden and its weather, in a store that is thrown away
+    #[arg(long, value_name = "SEASON", num_args = 0..=1, require_equals = true, default_missing_value = "may")]
+    pub demo: Option<Season>,
+}
+
+/// A season of the demo.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Season {
+    May,
+    January,
+}
+
+#[derive(Debug, Args)]
+pub struct Ask {
+    #[command(flatten)]
+    pub front: Front,
+    /// Print the reply as JSON
+    #[arg(long)]
+    pub json: bool,
+    /// Store nothing
+    #[arg(long)]
+    pub dry_run: bool,
+    /// Answer every line of a JSONL file, as JSON, storing nothing
+    #[arg(long, value_name = "FILE", conflicts_with = "message")]
+    pub batch: Option<PathBuf>,
+    /// The message
+    #[arg(required_unless_present = "batch", num_args = 1.., trailing_var_arg = false)]
+    pub message: Vec<String>,
+}
+
+#[derive(Debug, Args)]
+pub struct Check {
+    /// Print the result as JSON
+    #[arg(long)]
+    pub json: bool,
+    /// Folder of knowledge files (else those in the binary)
+    pub folder: Option<PathBuf>,
+}
+
+#[derive(Debug, Subcommand)]
+pub enum Sum {
+    /// Reference evapotranspiration (FAO-56)
+    ReferenceEt { file: PathBuf },
+    /// A season's daily water balance (FAO-56, dual crop coefficient)
+    WaterBalance {
+        file: PathBuf,
+        #[arg(long, value_name = "FILE.json")]
+        parameters: PathBuf,
+    },
+    /// Days from sowing to emergence
+    Emergence { file: PathBuf },
+    /// Day length, sunrise and sunset
+    Daylight { file: PathBuf },
+}

@@ -1,0 +1,110 @@
+//! The parts a conversation needs, built from what was typed.
+
+use super::arguments::{Arguments, Front};
+use super::demo;
+use super::refusal::Refusal;
+use crate::desk::{Desk, House};
+use crate::garden::store::{Overlay, SledStore};
+use crate::garden::{PersonId, Store};
+use crate::knowledge::{Files, Knowledge};
+use crate::weather::Forecast;
+use chrono::{DateTime, FixedOffset, Local};
+use std::path::{Path, PathBuf};
+
+/// House, store, sky and clock of one run.
+pub struct Parts {
+    pub house: House,
+    pub store: Box<dyn Store>,
+    pub forecast: Option<Forecast>,
+    pub now: DateTime<FixedOffset>,
+    pub person: Option<PersonId>,
+}
+
+impl Parts {
+    /// Opens everything a conversation needs.
+    pub fn open(front: &Front, arguments: &Arguments) -> Result<Self, Refusal> {
+        let files = files(arguments.knowledge.as_deref())?;
+        let house = House::open(&files).map_err(|fault| Refusal::of_house(fault, &files))?;
+        let mut forecast = front.forecast.as_deref().map(read_forecast).transpose()?;
+        let store: Box<dyn Store> = match front.demo {
+            Some(season) => {
+                if forecast.is_none() {
+                    forecast = Some(demo::forecast(season)?);
+                }
+                Box::new(demo::store(&house.known)?)
+            }
+            None => Box::new(SledStore::open(&folder(arguments)?)?),
+        };
+        let now = match (front.now, front.demo, &forecast) {
+            (Some(now), _, _) => now,
+            (None, Some(_), Some(forecast)) => demo::morning(forecast).unwrap_or_else(system_clock),
+            _ => system_clock(),
+        };
+        let person = front.person.as_deref().map(|id| person(id, store.as_ref())).transpose()?;
+        Ok(Self { house, store, forecast, now, person })
+    }
+
+    /// A desk over the store itself.
+    pub fn desk(&self) -> Desk<'_> {
+        Desk::new(&self.house, self.store.as_ref(), self.forecast.as_ref())
+    }
+
+    /// A store whose changes are forgotten.
+    pub fn forgetful(&self) -> Overlay<'_> {
+        Overlay::over(self.store.as_ref())
+    }
+}
+
+/// A person of the store by id.
+pub fn person(id: &str, store: &dyn Store) -> Result<PersonId, Refusal> {
+    let known = PersonId::new(id).ok().filter(|id| store.person(id).is_ok_and(|person| person.is_some()));
+    if let Some(id) = known {
+        return Ok(id);
+    }
+    let mut ids: Vec<String> = store.people()?.into_iter().map(|person| person.id.to_string()).collect();
+    ids.sort();
+    let here = if ids.is_empty() { "nobody yet".to_owned() } else { ids.join(", ") };
+    Err(Refusal::plain(format!("no person with the id \"{id}\" is in the store; it has {here}")))
+}
+
+/// The knowledge files to use.
+pub fn files(folder: Option<&Path>) -> Result<Files, Refusal> {
+    folder.map_or_else(|| Ok(Files::embedded()), |folder| Files::folder(folder).map_err(Refusal::plain))
+}
+
+/// Knowledge without its index, for commands that only need the facts.
+pub fn knowledge(arguments: &Arguments) -> Result<Knowledge, Refusal> {
+    let files = files(arguments.knowledge.as_deref())?;
+    let (known, problems) = Knowledge::read(&files);
+    if problems.is_empty() {
+        return Ok(known);
+    }
+    Err(Refusal::of_house(crate::desk::NoHouse::Problems(problems), &files))
+}
+
+/// The folder of the store.
+pub fn folder(arguments: &Arguments) -> Result<PathBuf, Refusal> {
+    if let Some(folder) = &arguments.data {
+        return Ok(folder.clone());
+    }
+    directories::ProjectDirs::from("", "", "rooftend")
+        .map(|folders| folders.data_dir().to_owned())
+        .ok_or_else(|| Refusal::plain("no data folder is known on this machine; give one with --data DIR"))
+}
+
+/// The one place where the clock is read.
+#[expect(clippy::disallowed_methods, reason = "the clock is read here and handed in")]
+pub fn system_clock() -> DateTime<FixedOffset> {
+    Local::now().fixed_offset()
+}
+
+/// A text file.
+#[expect(clippy::disallowed_methods, reason = "the command line reads the files it is given")]
+pub fn read_text(path: &Path) -> Result<String, Refusal> {
+    std::fs::read_to_string(path).map_err(|fault| Refusal::file("read", path, &fault))
+}
+
+fn read_forecast(path: &Path) -> Result<Forecast, Refusal> {
+    let text = read_text(path)?;
+    Forecast::read(&path.display().to_string(), &text).map_err(|problem| Refusal::Knowledge(vec![(problem, text)]))
+}

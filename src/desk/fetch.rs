@@ -1,0 +1,83 @@
+//! What an answer needs, fetched: the asker, what she may see, its weather.
+
+use super::house::House;
+use crate::answering::{BedFacts, Facts, SiteFacts};
+use crate::garden::rights::may_see_site;
+use crate::garden::{Person, Store, StoreError};
+use crate::understanding::{Asker, OwnBed, Reading};
+use crate::weather::{Forecast, Weather};
+use chrono::{DateTime, FixedOffset, Offset};
+
+/// What a person may see of the garden, as it stood at a moment.
+pub struct Seen<'a> {
+    pub asker: Option<Person>,
+    pub sites: Vec<SiteFacts<'a>>,
+    /// The moment, in the time zone of the asker's first site.
+    pub now: DateTime<FixedOffset>,
+}
+
+/// Reads from the store what this person may see; records dated after `now` do not count yet.
+pub fn seen<'a>(
+    house: &'a House,
+    store: &dyn Store,
+    forecast: Option<&'a Forecast>,
+    asker: Option<Person>,
+    now: DateTime<FixedOffset>,
+) -> Result<Seen<'a>, StoreError> {
+    let mut sites = Vec::new();
+    let mut local = None;
+    for site in store.sites()? {
+        if !may_see_site(asker.as_ref(), &site.id) {
+            continue;
+        }
+        let here = now.with_timezone(&site.timezone);
+        local.get_or_insert_with(|| here.with_timezone(&here.offset().fix()));
+        let mut beds = Vec::new();
+        for bed in store.beds_of_site(&site.id)? {
+            let mut plantings = store.plantings_of_bed(&bed.id)?;
+            plantings.retain(|planting| planting.start.date() <= here.date_naive());
+            let mut jobs = store.jobs_of_bed(&bed.id)?;
+            jobs.retain(|job| job.on.has_come(here.naive_local()));
+            beds.push(BedFacts { bed, plantings, jobs });
+        }
+        let position = (site.latitude_deg, site.longitude_deg, site.elevation_m);
+        sites.push(SiteFacts { weather: Weather::at(position, forecast, &house.known), site, beds });
+    }
+    Ok(Seen { asker, sites, now: local.unwrap_or(now) })
+}
+
+impl<'a> Seen<'a> {
+    /// What this person may mean by a name.
+    #[must_use]
+    pub fn names(&self, before: Option<Reading>) -> Asker {
+        let today = self.now.date_naive();
+        let beds = self.sites.iter().flat_map(|site| &site.beds).map(|bed| OwnBed {
+            id: bed.bed.id.clone(),
+            kind: bed.bed.kind,
+            names: bed.bed.names.clone(),
+            crops: bed
+                .standing(today)
+                .into_iter()
+                .map(|planting| (planting.crop.clone(), planting.microgreen))
+                .collect(),
+        });
+        Asker { beds: beds.collect(), before }
+    }
+
+    /// The facts an answer rests on.
+    #[must_use]
+    pub fn facts(self, house: &'a House, forecast: Option<&'a Forecast>, reading: &Reading) -> Facts<'a> {
+        /// So many articles are looked at.
+        const ARTICLES: usize = 4;
+        let known = &house.known;
+        let named = reading.places.first().and_then(|id| known.places.iter().find(|place| place.id == *id));
+        let elsewhere = named.map(Weather::of_place).or_else(|| {
+            forecast.map(|forecast| {
+                let position = (forecast.latitude_deg, forecast.longitude_deg, forecast.elevation_m);
+                Weather::at(position, Some(forecast), known)
+            })
+        });
+        let articles = house.index.articles(&reading.search, ARTICLES);
+        Facts { known, now: self.now, asker: self.asker, sites: self.sites, elsewhere, articles }
+    }
+}

@@ -1,0 +1,11 @@
+//! One conversation from end to end: who speaks, what they may see, what was said before; fetches what the
+//! answer needs, files what it records.
+//!
+//! **Never here:** formulas, wording.
+
+mod fetch;
+mod house;
+mod talk;
+
+pub use house::{House, NoHouse};
+pub use talk::{Desk, Message};

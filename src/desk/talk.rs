@@ -1,0 +1,126 @@
+//! One message in, one reply out.
+
+use super::fetch::{Seen, seen};
+use super::house::House;
+use crate::answering::{Answer, Line, Outcome, answer};
+use crate::garden::{Change, Conversation, Person, PersonId, Question, Store, StoreError};
+use crate::understanding::{Reader, Reading, read};
+use crate::weather::Forecast;
+use crate::wording::{Manner, Reply, reply};
+use chrono::{DateTime, FixedOffset, TimeDelta, Utc};
+use std::sync::Mutex;
+
+/// What a person sent.
+#[derive(Debug, Clone)]
+pub struct Message {
+    /// None for a stranger.
+    pub from: Option<PersonId>,
+    pub text: String,
+    pub now: DateTime<FixedOffset>,
+}
+
+/// Leads conversations over one store.
+pub struct Desk<'a> {
+    house: &'a House,
+    store: &'a dyn Store,
+    forecast: Option<&'a Forecast>,
+    /// What the stranger of this desk said last: nothing of a stranger is stored.
+    stranger: Mutex<Option<Reading>>,
+}
+
+/// A conversation is forgotten after this long.
+const REMEMBERED: TimeDelta = TimeDelta::hours(24);
+
+impl<'a> Desk<'a> {
+    #[must_use]
+    pub fn new(house: &'a House, store: &'a dyn Store, forecast: Option<&'a Forecast>) -> Self {
+        Self { house, store, forecast, stranger: Mutex::new(None) }
+    }
+
+    /// Answers a message and files what it records.
+    ///
+    /// # Errors
+    /// When the store cannot be read. A store that cannot be written is told in the reply: nothing is called
+    /// recorded that is not kept.
+    pub fn answer(&self, message: &Message) -> Result<Reply, StoreError> {
+        let asker = match &message.from {
+            Some(id) => self.store.person(id)?,
+            None => None,
+        };
+        let before = self.before(asker.as_ref(), message.now)?;
+        let seen = seen(self.house, self.store, self.forecast, asker.clone(), message.now)?;
+        let reading = self.read(message, &seen, before);
+        let facts = seen.facts(self.house, self.forecast, &reading);
+        let answer = answer(&reading, &facts);
+        Ok(self.file(message, asker.as_ref(), &reading, answer))
+    }
+
+    /// The reading of a message; "why?" is read as the message before, its working asked for.
+    fn read(&self, message: &Message, seen: &Seen<'_>, before: Option<Reading>) -> Reading {
+        let reader =
+            Reader { known: &self.house.known, index: &self.house.index, gazetteer: &self.house.gazetteer };
+        let reading = read(&message.text, &reader, &seen.names(before.clone()), seen.now.date_naive());
+        match before {
+            Some(before) if reading.why => Reading { why: true, language: reading.language, ..before },
+            _ => reading,
+        }
+    }
+
+    fn before(&self, asker: Option<&Person>, now: DateTime<FixedOffset>) -> Result<Option<Reading>, StoreError> {
+        let Some(asker) = asker else {
+            return Ok(self.stranger.lock().map(|last| last.clone()).unwrap_or_default());
+        };
+        let conversation = self.store.conversation(&asker.id)?;
+        let recent = conversation.filter(|conversation| {
+            let age = now.with_timezone(&Utc) - conversation.at;
+            age >= TimeDelta::zero() && age <= REMEMBERED
+        });
+        // A state that an older version wrote and this one cannot read is a conversation forgotten.
+        Ok(recent.and_then(|conversation| serde_json::from_value(conversation.state).ok()))
+    }
+
+    /// Keeps what is to be kept, in one write; then, and only then, the reply says so.
+    fn file(&self, message: &Message, asker: Option<&Person>, reading: &Reading, mut answer: Answer) -> Reply {
+        let manner =
+            Manner { language: reading.language, devanagari_digits: reading.devanagari_digits, why: reading.why };
+        let put = |answer: &Answer| reply(answer, &self.house.known, self.house.phrases(reading.language), manner);
+        let mut said = put(&answer);
+        let mut changes: Vec<Change> = Vec::new();
+        // The working of a recorded answer is asked for, not the record again.
+        if !reading.why {
+            changes.extend(answer.records.iter().cloned().map(Change::Put));
+            if answer.queued {
+                let at = message.now.with_timezone(&Utc);
+                let who = asker.map(|person| person.id.clone());
+                let question = Question::asked(who, at, &message.text, Some(said.text.clone()));
+                changes.extend(question.ok().map(Change::put));
+            }
+        }
+        match asker {
+            Some(person) => changes.extend(remembered(person, message, reading)),
+            None => {
+                if let Ok(mut last) = self.stranger.lock() {
+                    *last = Some(reading.clone());
+                }
+            }
+        }
+        if let Err(fault) = self.store.write(changes) {
+            tracing::error!(%fault, "a message could not be filed");
+            if !answer.records.is_empty() || answer.queued {
+                answer = Answer {
+                    lines: vec![Line::new("record-not-kept")],
+                    reading: answer.reading,
+                    ..Answer::new(Outcome::Declined)
+                };
+                said = put(&answer);
+            }
+        }
+        said
+    }
+}
+
+fn remembered(person: &Person, message: &Message, reading: &Reading) -> Option<Change> {
+    let state = serde_json::to_value(reading).ok()?;
+    let at = message.now.with_timezone(&Utc);
+    Some(Change::put(Conversation { person: person.id.clone(), at, state }))
+}
