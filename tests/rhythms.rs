@@ -19,16 +19,51 @@ struct Sky {
     rain_mm: f64,
 }
 
-const HOT: Sky =
-    Sky { from: "2026-05-18", tmax_c: 43.0, tmin_c: 29.0, rh_percent: 31.0, wind_m_s: 2.1, solar_mj_m2: 25.4, rain_mm: 0.0 };
-const NORTH_WINTER: Sky =
-    Sky { from: "2026-01-12", tmax_c: 22.5, tmin_c: 9.5, rh_percent: 65.0, wind_m_s: 1.2, solar_mj_m2: 13.5, rain_mm: 0.0 };
-const MILD: Sky =
-    Sky { from: "2026-02-15", tmax_c: 27.0, tmin_c: 14.0, rh_percent: 50.0, wind_m_s: 1.5, solar_mj_m2: 17.0, rain_mm: 0.0 };
-const TRAY_WEATHER: Sky =
-    Sky { from: "2026-02-20", tmax_c: 29.0, tmin_c: 16.5, rh_percent: 48.0, wind_m_s: 1.4, solar_mj_m2: 18.0, rain_mm: 0.0 };
-const MONSOON: Sky =
-    Sky { from: "2026-07-20", tmax_c: 30.0, tmin_c: 24.5, rh_percent: 85.0, wind_m_s: 2.0, solar_mj_m2: 13.0, rain_mm: 20.0 };
+const HOT: Sky = Sky {
+    from: "2026-05-18",
+    tmax_c: 43.0,
+    tmin_c: 29.0,
+    rh_percent: 31.0,
+    wind_m_s: 2.1,
+    solar_mj_m2: 25.4,
+    rain_mm: 0.0,
+};
+const NORTH_WINTER: Sky = Sky {
+    from: "2026-01-12",
+    tmax_c: 22.5,
+    tmin_c: 9.5,
+    rh_percent: 65.0,
+    wind_m_s: 1.2,
+    solar_mj_m2: 13.5,
+    rain_mm: 0.0,
+};
+const MILD: Sky = Sky {
+    from: "2026-02-15",
+    tmax_c: 27.0,
+    tmin_c: 14.0,
+    rh_percent: 50.0,
+    wind_m_s: 1.5,
+    solar_mj_m2: 17.0,
+    rain_mm: 0.0,
+};
+const TRAY_WEATHER: Sky = Sky {
+    from: "2026-02-20",
+    tmax_c: 29.0,
+    tmin_c: 16.5,
+    rh_percent: 48.0,
+    wind_m_s: 1.4,
+    solar_mj_m2: 18.0,
+    rain_mm: 0.0,
+};
+const MONSOON: Sky = Sky {
+    from: "2026-07-20",
+    tmax_c: 30.0,
+    tmin_c: 24.5,
+    rh_percent: 85.0,
+    wind_m_s: 2.0,
+    solar_mj_m2: 13.0,
+    rain_mm: 20.0,
+};
 
 fn bed(kind: BedKind, measures: &[&str]) -> Bed {
     let length = |at: usize| Measure::read(measures[at]).unwrap();
@@ -72,8 +107,7 @@ fn week(known: &Knowledge, case: &Case<'_>) -> WaterWeek {
         let day = first - chrono::Days::new(days);
         if planted { Start::Planted(day) } else { Start::Sown(day) }
     });
-    let standing =
-        Standing { crop: &known.crops[case.crop], microgreen: case.microgreen, start, plants: None };
+    let standing = Standing { crop: &known.crops[case.crop], microgreen: case.microgreen, start, plants: None };
     let mix = &known.mixes[case.bed.mix_counted()];
     let around = Surroundings {
         bed: &case.bed,
@@ -116,7 +150,8 @@ fn check(name: &str, case: &Case<'_>, rhythms: &[f64]) -> WaterWeek {
 
 #[test]
 fn winter_greens_in_a_box() {
-    let case = Case { bed: big_box(), crop: "spinach", microgreen: false, age: None, sun_hours: 6.0, sky: &NORTH_WINTER };
+    let case =
+        Case { bed: big_box(), crop: "spinach", microgreen: false, age: None, sun_hours: 6.0, sky: &NORTH_WINTER };
     check("winter greens", &case, &[3.5, 7.0]);
 }
 
@@ -164,8 +199,14 @@ fn saplings_in_their_first_week() {
 fn a_sprouting_tray() {
     let mut tray = bed(BedKind::Tray, &["2 ft", "1.5 ft", "3 in"]);
     tray.mix = Some("tray".to_owned());
-    let case =
-        Case { bed: tray, crop: "mustard", microgreen: true, age: Some((1, false)), sun_hours: 3.5, sky: &TRAY_WEATHER };
+    let case = Case {
+        bed: tray,
+        crop: "mustard",
+        microgreen: true,
+        age: Some((1, false)),
+        sun_hours: 3.5,
+        sky: &TRAY_WEATHER,
+    };
     let week = check("tray", &case, &[7.0, 14.0]);
     let each = week.litres.value().as_litres() / week.rhythm;
     assert!(each < 1.0, "very little: {each} L");

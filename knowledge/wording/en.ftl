@@ -280,3 +280,31 @@ caution-spray = the label decides dose and waiting time; not in sun or wind, and
 
 demo-greeting = This is a made-up garden in Nagpur with invented clients and weather. Three things to try:
 demo-note = (demo: an invented garden and invented weather, in a store that is thrown away)
+
+## Sow
+
+# (end of: Sow)
+
+## Shade
+
+# (end of: Shade)
+
+## Spray
+
+# (end of: Spray)
+
+## Feed
+
+# (end of: Feed)
+
+## Load
+
+# (end of: Load)
+
+## Space and seed
+
+# (end of: Space and seed)
+
+## Water: away, salts, what was seen
+
+# (end of: Water: away, salts, what was seen)

@@ -280,3 +280,31 @@ caution-spray = maatra aur todne se pehle rukne ke din label se lein; dhoop ya h
 
 demo-greeting = Yeh Nagpur ka banavati bageecha hai; grahak aur mausam bhi banavati hain. Teen cheezein poochhkar dekhein:
 demo-note = (demo: banavati bageecha, banavati mausam; yahan jo likha jaye woh baad mein mita diya jata hai)
+
+## Sow
+
+# (end of: Sow)
+
+## Shade
+
+# (end of: Shade)
+
+## Spray
+
+# (end of: Spray)
+
+## Feed
+
+# (end of: Feed)
+
+## Load
+
+# (end of: Load)
+
+## Space and seed
+
+# (end of: Space and seed)
+
+## Water: away, salts, what was seen
+
+# (end of: Water: away, salts, what was seen)

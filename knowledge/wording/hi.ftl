@@ -280,3 +280,31 @@ caution-spray = मात्रा और तोड़ने से पहले
 
 demo-greeting = यह नागपुर का बनावटी बाग़ीचा है; ग्राहक और मौसम भी बनावटी हैं। तीन चीज़ें पूछकर देखें:
 demo-note = (डेमो: बनावटी बाग़ीचा, बनावटी मौसम; यहाँ जो लिखा जाए वह बाद में मिटा दिया जाता है)
+
+## Sow
+
+# (end of: Sow)
+
+## Shade
+
+# (end of: Shade)
+
+## Spray
+
+# (end of: Spray)
+
+## Feed
+
+# (end of: Feed)
+
+## Load
+
+# (end of: Load)
+
+## Space and seed
+
+# (end of: Space and seed)
+
+## Water: away, salts, what was seen
+
+# (end of: Water: away, salts, what was seen)

@@ -4,7 +4,7 @@ use super::facts::Facts;
 use super::figure::Figure;
 use super::line::Line;
 use super::shown::ReadingShown;
-use super::{build, care, handed_over, harvest, mix, none, record, water};
+use super::{build, care, feed, handed_over, harvest, load, mix, none, record, seed, shade, sow, space, spray, water};
 use crate::garden::Record;
 use crate::knowledge::{Kind, SourceRef};
 use crate::understanding::Reading;
@@ -110,6 +110,13 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     match reading.kind {
         Kind::Water => water::answer(reading, facts),
         Kind::Harvest => harvest::answer(reading, facts),
+        Kind::Sow => sow::answer(reading, facts),
+        Kind::Shade => shade::answer(reading, facts),
+        Kind::Spray => spray::answer(reading, facts),
+        Kind::Feed => feed::answer(reading, facts),
+        Kind::Load => load::answer(reading, facts),
+        Kind::Space => space::answer(reading, facts),
+        Kind::Seed => seed::answer(reading, facts),
         Kind::Mix => mix::answer(reading, facts),
         Kind::Build => build::answer(reading, facts),
         Kind::Care => care::answer(reading, facts),

@@ -84,12 +84,7 @@ fn window(subject: &Subject<'_>, standing: &StandingCrop<'_>) -> Option<HarvestW
 }
 
 fn plain<'a>(standing: &StandingCrop<'a>) -> Standing<'a> {
-    Standing {
-        crop: standing.crop,
-        microgreen: standing.microgreen,
-        start: standing.start,
-        plants: standing.plants,
-    }
+    Standing { crop: standing.crop, microgreen: standing.microgreen, start: standing.start, plants: standing.plants }
 }
 
 fn ready(

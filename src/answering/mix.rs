@@ -25,7 +25,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
             put(&mut answer, mix, &need, &subject.called(), count);
         }
         None => {
-            answer.lines.push(Line::new("mix-recipe").with("mix", Said::Mix(mix.id.clone())).with("parts", shares(mix)));
+            answer
+                .lines
+                .push(Line::new("mix-recipe").with("mix", Said::Mix(mix.id.clone())).with("parts", shares(mix)));
         }
     }
     recipe_notes(&mut answer, mix);

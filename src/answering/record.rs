@@ -126,7 +126,13 @@ fn amount(reading: &Reading, job: JobKind) -> Option<Written> {
     reading.quantities.iter().find(fits).copied()
 }
 
-fn job_done(bed: &BedId, job: JobKind, on: chrono::NaiveDate, what: Option<String>, amount: Option<Written>) -> JobDone {
+fn job_done(
+    bed: &BedId,
+    job: JobKind,
+    on: chrono::NaiveDate,
+    what: Option<String>,
+    amount: Option<Written>,
+) -> JobDone {
     JobDone { bed: bed.clone(), job, on: When::Day(on), what, amount }
 }
 
@@ -146,12 +152,7 @@ fn filed(line: Line, beds: &[BedId], on: chrono::NaiveDate, event: Value, record
     let mut answer = Answer::new(Outcome::Recorded);
     let beds = beds.iter().map(|bed| Said::Bed(bed.clone())).collect();
     answer.lines.push(line.with("beds", Said::List(beds)).with("day", Said::Day(on)));
-    answer.figures.push(Figure {
-        name: "event".to_owned(),
-        is: FigureValue::Structure(event),
-        bed: None,
-        crop: None,
-    });
+    answer.figures.push(Figure { name: "event".to_owned(), is: FigureValue::Structure(event), bed: None, crop: None });
     answer.records = records;
     answer
 }

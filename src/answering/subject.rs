@@ -143,12 +143,7 @@ fn own<'a>(id: &BedId, reading: &Reading, facts: &'a Facts<'a>) -> Option<Subjec
     if matches!(bed.bed.sun_counted(&site.site), Sun::FromWalls) {
         assumed.push(Assumed::SunHours);
     }
-    Some(Subject {
-        own: Some(id.clone()),
-        sun_hours,
-        assumed,
-        ..at(bed.bed.clone(), standing, Some(site), facts)
-    })
+    Some(Subject { own: Some(id.clone()), sun_hours, assumed, ..at(bed.bed.clone(), standing, Some(site), facts) })
 }
 
 /// Six hours of direct sun where nothing was said (the garden file's convention).
@@ -245,18 +240,18 @@ fn usual_bed(crop: &Crop, kind: Option<BedKind>, microgreen: bool) -> Bed {
     });
     let shape = match kind {
         BedKind::Bag => litre(20.0).map(|volume| Shape::Bag { volume, depth: None }),
-        BedKind::Pot => {
-            inch(12.0).zip(inch(12.0)).map(|(diameter, depth)| Shape::Round { diameter, depth })
-        }
+        BedKind::Pot => inch(12.0).zip(inch(12.0)).map(|(diameter, depth)| Shape::Round { diameter, depth }),
         BedKind::Basket => {
             inch(14.0).zip(inch(USUAL_BASKET_DEPTH_IN)).map(|(diameter, depth)| Shape::Round { diameter, depth })
         }
-        BedKind::Tray => foot(2.0).zip(foot(1.5)).zip(inch(USUAL_TRAY_DEPTH_IN)).map(|((length, width), depth)| {
-            Shape::Box { length, width, depth }
-        }),
-        BedKind::Box => foot(4.0).zip(foot(3.0)).zip(inch(USUAL_BOX_DEPTH_IN)).map(|((length, width), depth)| {
-            Shape::Box { length, width, depth }
-        }),
+        BedKind::Tray => foot(2.0)
+            .zip(foot(1.5))
+            .zip(inch(USUAL_TRAY_DEPTH_IN))
+            .map(|((length, width), depth)| Shape::Box { length, width, depth }),
+        BedKind::Box => foot(4.0)
+            .zip(foot(3.0))
+            .zip(inch(USUAL_BOX_DEPTH_IN))
+            .map(|((length, width), depth)| Shape::Box { length, width, depth }),
     };
     let mut bed = shape.map_or_else(|| unreachable!("fixed measures are well formed"), |shape| bare(kind, shape));
     if kind == BedKind::Tray {

@@ -162,10 +162,17 @@ fn whole(answer: &mut Answer, weeks: &[(&Subject<'_>, WaterWeek)]) {
 }
 
 fn reason(week: &WaterWeek) -> Line {
-    let hottest = week.days.iter().map(|(day, _)| day.tmax).fold(Temperature::celsius(-90.0), |a, b| if b > a { b } else { a });
+    let hottest =
+        week.days.iter().map(|(day, _)| day.tmax).fold(Temperature::celsius(-90.0), |a, b| if b > a { b } else { a });
     let dry = week.days.iter().all(|(_, loss)| loss.reference.humidity_min.as_percent() < 30.0);
     let wet = week.rain.as_millimetres() >= 5.0;
-    let air = if wet { "wet" } else if dry { "dry" } else { "plain" };
+    let air = if wet {
+        "wet"
+    } else if dry {
+        "dry"
+    } else {
+        "plain"
+    };
     Line::new("water-reason")
         .with("loss", Said::Depth(week.loss_per_day))
         .with("tmax", Said::Temperature(hottest))

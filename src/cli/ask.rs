@@ -16,8 +16,7 @@ pub fn run(ask: &Ask, arguments: &Arguments) -> Result<ExitCode, Refusal> {
         return batch::run(file, ask, arguments);
     }
     let parts = Parts::open(&ask.front, arguments)?;
-    let message =
-        Message { from: parts.person.clone(), text: ask.message.join(" "), now: parts.now };
+    let message = Message { from: parts.person.clone(), text: ask.message.join(" "), now: parts.now };
     let reply = if ask.dry_run {
         let forgetful = parts.forgetful();
         Desk::new(&parts.house, &forgetful, parts.forecast.as_ref()).answer(&message)?

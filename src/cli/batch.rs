@@ -30,9 +30,8 @@ pub fn run(file: &Path, ask: &Ask, arguments: &Arguments) -> Result<ExitCode, Re
     let parts = Parts::open(&ask.front, arguments)?;
     for (number, line) in text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty()) {
         let at = |fault: String| Refusal::plain(format!("{}: line {}: {fault}", file.display(), number + 1));
-        let line: Line = serde_json::from_str(line).map_err(|fault| {
-            at(format!("{fault}; an object with \"id\" and \"message\" expected"))
-        })?;
+        let line: Line = serde_json::from_str(line)
+            .map_err(|fault| at(format!("{fault}; an object with \"id\" and \"message\" expected")))?;
         let reply = answer(line, &parts).map_err(|refusal| match refusal {
             Refusal::Plain(fault) => at(fault),
             other => other,

@@ -55,12 +55,7 @@ fn lines_piped(desk: &Desk<'_>, parts: &Parts, front: &Front) -> Result<ExitCode
     Ok(ExitCode::SUCCESS)
 }
 
-fn lines_typed(
-    desk: &Desk<'_>,
-    parts: &Parts,
-    front: &Front,
-    history: Option<PathBuf>,
-) -> Result<ExitCode, Refusal> {
+fn lines_typed(desk: &Desk<'_>, parts: &Parts, front: &Front, history: Option<PathBuf>) -> Result<ExitCode, Refusal> {
     let mut editor = rustyline::DefaultEditor::new().map_err(Refusal::plain)?;
     if let Some(history) = &history {
         // The first conversation has no history yet.

@@ -19,8 +19,7 @@ pub fn import(file: &Path, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let store = SledStore::open(&folder(arguments)?)?;
     let (crops, mixes, materials) = (known.crop_ids(), known.mix_ids(), known.material_ids());
     let ids = KnownIds { crops: &crops, mixes: &mixes, materials: &materials };
-    let garden =
-        read_garden(&file.display().to_string(), &text, &ids, &store.whole()?).map_err(Refusal::Garden)?;
+    let garden = read_garden(&file.display().to_string(), &text, &ids, &store.whole()?).map_err(Refusal::Garden)?;
     let imported = put(&store, garden)?;
     let new: Vec<String> = imported.new.iter().map(|(kind, count)| format!("{count} {}", kind.word())).collect();
     let new = if new.is_empty() { "nothing new".to_owned() } else { format!("new: {}", new.join(", ")) };

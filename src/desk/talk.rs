@@ -57,8 +57,7 @@ impl<'a> Desk<'a> {
 
     /// The reading of a message; "why?" is read as the message before, its working asked for.
     fn read(&self, message: &Message, seen: &Seen<'_>, before: Option<Reading>) -> Reading {
-        let reader =
-            Reader { known: &self.house.known, index: &self.house.index, gazetteer: &self.house.gazetteer };
+        let reader = Reader { known: &self.house.known, index: &self.house.index, gazetteer: &self.house.gazetteer };
         let reading = read(&message.text, &reader, &seen.names(before.clone()), seen.now.date_naive());
         match before {
             Some(before) if reading.why => Reading { why: true, language: reading.language, ..before },

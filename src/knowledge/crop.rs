@@ -2,7 +2,7 @@
 
 use super::fact::Fact;
 use super::names::{InThree, Names};
-use super::raw::{RawFact, Reader};
+use super::raw::{RawFact, Reader, said};
 use crate::quantity::{Fraction, Length, Temperature, ThermalTime};
 use serde::Deserialize;
 
@@ -21,6 +21,11 @@ pub struct Crop {
     pub harvest: Harvest,
     pub bed: BedNeeds,
     pub microgreen: Option<Microgreen>,
+    pub sowing: Option<Sowing>,
+    pub net: Option<NetUse>,
+    pub feeding: Option<Feeding>,
+    pub salt: Option<SaltTolerance>,
+    pub season: Option<SeasonLimits>,
     pub cautions: Vec<CropCaution>,
 }
 
@@ -136,6 +141,57 @@ pub struct Microgreen {
     pub signs: InThree<String>,
 }
 
+/// Seed and how it is sown.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Sowing {
+    pub thousand_seeds_g: Fact<f64>,
+    /// Share of seeds that come up, 0 to 1.
+    pub germination: Fact<Fraction>,
+    pub depth: Fact<Length>,
+    /// Seeds laid for each plant wanted.
+    pub seeds_per_plant: Fact<f64>,
+}
+
+/// What a net does for the crop.
+#[derive(Debug, Clone, PartialEq)]
+pub struct NetUse {
+    /// Light cut that suits it in the hot season.
+    pub cut: Fact<Fraction>,
+    /// A week whose mean daily maximum is above calls for a net.
+    pub above: Fact<Temperature>,
+    /// Least daily light, mol m⁻² d⁻¹ of photosynthetic light.
+    pub least_light_mol_m2: Fact<f64>,
+}
+
+/// How much the crop takes from the mix.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Feeding {
+    /// Nitrogen taken away with 1 kg of fresh harvest, g.
+    pub nitrogen_g_per_kg: Fact<f64>,
+    /// Days from one feed to the next.
+    pub every_days: Fact<f64>,
+}
+
+/// Salt that roots stand: FAO-56 table 23.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SaltTolerance {
+    /// Conductivity of the saturation extract at which yield begins to fall, dS/m.
+    pub threshold_ds_m: Fact<f64>,
+    /// Yield lost for each dS/m beyond, percent.
+    pub loss_percent_per_ds_m: Fact<f64>,
+}
+
+/// When it may stand, beyond its heat and cold limits.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SeasonLimits {
+    /// Bolts where the day is longer than this, h; none where day length does not matter.
+    pub bolts_above_day_h: Option<Fact<f64>>,
+    /// Whole time in the bed, days, from sowing or planting to the last pick.
+    pub days_in_bed: Fact<f64>,
+    /// Its flowers draw bees, so that nothing is sprayed while they are open.
+    pub draws_bees: bool,
+}
+
 /// When a caution is due.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -167,6 +223,11 @@ pub struct RawCrop {
     harvest: RawHarvest,
     bed: RawBed,
     microgreen: Option<RawMicrogreen>,
+    sowing: Option<RawSowing>,
+    net: Option<RawNet>,
+    feeding: Option<RawFeeding>,
+    salt: Option<RawSalt>,
+    season: Option<RawSeason>,
     #[serde(default)]
     cautions: Vec<RawCaution>,
 }
@@ -243,6 +304,45 @@ struct RawMicrogreen {
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
+struct RawSowing {
+    thousand_seeds_g: RawFact,
+    germination_percent: RawFact,
+    depth_cm: RawFact,
+    seeds_per_plant: RawFact,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawNet {
+    cut_percent: RawFact,
+    above_c: RawFact,
+    least_light_mol_m2: RawFact,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawFeeding {
+    nitrogen_g_per_kg: RawFact,
+    every_days: RawFact,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawSalt {
+    threshold_ds_m: RawFact,
+    loss_percent_per_ds_m: RawFact,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawSeason {
+    bolts_above_day_h: Option<RawFact>,
+    days_in_bed: RawFact,
+    draws_bees: bool,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
 struct RawCaution {
     when: WhenDue,
     en: String,
@@ -259,10 +359,12 @@ pub fn read(reader: &mut Reader<'_>, raw: RawCrop) -> Option<(String, Crop)> {
     let emergence = emergence(reader, &raw.emergence);
     let harvest = harvest(reader, raw.harvest);
     let bed = bed(reader, &raw.bed);
-    let microgreen = match raw.microgreen {
-        Some(raw) => Some(microgreen(reader, raw)?),
-        None => None,
-    };
+    let microgreen = raw.microgreen.map(|raw| microgreen(reader, raw));
+    let sowing = raw.sowing.map(|raw| sowing(reader, &raw));
+    let net = raw.net.map(|raw| net(reader, &raw));
+    let feeding = raw.feeding.map(|raw| feeding(reader, &raw));
+    let salt = raw.salt.map(|raw| salt(reader, &raw));
+    let season = raw.season.map(|raw| season(reader, &raw));
     let cautions = raw
         .cautions
         .into_iter()
@@ -280,7 +382,12 @@ pub fn read(reader: &mut Reader<'_>, raw: RawCrop) -> Option<(String, Crop)> {
         emergence: emergence?,
         harvest: harvest?,
         bed: bed?,
-        microgreen,
+        microgreen: said(microgreen)?,
+        sowing: said(sowing)?,
+        net: said(net)?,
+        feeding: said(feeding)?,
+        salt: said(salt)?,
+        season: said(season)?,
         cautions,
     };
     Some((crop.id.clone(), crop))
@@ -288,7 +395,8 @@ pub fn read(reader: &mut Reader<'_>, raw: RawCrop) -> Option<(String, Crop)> {
 
 fn water(reader: &mut Reader<'_>, raw: &RawWater) -> Option<WaterUse> {
     let coefficient = |reader: &mut Reader<'_>, raw| reader.number(raw, "basal crop coefficient", 0.0, 1.5);
-    let kcb = [coefficient(reader, &raw.kcb_initial), coefficient(reader, &raw.kcb_mid), coefficient(reader, &raw.kcb_end)];
+    let kcb =
+        [coefficient(reader, &raw.kcb_initial), coefficient(reader, &raw.kcb_mid), coefficient(reader, &raw.kcb_end)];
     let height = reader.fact(&raw.height_m, Length::metres);
     let root_depth = reader.fact(&raw.root_depth_m, Length::metres);
     let depletion_fraction = reader.fact(&raw.depletion_fraction, Fraction::of_one);
@@ -319,13 +427,7 @@ fn heat(reader: &mut Reader<'_>, raw: &RawHeat) -> Option<HeatLimits> {
     let mut celsius = |raw| reader.fact(raw, Temperature::celsius);
     let limits = [celsius(&raw.base_c), celsius(&raw.upper_c), celsius(&raw.day_limit_c), celsius(&raw.cold_limit_c)];
     let [base, upper, day_limit, cold_limit] = limits;
-    Some(HeatLimits {
-        base: base?,
-        upper: upper?,
-        day_limit: day_limit?,
-        cold_limit: cold_limit?,
-        beyond: raw.beyond,
-    })
+    Some(HeatLimits { base: base?, upper: upper?, day_limit: day_limit?, cold_limit: cold_limit?, beyond: raw.beyond })
 }
 
 fn emergence(reader: &mut Reader<'_>, raw: &RawEmergence) -> Option<Emergence> {
@@ -372,5 +474,47 @@ fn microgreen(reader: &mut Reader<'_>, raw: RawMicrogreen) -> Option<Microgreen>
         blackout_days: blackout_days?,
         grams_per_m2: grams_per_m2?,
         signs: raw.signs,
+    })
+}
+
+fn sowing(reader: &mut Reader<'_>, raw: &RawSowing) -> Option<Sowing> {
+    let thousand_seeds_g = reader.number(&raw.thousand_seeds_g, "weight of 1000 seeds in g", 0.05, 2_000.0);
+    let germination = reader.fact(&raw.germination_percent, Fraction::percent);
+    let depth = reader.fact(&raw.depth_cm, Length::centimetres);
+    let seeds_per_plant = reader.number(&raw.seeds_per_plant, "seeds for each plant", 1.0, 10.0);
+    Some(Sowing {
+        thousand_seeds_g: thousand_seeds_g?,
+        germination: germination?,
+        depth: depth?,
+        seeds_per_plant: seeds_per_plant?,
+    })
+}
+
+fn net(reader: &mut Reader<'_>, raw: &RawNet) -> Option<NetUse> {
+    let cut = reader.fact(&raw.cut_percent, Fraction::percent);
+    let above = reader.fact(&raw.above_c, Temperature::celsius);
+    let least_light_mol_m2 = reader.number(&raw.least_light_mol_m2, "light in mol/m²/day", 1.0, 60.0);
+    Some(NetUse { cut: cut?, above: above?, least_light_mol_m2: least_light_mol_m2? })
+}
+
+fn feeding(reader: &mut Reader<'_>, raw: &RawFeeding) -> Option<Feeding> {
+    let nitrogen_g_per_kg = reader.number(&raw.nitrogen_g_per_kg, "nitrogen in g/kg", 0.5, 20.0);
+    let every_days = reader.number(&raw.every_days, "days between feeds", 3.0, 90.0);
+    Some(Feeding { nitrogen_g_per_kg: nitrogen_g_per_kg?, every_days: every_days? })
+}
+
+fn salt(reader: &mut Reader<'_>, raw: &RawSalt) -> Option<SaltTolerance> {
+    let threshold_ds_m = reader.number(&raw.threshold_ds_m, "conductivity in dS/m", 0.3, 20.0);
+    let loss_percent_per_ds_m = reader.number(&raw.loss_percent_per_ds_m, "yield loss in percent", 0.5, 50.0);
+    Some(SaltTolerance { threshold_ds_m: threshold_ds_m?, loss_percent_per_ds_m: loss_percent_per_ds_m? })
+}
+
+fn season(reader: &mut Reader<'_>, raw: &RawSeason) -> Option<SeasonLimits> {
+    let bolts_above_day_h = raw.bolts_above_day_h.as_ref().map(|raw| reader.number(raw, "day length in h", 8.0, 24.0));
+    let days_in_bed = reader.number(&raw.days_in_bed, "days in the bed", 5.0, 1_000.0);
+    Some(SeasonLimits {
+        bolts_above_day_h: said(bolts_above_day_h)?,
+        days_in_bed: days_in_bed?,
+        draws_bees: raw.draws_bees,
     })
 }

@@ -37,11 +37,8 @@ impl Index {
     /// # Errors
     /// [`IndexFault`] when memory or threads run out.
     pub fn build(known: &Knowledge) -> Result<Self, IndexFault> {
-        let ways: Vec<_> = known
-            .ways_of_asking
-            .iter()
-            .map(|way| (way.kind, with_classes(&way.phrase, way.language)))
-            .collect();
+        let ways: Vec<_> =
+            known.ways_of_asking.iter().map(|way| (way.kind, with_classes(&way.phrase, way.language))).collect();
         let mut frequency: HashMap<String, u32> = HashMap::new();
         for (_, words) in &ways {
             for word in words.iter().collect::<BTreeSet<_>>() {

@@ -29,14 +29,14 @@ pub use article::Article;
 pub use asking::{Kind, WayOfAsking};
 pub use census::Census;
 pub use crop::{
-    Beyond, BedNeeds, CropCaution, Crop, CountedFrom, Emergence, GrownFor, Harvest, HeatLimits, Microgreen, Stages,
-    WaterUse, WhenDue,
+    BedNeeds, Beyond, CountedFrom, Crop, CropCaution, Emergence, Feeding, GrownFor, Harvest, HeatLimits, Microgreen,
+    NetUse, SaltTolerance, SeasonLimits, Sowing, Stages, WaterUse, WhenDue,
 };
 pub use fact::{Fact, SourceRef};
 pub use files::{Files, Unreadable};
 pub use index::{Found, Index, IndexFault, class_word};
 pub use lexicon::Lexicon;
-pub use material::{Material, MaterialKind};
+pub use material::{FeedUse, Material, MaterialKind, SprayUse};
 pub use mix::{Addition, Component, Mix, MixProperties};
 pub use names::{InThree, Names};
 pub use place::{Month, Place};

@@ -75,8 +75,8 @@ impl Place {
         const MEAN_EARTH_RADIUS_KM: f64 = 6_371.0;
         let (from, to) = (latitude_deg.to_radians(), self.latitude_deg.to_radians());
         let (rise, turn) = ((to - from) / 2.0, (self.longitude_deg - longitude_deg).to_radians() / 2.0);
-        let chord = libm::sin(rise) * libm::sin(rise)
-            + libm::cos(from) * libm::cos(to) * libm::sin(turn) * libm::sin(turn);
+        let chord =
+            libm::sin(rise) * libm::sin(rise) + libm::cos(from) * libm::cos(to) * libm::sin(turn) * libm::sin(turn);
         2.0 * MEAN_EARTH_RADIUS_KM * libm::asin(libm::sqrt(chord.clamp(0.0, 1.0)))
     }
 }
@@ -102,7 +102,10 @@ fn place(reader: &mut Reader<'_>, raw: Spanned<RawPlace>) -> Option<Place> {
     let timezone = match raw.timezone.parse() {
         Ok(timezone) => timezone,
         Err(_) => {
-            reader.problem(span, format!("time zone \"{}\" is not known; one like \"Asia/Kolkata\" expected", raw.timezone));
+            reader.problem(
+                span,
+                format!("time zone \"{}\" is not known; one like \"Asia/Kolkata\" expected", raw.timezone),
+            );
             return None;
         }
     };
@@ -137,7 +140,10 @@ fn months(raw: &RawPlace) -> Result<[Month; 12], String> {
             tmax: Temperature::checked(*tmax).map_err(named)?,
             tmin: Temperature::checked(tmin).map_err(named)?,
             rain: of(raw.rain_mm).map(WaterDepth::checked).transpose().map_err(named)?,
-            humidity_mean: of(raw.rh_mean_percent).map(|rh| Fraction::checked(rh / 100.0)).transpose().map_err(named)?,
+            humidity_mean: of(raw.rh_mean_percent)
+                .map(|rh| Fraction::checked(rh / 100.0))
+                .transpose()
+                .map_err(named)?,
             wind_2m: of(raw.wind_2m_m_s).map(WindSpeed::checked).transpose().map_err(named)?,
             sunshine_h: of(raw.sunshine_h).filter(|hours| (0.0..=24.0).contains(hours)),
         });

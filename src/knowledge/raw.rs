@@ -187,3 +187,13 @@ pub fn nearest<'a>(given: &str, known: impl Iterator<Item = &'a str>) -> String 
         .filter(|(distance, id)| *distance <= 3.min(id.len() / 2))
         .map_or_else(String::new, |(_, id)| format!("; did you mean \"{id}\"?"))
 }
+
+/// Nothing said is fine; said wrongly is not.
+#[expect(clippy::option_option, reason = "unsaid, wrong and right are three things")]
+pub fn said<T>(read: Option<Option<T>>) -> Option<Option<T>> {
+    match read {
+        None => Some(None),
+        Some(None) => None,
+        Some(right) => Some(right),
+    }
+}

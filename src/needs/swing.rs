@@ -46,9 +46,10 @@ mod tests {
     #[test]
     fn shifts_combine_by_the_root_of_their_squares() {
         let doubt = |name, low, high| Doubt { name, at_low: low, at_high: high };
-        let swung = swing(&(1.0, 1.0), &[doubt('a', (0.7, 1.0), (1.3, 1.0)), doubt('b', (1.0, 0.6), (1.0, 1.4))], |i| {
-            10.0 * (i.0 + i.1)
-        });
+        let swung =
+            swing(&(1.0, 1.0), &[doubt('a', (0.7, 1.0), (1.3, 1.0)), doubt('b', (1.0, 0.6), (1.0, 1.4))], |i| {
+                10.0 * (i.0 + i.1)
+            });
         assert!((swung.is.low() - 15.0).abs() < 1e-9 && (swung.is.high() - 25.0).abs() < 1e-9, "{swung:?}");
         assert_eq!(swung.largest, Some('b'));
     }

@@ -100,13 +100,23 @@ pub fn water_week(bed: &Surroundings<'_>) -> Option<WaterWeek> {
         easily_available: properties.easily_available.value(),
     };
     let mut doubts = doubts(bed, &days, &best);
-    doubts.push(doubt(DoubtName::SurfaceLimit, &best, |i| i.surface_limit = limit.is.high(), |i| {
-        i.surface_limit = limit.is.low();
-    }));
+    doubts.push(doubt(
+        DoubtName::SurfaceLimit,
+        &best,
+        |i| i.surface_limit = limit.is.high(),
+        |i| {
+            i.surface_limit = limit.is.low();
+        },
+    ));
     let available = &properties.easily_available.is;
-    doubts.push(doubt(DoubtName::RootLimit, &best, |i| i.easily_available = available.high(), |i| {
-        i.easily_available = available.low();
-    }));
+    doubts.push(doubt(
+        DoubtName::RootLimit,
+        &best,
+        |i| i.easily_available = available.high(),
+        |i| {
+            i.easily_available = available.low();
+        },
+    ));
 
     let run = |inputs: &Inputs| run(bed, &days, inputs);
     let litres = swing(&best, &doubts, |inputs| run(inputs).litres);
@@ -225,16 +235,26 @@ fn doubts(bed: &Surroundings<'_>, days: &[Day], best: &Inputs) -> Vec<Doubt<Doub
     let mut all = vec![
         doubt(DoubtName::SunSpell, best, |i| i.doubtful.sun_spell = -1.0, |i| i.doubtful.sun_spell = 1.0),
         doubt(DoubtName::Weather, best, |i| i.doubtful.weather -= weather, |i| i.doubtful.weather += weather),
-        doubt(DoubtName::SmallStand, best, |i| i.doubtful.small_stand = SMALL_STAND.0, |i| {
-            i.doubtful.small_stand = SMALL_STAND.2;
-        }),
+        doubt(
+            DoubtName::SmallStand,
+            best,
+            |i| i.doubtful.small_stand = SMALL_STAND.0,
+            |i| {
+                i.doubtful.small_stand = SMALL_STAND.2;
+            },
+        ),
         doubt(DoubtName::Sides, best, |i| i.doubtful.sides = sides.0, |i| i.doubtful.sides = sides.2),
         doubt(DoubtName::Leaves, best, |i| i.doubtful.leaves -= LEAVES_DOUBT, |i| i.doubtful.leaves += LEAVES_DOUBT),
     ];
     if days.iter().any(|day| day.wind_2m.is_none()) {
-        all.push(doubt(DoubtName::Wind, best, |i| i.doubtful.unknown_wind_m_s = 1.0, |i| {
-            i.doubtful.unknown_wind_m_s = 3.0;
-        }));
+        all.push(doubt(
+            DoubtName::Wind,
+            best,
+            |i| i.doubtful.unknown_wind_m_s = 1.0,
+            |i| {
+                i.doubtful.unknown_wind_m_s = 3.0;
+            },
+        ));
     }
     if days.iter().any(|day| day.humidity_mean.is_none()) {
         // In dry places the dew point lies below the minimum (FAO-56 chapter 3: by 2 to 3 K).

@@ -6,9 +6,7 @@ use crate::agronomy::crop_coefficient::{
     Climate, Coefficients, StageDays, adjusted_to_climate, cover, exposed_and_wetted, grown, highest_coefficient,
 };
 use crate::agronomy::evaporation_layer::EvaporationLayer;
-use crate::agronomy::reference_et::{
-    DayWeather, Exposure, Humidity, ReferenceEt, SiteDay, Sunlight, reference_et,
-};
+use crate::agronomy::reference_et::{DayWeather, Exposure, Humidity, ReferenceEt, SiteDay, Sunlight, reference_et};
 use crate::agronomy::sun::light_at_bed;
 use crate::garden::Start;
 use crate::knowledge::GrownFor;
@@ -142,10 +140,7 @@ fn day_weather(day: &Day, doubtful: &Doubtful) -> DayWeather {
         tmin: day.tmin,
         humidity: day.humidity_mean.map(Humidity::Mean).or(Some(Humidity::DewPoint(dew_point))),
         wind_2m: day.wind_2m.or(Some(WindSpeed::metres_per_second(doubtful.unknown_wind_m_s))),
-        sunlight: day
-            .solar
-            .map(Sunlight::Measured)
-            .or(day.sunshine_h.map(|hours| Sunlight::Sunshine { hours })),
+        sunlight: day.solar.map(Sunlight::Measured).or(day.sunshine_h.map(|hours| Sunlight::Sunshine { hours })),
     }
 }
 
@@ -170,11 +165,8 @@ fn canopy(bed: &Surroundings<'_>, day: &Day, climate: &Climate) -> Canopy {
 
 fn of_crop(standing: &Standing<'_>, day: &Day, climate: &Climate) -> Canopy {
     let water = &standing.crop.water;
-    let values = Coefficients {
-        initial: water.kcb_initial.value(),
-        mid: water.kcb_mid.value(),
-        end: water.kcb_end.value(),
-    };
+    let values =
+        Coefficients { initial: water.kcb_initial.value(), mid: water.kcb_mid.value(), end: water.kcb_end.value() };
     let stages = &standing.crop.stages;
     let stages = StageDays {
         initial: stages.initial_days.value(),
@@ -189,11 +181,7 @@ fn of_crop(standing: &Standing<'_>, day: &Day, climate: &Climate) -> Canopy {
     let days = age.map_or(full, |age| if cut_again { (age as f64).min(full) } else { age as f64 });
     let table = values.on_day(&stages, days);
     let growth = values.growth(table);
-    let height = if standing.microgreen {
-        SHOOT_HEIGHT
-    } else {
-        grown(FIRST_HEIGHT, water.height.value(), growth)
-    };
+    let height = if standing.microgreen { SHOOT_HEIGHT } else { grown(FIRST_HEIGHT, water.height.value(), growth) };
     let round_saplings = matches!(standing.start, Some(Start::Planted(planted))
         if (0..SAPLING_DAYS).contains(&(day.date - planted).num_days()));
     Canopy {

@@ -19,11 +19,8 @@ pub fn usual_day(place: &Place, date: NaiveDate) -> Day {
         date,
         tmax: Temperature::celsius(line(from.tmax.as_celsius(), to.tmax.as_celsius())),
         tmin: Temperature::celsius(line(from.tmin.as_celsius(), to.tmin.as_celsius())),
-        humidity_mean: both(
-            from.humidity_mean.map(Fraction::as_of_one),
-            to.humidity_mean.map(Fraction::as_of_one),
-        )
-        .map(Fraction::of_one),
+        humidity_mean: both(from.humidity_mean.map(Fraction::as_of_one), to.humidity_mean.map(Fraction::as_of_one))
+            .map(Fraction::of_one),
         wind_2m: both(
             from.wind_2m.map(WindSpeed::as_metres_per_second),
             to.wind_2m.map(WindSpeed::as_metres_per_second),
@@ -43,7 +40,8 @@ fn neighbours(date: NaiveDate) -> (u32, u32, f64) {
     let day = f64::from(date.day0()) + 0.5;
     let month = date.month0();
     if day < middle {
-        let before = days_in_month(date.with_day(1).and_then(|first| first.checked_sub_days(Days::new(1))).unwrap_or(date));
+        let before =
+            days_in_month(date.with_day(1).and_then(|first| first.checked_sub_days(Days::new(1))).unwrap_or(date));
         let gap = before / 2.0 + middle;
         ((month + 11) % 12, month, (before / 2.0 + day) / gap)
     } else {

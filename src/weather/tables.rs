@@ -25,14 +25,11 @@ pub struct Weather<'a> {
 impl<'a> Weather<'a> {
     /// The weather of a position: a forecast counts only within 40 km, normals within 250 km.
     #[must_use]
-    pub fn at(
-        position: (f64, f64, f64),
-        forecast: Option<&'a Forecast>,
-        known: &'a Knowledge,
-    ) -> Self {
+    pub fn at(position: (f64, f64, f64), forecast: Option<&'a Forecast>, known: &'a Knowledge) -> Self {
         let (latitude_deg, longitude_deg, elevation_m) = position;
         let forecast = forecast.filter(|forecast| {
-            kilometres((latitude_deg, longitude_deg), (forecast.latitude_deg, forecast.longitude_deg)) <= FORECAST_REACH_KM
+            kilometres((latitude_deg, longitude_deg), (forecast.latitude_deg, forecast.longitude_deg))
+                <= FORECAST_REACH_KM
         });
         let normals =
             known.nearest_place(latitude_deg, longitude_deg).filter(|(_, distance)| *distance <= NORMALS_REACH_KM);

@@ -99,9 +99,7 @@ fn small_first(text: &str, language: Language) -> String {
 
 fn in_devanagari(text: &str) -> String {
     text.chars()
-        .map(|letter| {
-            letter.to_digit(10).and_then(|digit| char::from_u32(0x0966 + digit)).unwrap_or(letter)
-        })
+        .map(|letter| letter.to_digit(10).and_then(|digit| char::from_u32(0x0966 + digit)).unwrap_or(letter))
         .collect()
 }
 

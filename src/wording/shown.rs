@@ -40,7 +40,11 @@ impl Speaker<'_> {
             Said::Volume(litres) => self.volume(litres.low().as_litres(), litres.high().as_litres()),
             Said::About(litres) => {
                 let litres = litres.value().as_litres();
-                if litres < 1.0 { self.unit("unit-ml", nearest(litres) * 1000.0) } else { self.unit("unit-L", nearest(litres)) }
+                if litres < 1.0 {
+                    self.unit("unit-ml", nearest(litres) * 1000.0)
+                } else {
+                    self.unit("unit-L", nearest(litres))
+                }
             }
             Said::Mass(mass) => self.mass(mass.low().as_kilograms(), mass.high().as_kilograms()),
             Said::Depth(depth) => self.span("unit-mm", depth.low().as_millimetres(), depth.high().as_millimetres()),
@@ -58,10 +62,9 @@ impl Speaker<'_> {
             Said::Temperature(temperature) => self.unit("unit-celsius", temperature.as_celsius().round()),
             Said::Percent(percent) => self.unit("unit-percent", percent.round()),
             Said::Number(value, decimals) => format!("{value:.decimals$}"),
-            Said::Span(is, decimals) => self.join(
-                &format!("{:.decimals$}", is.low()),
-                &format!("{:.decimals$}", is.high()),
-            ),
+            Said::Span(is, decimals) => {
+                self.join(&format!("{:.decimals$}", is.low()), &format!("{:.decimals$}", is.high()))
+            }
             Said::Count(count) => count.to_string(),
             Said::Day(day) => self.day(*day),
             Said::Days(days) => self.days(days),

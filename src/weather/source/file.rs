@@ -140,7 +140,8 @@ fn offset(text: &str, line: usize, column: usize) -> usize {
 mod tests {
     use super::*;
 
-    const HEAD: &str = r#"{"latitude": 21.15, "longitude": 79.09, "elevation_m": 310, "timezone": "Asia/Kolkata", "days": ["#;
+    const HEAD: &str =
+        r#"{"latitude": 21.15, "longitude": 79.09, "elevation_m": 310, "timezone": "Asia/Kolkata", "days": ["#;
 
     #[track_caller]
     fn case(days: &str, expected: &str) {
