@@ -7,8 +7,9 @@ use super::subject::Subject;
 use super::water::rhythm_key;
 use crate::agronomy::reference_et::Procedure;
 use crate::knowledge::SourceRef;
-use crate::needs::water::{DoubtName, Limit, WaterWeek};
+use crate::needs::water::{Limit, WaterWeek};
 use crate::needs::water_day::DayLoss;
+use crate::needs::water_doubts::DoubtName;
 use crate::quantity::{Estimate, Fraction, WaterDepth};
 
 /// What `why` shows.

@@ -6,10 +6,16 @@
 //! **Never here:** I/O, the clock, words for people.
 
 pub mod build;
+pub mod dry_down;
 pub mod harvest;
 pub mod heat;
+pub mod looks;
+pub mod loss_factor;
 pub mod mix;
+pub mod salt;
+pub mod stage;
 pub mod surroundings;
 pub mod swing;
 pub mod water;
 pub mod water_day;
+pub mod water_doubts;
