@@ -6,7 +6,7 @@ use super::surroundings::Surroundings;
 use super::swing::runs;
 use super::water::root_limit;
 use super::water_doubts::{AiredDay, Inputs, aired, doubts};
-use crate::agronomy::maths::acos;
+use crate::agronomy::maths::{acos, exp, ln};
 use crate::quantity::{Estimate, Fraction, WaterDepth};
 use crate::weather::Day;
 use chrono::NaiveDate;
@@ -47,11 +47,12 @@ pub fn dry_down(bed: &Surroundings<'_>, full: (NaiveDate, f64), factor: &LossFac
     let (best, doubts) = doubts(bed, &days, factor);
     let aired = aired(bed, &days, &best);
     let all = runs(&best, &doubts, |inputs| run(bed, &aired, full.1, inputs));
-    let days_of = |is: Estimate<f64>| is.map(|days| days.clamp(0.0, HORIZON_DAYS as f64));
-    Some(DryDown {
-        until_due: days_of(all.figure(|run| run.until_due).is),
-        until_dry: days_of(all.figure(|run| run.until_dry).is),
-    })
+    // A time to a limit is a ratio: its doubts multiply, so they are combined as logarithms.
+    let days_of = |of: fn(&Run) -> f64| {
+        let ln_days = all.figure(|run| ln(of(run).max(0.02))).is;
+        ln_days.map(|value| exp(value).min(HORIZON_DAYS as f64))
+    };
+    Some(DryDown { until_due: days_of(|run| run.until_due), until_dry: days_of(|run| run.until_dry) })
 }
 
 fn run(bed: &Surroundings<'_>, days: &[AiredDay<'_>], full_at_h: f64, inputs: &Inputs) -> Run {
