@@ -29,17 +29,17 @@ const LOOKED_AT: usize = 40;
 
 /// Decides between the kinds.
 pub fn decide(index: &Index, words: &[String], evidence: Evidence) -> Verdict {
-    let mut votes: BTreeMap<Kind, Vec<f64>> = BTreeMap::new();
+    let mut near: BTreeMap<Kind, f64> = BTreeMap::new();
     for found in index.ways_of_asking(words, LOOKED_AT) {
-        votes.entry(found.what).or_default().push(found.score);
+        let nearest = near.entry(found.what).or_default();
+        *nearest = nearest.max(found.score);
     }
-    let mut scores: Vec<(Kind, f64, f64)> = votes
+    let mut scores: Vec<(Kind, f64, f64)> = index
+        .leaning(words)
         .into_iter()
-        .map(|(kind, near)| {
-            let nearest = near.first().copied().unwrap_or_default();
-            // One very near phrase decides; others of its kind confirm it.
-            let others: f64 = near.iter().skip(1).take(3).sum::<f64>() / 3.0;
-            (kind, nearest + 0.35 * others + leaning(kind, evidence), nearest)
+        .map(|(kind, share)| {
+            let nearness = near.get(&kind).copied().unwrap_or_default();
+            (kind, share + NEAREST_COUNTS * nearness + leaning(kind, evidence), nearness)
         })
         .collect();
     scores.sort_by(|a, b| b.1.total_cmp(&a.1));
@@ -47,12 +47,15 @@ pub fn decide(index: &Index, words: &[String], evidence: Evidence) -> Verdict {
         return Verdict { kind: Kind::None, sureness: 0.0, nearness: 0.0 };
     };
     let second = scores.get(1).map_or(0.0, |(_, score, _)| *score);
-    let margin = ((best - second) / best.max(1e-9)).clamp(0.0, 1.0);
+    let margin = (best - second).clamp(0.0, 1.0);
     // Near in wording, and ahead of the next kind: both are needed. The curve is a judgement until it is
     // calibrated on data.
     let sureness = (0.25 + 0.75 * nearness.min(1.0)) * (0.55 + 0.45 * (margin * 3.0).min(1.0));
     Verdict { kind, sureness: sureness.clamp(0.0, 0.99), nearness }
 }
+
+/// What the nearest single way of asking counts, against the leaning of all words.
+const NEAREST_COUNTS: f64 = 0.5;
 
 /// What the names and the grammar say for or against a kind, in units of nearness.
 fn leaning(kind: Kind, evidence: Evidence) -> f64 {
