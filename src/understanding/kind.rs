@@ -13,6 +13,9 @@ pub struct Evidence {
     pub names: usize,
     pub sizes: usize,
     pub trouble: bool,
+    pub crop: bool,
+    /// A sowing or planting is told as the ground of a question.
+    pub started: bool,
 }
 
 /// The likeliest kind, the next one, and how sure.
@@ -68,11 +71,15 @@ const NEAREST_COUNTS: f64 = 0.5;
 /// What the names and the grammar say for or against a kind, in units of nearness.
 fn leaning(kind: Kind, evidence: Evidence) -> f64 {
     match kind {
+        Kind::Harvest if evidence.started => 0.30,
+        Kind::Record | Kind::Sow if evidence.started => -0.20,
         Kind::Record if evidence.told && !evidence.asks => 0.45,
         Kind::Record if evidence.told => 0.0,
         Kind::Record => -0.35,
         _ if evidence.told && !evidence.asks => -0.10,
         Kind::Trouble if evidence.trouble => 0.15,
+        // What a box is built of does not hang on what will grow in it.
+        Kind::Build if evidence.crop => -0.20,
         // Growing words make chatter less likely, their absence more.
         Kind::None if evidence.names + evidence.sizes == 0 => 0.08,
         Kind::None => -0.08,
