@@ -134,7 +134,9 @@ fn json_is_as_the_contract_has_it() {
 fn sources_are_known() {
     let folder = tempfile::tempdir().unwrap();
     let known = fs::read_to_string("knowledge/sources.toml").unwrap();
-    for message in ["how much water for the east box", "when is the mustard tray ready", "mix for a 4 x 3 ft box 1 ft deep"] {
+    for message in
+        ["how much water for the east box", "when is the mustard tray ready", "mix for a 4 x 3 ft box 1 ft deep"]
+    {
         let reply = demo_json(folder.path(), message);
         let sources = reply["sources"].as_array().unwrap();
         assert!(!sources.is_empty(), "{message}");

@@ -6,7 +6,10 @@ use std::process::Command;
 
 fn blocks() -> Vec<String> {
     let text = fs::read_to_string("README.md").unwrap();
-    text.split("```text\n").skip(1).filter_map(|rest| rest.split_once("```").map(|(block, _)| block.to_owned())).collect()
+    text.split("```text\n")
+        .skip(1)
+        .filter_map(|rest| rest.split_once("```").map(|(block, _)| block.to_owned()))
+        .collect()
 }
 
 fn rooftend(arguments: &[&str]) -> (bool, String) {
@@ -29,7 +32,8 @@ fn its_chats_are_real() {
 
 #[test]
 fn its_commands_exist() {
-    let lines: Vec<String> = blocks().into_iter().flat_map(|b| b.lines().map(str::to_owned).collect::<Vec<_>>()).collect();
+    let lines: Vec<String> =
+        blocks().into_iter().flat_map(|b| b.lines().map(str::to_owned).collect::<Vec<_>>()).collect();
     let commands: Vec<&str> = lines.iter().filter_map(|line| line.strip_prefix("rooftend ")).collect();
     assert!(commands.len() >= 6, "{commands:?}");
     for command in commands {
