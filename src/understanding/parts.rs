@@ -77,12 +77,12 @@ fn borders(text: &Text) -> Vec<(usize, usize)> {
         .collect()
 }
 
-/// Two requests are two only where their kinds differ, and where the first is not the ground of the second:
+/// Two requests are two only where their kinds differ, and where one is not the ground of the other:
 /// "sowed radish on 25 April, when is it ready" is one question, and whether one may pick after a spray is
 /// a question about the spray.
 fn stand_apart(first: &Reading, second: &Reading) -> bool {
     let ground =
         matches!(first.did, Some(JobKind::Sow | JobKind::Plant | JobKind::Spray)) && second.kind == Kind::Harvest;
     let talk = |reading: &Reading| matches!(reading.kind, Kind::None | Kind::Care | Kind::Trouble);
-    first.kind != second.kind && !ground && !talk(first) && !talk(second)
+    first.kind != second.kind && !ground(first, second) && !ground(second, first) && !talk(first) && !talk(second)
 }
