@@ -81,8 +81,10 @@ fn borders(text: &Text) -> Vec<(usize, usize)> {
 /// "sowed radish on 25 April, when is it ready" is one question, and whether one may pick after a spray is
 /// a question about the spray.
 fn stand_apart(first: &Reading, second: &Reading) -> bool {
-    let ground =
-        matches!(first.did, Some(JobKind::Sow | JobKind::Plant | JobKind::Spray)) && second.kind == Kind::Harvest;
+    let ground = |told: &Reading, asked: &Reading| {
+        let started = matches!(told.did, Some(JobKind::Sow | JobKind::Plant | JobKind::Spray));
+        started && asked.kind == Kind::Harvest
+    };
     let talk = |reading: &Reading| matches!(reading.kind, Kind::None | Kind::Care | Kind::Trouble);
     first.kind != second.kind && !ground(first, second) && !ground(second, first) && !talk(first) && !talk(second)
 }
