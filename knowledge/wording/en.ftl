@@ -141,6 +141,7 @@ working-rhythm =
 working-doubt =
     The range claims nine times in ten, as a judgement; the largest doubt is { $doubt ->
         [sun-spell] at what time of day the sun reaches the bed
+        [bed] how fast this one bed dries
         [weather] the weather itself
         [small-stand] how much more a small bed on a hot roof loses
         [sides] how fast the sides dry

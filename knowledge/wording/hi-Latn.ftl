@@ -141,6 +141,7 @@ working-rhythm =
 working-doubt =
     Andaza hai ki das mein se nau baar sahi maatra isi beech hogi; sabse bada shak yeh ki { $doubt ->
         [sun-spell] bed par dhoop kis samay aati hai
+        [bed] yeh bed khud kitna tez sookhta hai
         [weather] mausam kaisa rahega
         [small-stand] garam chhat par chhote bed se kitna zyada sookhta hai
         [sides] kinare kitni jaldi sookhte hain
@@ -367,7 +368,7 @@ water-flush =
         [now] { $bed }: ab saade paani se dho dein, kareeb { $usual } ({ $litres }), teen baar mein dheere.
        *[ahead] { $bed }: { $day } saade paani se dhoyein, kareeb { $usual } ({ $litres }), teen baar mein dheere.
     }
-water-flush-reason = { $ec } dS/m ka paani apna namak bed mein chhodta hai, kyunki neeche kuchh bahta nahi; { $crop } { $limit } dS/m se upar nahi sehta. Tez baarish ho to der se.
+water-flush-reason = { $ec } dS/m ka paani apna namak bed mein chhodta hai, kyunki neeche kuchh bahta nahi; { $crop } ki had { $limit } dS/m hai. Tez baarish ho to der se.
 water-flush-since-unknown = Pichhli baar kab dhoya, likha nahi hai; aaj se gina hai.
 water-flush-not-soon = { $bed } ko agle chhah mahine dhone ki zaroorat nahi.
 water-flush-too-salt = Yeh paani ({ $ec } dS/m) khud { $crop } ki had ({ $limit } dS/m) ke paas hai: dhone se kam faayda. Baarish ka ya meetha paani milayein.
@@ -381,6 +382,6 @@ working-learned =
         [slower] { $looks } baar dekhne se: yeh bed hisaab se { $percent } dheere sookhta hai (guna { $factor }, das mein nau baar).
        *[same] { $looks } baar dekhne se: yeh bed hisaab jaisa hi sookhta hai (guna { $factor }, das mein nau baar).
     }
-working-salt = Namak: { $ec } dS/m ke paani ka { $part } neeche bah jaana chahiye, { $crop } ke liye (fao29: eq. 9, Rhoades 1974); { $crop } { $limit } dS/m tak sehta hai ({ $source }). Jitna paani diya utna namak joda; khaad ka namak nahi gina.
+working-salt = Namak: { $ec } dS/m ke paani ka { $part } neeche bah jaana chahiye, { $crop } ke liye (fao29: eq. 9, Rhoades 1974); { $crop } ki had { $limit } dS/m ({ $source }). Jitna paani diya utna namak joda; khaad ka namak nahi gina.
 
 # (end of: Water: away, salts, what was seen)

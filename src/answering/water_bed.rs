@@ -27,6 +27,8 @@ pub struct BedWater<'a> {
     /// Of beds whose site has water of known conductivity, dS/m.
     pub salts: Option<Salts>,
     pub water_ds_m: Option<f64>,
+    /// A flush of it is on record, so that this crew keeps to flushing.
+    pub flushed: bool,
     /// What a drip (L an hour) or a hose (L a minute) was said to give.
     pub rate: Option<f64>,
     pub today: Day,
@@ -66,6 +68,7 @@ impl<'a> BedWater<'a> {
             let since = flushes.map(|job| job.on.date()).chain(bed.bed.mix_added).max();
             salts(&around, ec, since, &factor)
         });
+        let flushed = own.is_some_and(|(_, bed)| bed.jobs.iter().any(|job| job.job == JobKind::Flush));
         let saplings = around.standing.iter().any(|standing| round_saplings(standing, facts.today()));
         let gentle = match (seed_on_top(&around), saplings) {
             (true, _) => Some("water-seed"),
@@ -74,7 +77,20 @@ impl<'a> BedWater<'a> {
         };
         let surface = week.surface_limit;
         let rate = rate(reading);
-        Some(Self { subject, week, factor, last, salts, water_ds_m, rate, today, hour: now.1, gentle, surface })
+        Some(Self {
+            subject,
+            week,
+            factor,
+            last,
+            salts,
+            water_ds_m,
+            flushed,
+            rate,
+            today,
+            hour: now.1,
+            gentle,
+            surface,
+        })
     }
 
     /// Litres of one watering; none where none is due.

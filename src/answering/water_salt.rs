@@ -45,10 +45,10 @@ pub fn answered(answer: &mut Answer, beds: &[BedWater<'_>]) -> Option<Answer> {
     None
 }
 
-/// A flush that is near is told with any answer on water.
+/// A flush that is near is told with any answer on water where beds are being flushed.
 pub fn soon(bed: &BedWater<'_>) -> Option<Line> {
     match &bed.salts {
-        Some(Salts::Flush(flush)) if flush.since.is_some() => {
+        Some(Salts::Flush(flush)) if bed.flushed => {
             let ahead = (flush.on.value() - bed.today.date).num_days();
             (ahead <= SOON_DAYS).then(|| told(bed, flush))
         }

@@ -157,6 +157,7 @@ fn procedure_key(procedure: Procedure) -> &'static str {
 fn doubt_key(doubt: DoubtName) -> &'static str {
     match doubt {
         DoubtName::SunSpell => "sun-spell",
+        DoubtName::Bed => "bed",
         DoubtName::Weather => "weather",
         DoubtName::SmallStand => "small-stand",
         DoubtName::Sides => "sides",

@@ -20,16 +20,21 @@ pub fn stage_days(crop: &Crop) -> StageDays {
     }
 }
 
-/// How many days of the table one day is worth: its thermal time over that of a table day.
+/// Where between a crop's base and its upper threshold the days of its table lie.
 ///
 /// FAO-56 table 11 gives days for a region and a planting date and no temperatures; chapter 6 lets them be
-/// moved by degree days (from memory). A table day is taken at the middle between the crop's base and its
-/// upper threshold, where the days of the common seasons lie: a convention of this house. So a day counts
-/// nothing below the base and never more than two.
+/// moved by degree days (from memory). Two thirds is fitted: with it tomato, cauliflower and sweet pepper take
+/// on the normals of Phoenix (desert) and Lahore (arid) what their rows for such regions print, within 15 %.
+/// Lettuce, spinach and green bean come out a third short in a warm autumn and radish a fifth long in a cold
+/// winter: they are watered as grown sooner, not as spent.
+const TABLE_DAYS_LIE_AT: f64 = 2.0 / 3.0;
+
+/// How many days of the table one day is worth: its thermal time over that of a table day. Nothing below the
+/// base, never more than one and a half.
 #[must_use]
 pub fn pace(crop: &Crop, day: &Day) -> f64 {
     let (base, upper) = (crop.heat.base.value(), crop.heat.upper.value());
-    let table_day = ThermalTime::degree_days((upper - base).as_kelvins() / 2.0);
+    let table_day = ThermalTime::degree_days((upper - base).as_kelvins() * TABLE_DAYS_LIE_AT);
     if table_day <= ThermalTime::default() {
         return 1.0;
     }

@@ -11,6 +11,8 @@ use crate::weather::{Day, Origin};
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum DoubtName {
     SunSpell,
+    /// How fast this one bed dries, once it has been looked at.
+    Bed,
     Weather,
     SmallStand,
     Sides,
@@ -71,6 +73,14 @@ pub fn doubts(bed: &Surroundings<'_>, days: &[Day], factor: &LossFactor) -> (Inp
     for doubt in doubts.iter_mut().filter(|doubt| doubt.name.is_of_the_bed()) {
         doubt.at_low = best.towards(&doubt.at_low, left);
         doubt.at_high = best.towards(&doubt.at_high, left);
+    }
+    if factor.looks > 0 {
+        // The sum's own doubts about the bed stand for what looks have not yet told; the looks' range for what
+        // they have. One vague look must not make an answer vaguer than none.
+        let told = 1.0 - left * left;
+        let end = |end: f64| factor.is.value() + (end - factor.is.value()) * told;
+        let (low, high) = (end(factor.is.low()), end(factor.is.high()));
+        doubts.push(doubt(DoubtName::Bed, &best, |i| i.doubtful.bed = low, |i| i.doubtful.bed = high));
     }
     (best, doubts)
 }
