@@ -309,6 +309,7 @@ demo-note = (demo: an invented garden and invented weather, in a store that is t
 
 ## Water: away, salts, what was seen
 
+assumed-even-rain = Usual days spread the rain evenly; real rain leaves gaps. After two dry days water as in a dry week.
 water-now =
     { $when ->
         [now] Water the { $bed } now, about { $pour }: it won't last until the next turn.
@@ -332,6 +333,7 @@ water-saplings = Pour it round each young plant, not over the whole top, for the
 water-days =
     { $how ->
         [part] less than a day
+        [at-least] { $n } days or more
         [up-to] { $n } days at most
         [long] more than { $n } days
        *[days] { $n } days

@@ -309,6 +309,7 @@ demo-note = (demo: banavati bageecha, banavati mausam; yahan jo likha jaye woh b
 
 ## Water: away, salts, what was seen
 
+assumed-even-rain = Aam dinon ke hisaab mein baarish barabar bati hai; asal mein beech mein sookhe din hote hain. Do din sookhe jaayein to sookhe hafte jaisa paani dein.
 water-now =
     { $when ->
         [now] { $bed }: abhi paani dein, kareeb { $pour }; agli baari tak nahi chalega.
@@ -332,6 +333,7 @@ water-saplings = Pehle hafte har chhote paudhe ke chaaron taraf daalein, poore b
 water-days =
     { $how ->
         [part] ek din se kam
+        [at-least] { $n } din ya zyada
         [up-to] zyada se zyada { $n } din
         [long] { $n } din se zyada
        *[days] { $n } din

@@ -232,7 +232,7 @@ fn reason(week: &WaterWeek) -> Line {
     let hottest =
         week.days.iter().map(|(day, _)| day.tmax).fold(Temperature::celsius(-90.0), |a, b| if b > a { b } else { a });
     let dry = week.days.iter().all(|(_, loss)| loss.reference.humidity_min.as_percent() < 30.0);
-    let wet = week.rain.as_millimetres() >= 5.0;
+    let wet = week.rain.as_millimetres() >= WET_WEEK_MM;
     let air = if wet {
         "wet"
     } else if dry {
@@ -266,6 +266,9 @@ fn assumptions(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
     } else if subject.assumed.contains(&Assumed::SunHours) {
         lines.push(Line::new("assumed-sun").with("hours", Said::Hours(subject.sun_hours)));
     }
+    if week.usual_days == week.days.len() && week.rain.as_millimetres() >= WET_WEEK_MM {
+        lines.push(Line::new("assumed-even-rain"));
+    }
     if week.usual_days > 0 {
         let place = subject.weather.as_ref().and_then(|weather| weather.normals());
         if let Some((place, _)) = place {
@@ -278,6 +281,9 @@ fn assumptions(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
     }
     lines
 }
+
+/// Rain of a week that is worth a word.
+const WET_WEEK_MM: f64 = 5.0;
 
 /// A few places to choose from.
 fn places(facts: &Facts<'_>) -> Vec<Line> {

@@ -106,13 +106,14 @@ fn days(is: &Estimate<f64>) -> Said {
     let (low, high) = ((is.low() / step).floor() * step, (is.high() / step).ceil() * step);
     let (how, low, high) = match (is.value() >= HORIZON_DAYS as f64, low > 0.0) {
         (true, _) => ("long", HORIZON_DAYS as f64, HORIZON_DAYS as f64),
+        (false, true) if high >= HORIZON_DAYS as f64 => ("at-least", low, low),
         (false, _) if high <= 1.0 => ("part", low, high),
         (false, true) => ("days", low, high),
         (false, false) => ("up-to", high, high),
     };
-    let decimals = usize::from(low.fract() != 0.0 || high.fract() != 0.0);
-    let shown = Estimate::spanning(low, [high]);
-    Said::Line(Box::new(Line::new("water-days").with("how", Said::Key(how)).with("n", Said::Span(shown, decimals))))
+    let both = || Line::new("span").with("low", Said::Hours(low)).with("high", Said::Hours(high));
+    let n = if low < high { Said::Line(Box::new(both())) } else { Said::Hours(low) };
+    Said::Line(Box::new(Line::new("water-days").with("how", Said::Key(how)).with("n", n)))
 }
 
 fn away(reading: &Reading, today: NaiveDate) -> Away {

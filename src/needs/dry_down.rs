@@ -40,19 +40,28 @@ struct Run {
 /// Rain fills both; the hours of a day follow the sun.
 #[must_use]
 pub fn dry_down(bed: &Surroundings<'_>, full: (NaiveDate, f64), factor: &LossFactor) -> Option<DryDown> {
+    /// Most beds are dry within this; only the others need the far days.
+    const NEAR_DAYS: usize = 10;
     let days: Vec<Day> = bed.weather.from(full.0).take(HORIZON_DAYS).collect();
     if days.is_empty() || bed.filled().top.as_square_metres() <= 0.0 {
         return None;
     }
-    let (best, doubts) = doubts(bed, &days, factor);
-    let aired = aired(bed, &days, &best);
-    let all = runs(&best, &doubts, |inputs| run(bed, &aired, full.1, inputs));
+    let near = over(bed, days.get(..NEAR_DAYS).unwrap_or(&days), full.1, factor);
+    let settled = near.until_dry.high() < NEAR_DAYS as f64 && near.until_due.high() < NEAR_DAYS as f64;
+    Some(if settled { near } else { over(bed, &days, full.1, factor) })
+}
+
+/// The same over some days.
+fn over(bed: &Surroundings<'_>, days: &[Day], full_at_h: f64, factor: &LossFactor) -> DryDown {
+    let (best, doubts) = doubts(bed, days, factor);
+    let aired = aired(bed, days, &best);
+    let all = runs(&best, &doubts, |inputs| run(bed, &aired, full_at_h, inputs));
     // A time to a limit is a ratio: its doubts multiply, so they are combined as logarithms.
     let days_of = |of: fn(&Run) -> f64| {
         let ln_days = all.figure(|run| ln(of(run).max(0.02))).is;
         ln_days.map(|value| exp(value).min(HORIZON_DAYS as f64))
     };
-    Some(DryDown { until_due: days_of(|run| run.until_due), until_dry: days_of(|run| run.until_dry) })
+    DryDown { until_due: days_of(|run| run.until_due), until_dry: days_of(|run| run.until_dry) }
 }
 
 fn run(bed: &Surroundings<'_>, days: &[AiredDay<'_>], full_at_h: f64, inputs: &Inputs) -> Run {

@@ -95,6 +95,16 @@ pub struct Air {
     climate: Climate,
 }
 
+/// The coefficients of one day: what only the climate, leaves and the small stand move.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DayCoefficients {
+    basal: f64,
+    highest: f64,
+    evaporation: f64,
+    exposed: Fraction,
+    spread: f64,
+}
+
 /// A crop on one day, before the climate is looked at.
 #[derive(Debug, Clone, Copy, PartialEq)]
 struct Plant {
@@ -115,7 +125,8 @@ pub fn day_loss(bed: &Surroundings<'_>, day: &Day, doubtful: &Doubtful) -> DayLo
     let lived: Vec<Option<f64>> =
         bed.standing.iter().map(|standing| table_days(standing, &bed.weather, day.date)).collect();
     let bed_day = BedDay::new(bed, day, &lived);
-    bed_day.loss(&bed_day.air(doubtful), doubtful)
+    let air = bed_day.air(doubtful);
+    bed_day.loss(&air, &bed_day.coefficients(&air, doubtful), doubtful)
 }
 
 /// A run of days of one bed; the crops grow on from day to day.
@@ -135,6 +146,14 @@ pub fn bed_days<'a>(bed: &'a Surroundings<'a>, days: &[Day]) -> Vec<BedDay<'a>> 
         }
     }
     all
+}
+
+impl Air {
+    /// Whether coefficients worked out in one hold in the other.
+    #[must_use]
+    pub fn like(&self, other: &Self) -> bool {
+        self.climate == other.climate
+    }
 }
 
 impl<'a> BedDay<'a> {
@@ -179,10 +198,9 @@ impl<'a> BedDay<'a> {
         }
     }
 
-    /// The loss in such air.
+    /// The coefficients in such air, by the crop's leaves and the smallness of the stand.
     #[must_use]
-    pub fn loss(&self, air: &Air, doubtful: &Doubtful) -> DayLoss {
-        let at_bed = air.at_bed * doubtful.weather;
+    pub fn coefficients(&self, air: &Air, doubtful: &Doubtful) -> DayCoefficients {
         let canopy = self.canopy(&air.climate);
         let basal = canopy.basal * doubtful.leaves;
         let highest = highest_coefficient(&air.climate, canopy.height, basal) * doubtful.small_stand;
@@ -191,6 +209,14 @@ impl<'a> BedDay<'a> {
         let evaporation =
             self.layer.coefficient(WaterDepth::default(), highest, basal, exposed) * under_mulch(self.bed);
         let spread = 1.0 + (self.leaf_spread - 1.0) * canopy.growth;
+        DayCoefficients { basal, highest, evaporation, exposed, spread }
+    }
+
+    /// The loss in such air with such coefficients.
+    #[must_use]
+    pub fn loss(&self, air: &Air, coefficients: &DayCoefficients, doubtful: &Doubtful) -> DayLoss {
+        let DayCoefficients { basal, highest, evaporation, exposed, spread } = *coefficients;
+        let at_bed = air.at_bed * doubtful.weather;
         let below = at_bed * ((basal * spread + doubtful.sides * self.sides) * doubtful.bed);
         let top = at_bed * (evaporation * doubtful.bed);
         DayLoss {

@@ -3,7 +3,7 @@
 use super::loss_factor::LossFactor;
 use super::surroundings::Surroundings;
 use super::swing::Doubt;
-use super::water_day::{Air, BedDay, DayLoss, Doubtful, bed_days, seed_on_top};
+use super::water_day::{Air, BedDay, DayCoefficients, DayLoss, Doubtful, bed_days, seed_on_top};
 use crate::quantity::{Fraction, WaterDepth};
 use crate::weather::{Day, Origin};
 
@@ -32,12 +32,14 @@ pub struct Inputs {
     pub easily_available: Fraction,
 }
 
-/// A day with its air at best values, so that a run which leaves the air alone needn't work it out again.
+/// A day with its air and coefficients at best values, so that a run which leaves them alone needn't work them
+/// out again.
 #[derive(Debug, Clone)]
 pub struct AiredDay<'a> {
     pub day: BedDay<'a>,
     best: Doubtful,
     air: Air,
+    coefficients: DayCoefficients,
 }
 
 /// The best inputs of a bed over some days, and its doubts.
@@ -89,7 +91,11 @@ pub fn doubts(bed: &Surroundings<'_>, days: &[Day], factor: &LossFactor) -> (Inp
 #[must_use]
 pub fn aired<'a>(bed: &'a Surroundings<'a>, days: &[Day], best: &Inputs) -> Vec<AiredDay<'a>> {
     let days = bed_days(bed, days).into_iter();
-    days.map(|day| AiredDay { air: day.air(&best.doubtful), best: best.doubtful, day }).collect()
+    days.map(|day| {
+        let air = day.air(&best.doubtful);
+        AiredDay { air, coefficients: day.coefficients(&air, &best.doubtful), best: best.doubtful, day }
+    })
+    .collect()
 }
 
 impl AiredDay<'_> {
@@ -101,7 +107,9 @@ impl AiredDay<'_> {
             && now.unknown_wind_m_s == best.unknown_wind_m_s
             && now.dew_below_tmin_k == best.dew_below_tmin_k;
         let air = if same_air { self.air } else { self.day.air(now) };
-        self.day.loss(&air, now)
+        let same_plants = now.leaves == best.leaves && now.small_stand == best.small_stand && air.like(&self.air);
+        let coefficients = if same_plants { self.coefficients } else { self.day.coefficients(&air, now) };
+        self.day.loss(&air, &coefficients, now)
     }
 }
 

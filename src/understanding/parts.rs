@@ -51,7 +51,12 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         return None;
     }
     // What one part leaves unsaid, the other says: "how much water for okra and when is it ready".
-    let second = Reading { follow_up: false, ..completed(second, &first, Says::NoSubject) };
+    let mut second = Reading { follow_up: false, ..completed(second, &first, Says::NoSubject) };
+    // A watering told beside "again today?" is what the answer counts from.
+    if first.did == Some(JobKind::Water) && second.kind == Kind::Water && second.did.is_none() {
+        second.did = first.did;
+        second.days.splice(0..0, first.days.iter().copied());
+    }
     let first = if first.crops.is_empty() && first.measures.is_empty() && !first.beds_named {
         Reading { follow_up: false, ..completed(first, &second, Says::NoSubject) }
     } else {

@@ -57,7 +57,13 @@ impl Found {
     fn of(text: &Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Self {
         let forms = Forms::of(text);
         let quantities = quantities::read(text, &reader.known.words);
-        let told = reader.gazetteer.told(&forms);
+        let mut told = reader.gazetteer.told(&forms);
+        // A word for a day is no deed, though "today" sounds as the Hindi for "picked".
+        let is_day = |span: &Range<usize>| {
+            let day = reader.known.words.days.at(text, span.start);
+            day.is_some_and(|(_, length)| length == span.len())
+        };
+        told.retain(|hit| !(matches!(hit.meaning, Told::Did(_)) && is_day(&hit.span)));
         let mut names = reader.gazetteer.names(&forms, asker);
         // What no phrase and no name has may be a name with a slip of the finger in it.
         let known_word = |position: usize| {
@@ -97,10 +103,10 @@ impl Found {
     fn aspects(&self) -> Vec<Aspect> {
         let mut aspects = Vec::new();
         for hit in &self.told {
-            if let Told::Aspect(aspect) = hit.meaning {
-                if !aspects.contains(&aspect) {
-                    aspects.push(aspect);
-                }
+            if let Told::Aspect(aspect) = hit.meaning
+                && !aspects.contains(&aspect)
+            {
+                aspects.push(aspect);
             }
         }
         aspects
