@@ -1,0 +1,76 @@
+//! The steps behind a sowing window.
+
+use super::answer::Answer;
+use super::line::{Line, Said};
+use super::sow::Asked;
+use super::sow_crop::way_key;
+use crate::knowledge::{Crop, SourceRef};
+use crate::needs::season::{Outlook, Way};
+
+/// Limits, the way through the year, the window with its doubt.
+pub fn working(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>) {
+    let heat = &crop.heat;
+    answer.working.push(
+        Line::new("working-sow-limits")
+            .with("crop", Said::Crop(crop.id.clone()))
+            .with("hot", Said::Temperature(heat.day_limit.value()))
+            .with("hot_source", Said::Source(heat.day_limit.source.clone()))
+            .with("cold", Said::Temperature(heat.cold_limit.value()))
+            .with("cold_source", Said::Source(heat.cold_limit.source.clone())),
+    );
+    answer.cite(&heat.day_limit.source);
+    answer.cite(&heat.cold_limit.source);
+    if outlook.way != Way::Planted {
+        let emergence = &crop.emergence;
+        answer.working.push(
+            Line::new("working-sow-seed")
+                .with("base", Said::Temperature(emergence.base.value()))
+                .with("ceiling", Said::Temperature(emergence.ceiling.value()))
+                .with("source", Said::Source(emergence.ceiling.source.clone())),
+        );
+        answer.cite(&emergence.base.source);
+        answer.cite(&emergence.ceiling.source);
+    }
+    if let Some(limit) = crop.season.as_ref().and_then(|season| season.bolts_above_day_h.as_ref()) {
+        answer.working.push(
+            Line::new("working-sow-day-length")
+                .with("hours", Said::Number(limit.value(), 1))
+                .with("source", Said::Source(limit.source.clone())),
+        );
+        answer.cite(&limit.source);
+        answer.cite(&SourceRef::new("fao56", "eq. 34"));
+    }
+    let sum = match (&crop.microgreen, outlook.way) {
+        (Some(tray), Way::Tray) => &tray.thermal_time,
+        _ => &crop.harvest.first,
+    };
+    answer.cite(&sum.source);
+    answer.cite(&SourceRef::new("thermal-time-sine", ""));
+    answer.working.push(
+        Line::new("working-sow-growth")
+            .with("way", Said::Key(way_key(outlook.way)))
+            .with("sum", Said::Number(sum.value().as_degree_days(), 0))
+            .with("source", Said::Source(sum.source.clone())),
+    );
+    if let Some(window) = outlook.window.filter(|window| !window.whole_year) {
+        answer.working.push(
+            Line::new("working-sow-window")
+                .with("from", Said::Days(window.from))
+                .with("until", Said::Days(window.until)),
+        );
+    }
+    days(answer, asked);
+}
+
+/// Where the weeks come from.
+pub fn days(answer: &mut Answer, asked: &Asked<'_>) {
+    let Some((place, distance)) = asked.weather.normals() else { return };
+    answer.cite(&place.source);
+    answer.working.push(
+        Line::new("working-season-days")
+            .with("place", Said::Place(place.id.clone()))
+            .with("period", Said::Quoted(place.period.clone()))
+            .with("distance", Said::Number(distance, 0))
+            .with("forecast", Said::Key(if asked.weather.has_forecast() { "yes" } else { "no" })),
+    );
+}
