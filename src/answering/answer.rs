@@ -101,7 +101,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 }
 
 /// A reading less sure than this is not answered: a person of the crew is asked.
-const SURE_ENOUGH: f64 = 0.30;
+const SURE_ENOUGH: f64 = 0.65;
 
 fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if reading.sureness < SURE_ENOUGH && !reading.why {

@@ -2,6 +2,7 @@
 
 use super::Knowledge;
 use super::asking::Kind;
+use super::habit::Habit;
 use crate::script::{Language, index_words_as};
 use std::collections::{BTreeSet, HashMap};
 use tantivy::collector::TopDocs;
@@ -15,6 +16,7 @@ pub struct Index {
     asking: Shelf,
     articles: Shelf,
     ways: Vec<(Kind, Vec<String>)>,
+    habit: Habit,
     /// In how many ways of asking a word stands.
     frequency: HashMap<String, u32>,
 }
@@ -63,7 +65,8 @@ impl Index {
             words.extend(index_words_as(&article.body, Language::En));
             (article.id.clone(), words)
         }))?;
-        Ok(Self { asking, articles, ways, frequency })
+        let habit = Habit::of(ways.iter().map(|(kind, words)| (*kind, words.as_slice())));
+        Ok(Self { asking, articles, ways, habit, frequency })
     }
 
     /// The ways of asking nearest to these words, best first. The score is the weight of the shared words
@@ -86,6 +89,12 @@ impl Index {
             .collect();
         found.sort_by(|a, b| b.score.total_cmp(&a.score));
         found
+    }
+
+    /// How usual these words are for each kind, as shares of 1.
+    #[must_use]
+    pub fn leaning(&self, words: &[String]) -> Vec<(Kind, f64)> {
+        self.habit.shares(words)
     }
 
     /// Whether any way of asking has this word.

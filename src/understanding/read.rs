@@ -74,6 +74,8 @@ impl Found {
             names: self.names.len(),
             sizes: self.quantities.said.len(),
             trouble: self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_))),
+            crop: self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_))),
+            started: self.asks && matches!(self.did, Some(JobKind::Sow | JobKind::Plant)),
         }
     }
 
