@@ -21,6 +21,7 @@ mod none;
 mod record;
 mod seed;
 mod shade;
+mod shade_working;
 mod shown;
 mod sow;
 mod sow_crop;
