@@ -123,13 +123,21 @@ fn chats_go_as_written() {
             let replies = replies(chat);
             for (step, reply) in chat.steps.iter_mut().zip(replies) {
                 let said: Vec<String> = reply["text"].as_str().unwrap().lines().map(Into::into).collect();
-                faults.extend(step.must.iter().filter_map(|must| broken(must, &reply)).map(|fault| {
-                    format!("{}: \"{}\"\n  {fault}", chat.title, step.typed)
-                }));
+                faults.extend(
+                    step.must
+                        .iter()
+                        .filter_map(|must| broken(must, &reply))
+                        .map(|fault| format!("{}: \"{}\"\n  {fault}", chat.title, step.typed)),
+                );
                 if rewrite {
                     step.record = said;
                 } else if step.record != said {
-                    faults.push(format!("{}: \"{}\"\n  the record differs; now:\n{}", chat.title, step.typed, said.join("\n")));
+                    faults.push(format!(
+                        "{}: \"{}\"\n  the record differs; now:\n{}",
+                        chat.title,
+                        step.typed,
+                        said.join("\n")
+                    ));
                 }
             }
         }

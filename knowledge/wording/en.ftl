@@ -284,6 +284,7 @@ demo-note = (demo: an invented garden and invented weather, in a store that is t
 
 ## Sow
 
+season-day = { $date } { $month }
 sow-fits =
     { $fits ->
         [yes] { $when ->
@@ -300,7 +301,10 @@ sow-fits =
                *[bed] Sow until about { $until }.
             }
         }
-        [year] { $crop }: yes; here it can go in the whole year.
+        [year] { $crop }: yes, now; here it can go { $way ->
+            [tray] on a tray
+           *[bed] in
+        } the whole year.
         [soon] { $crop }: not yet. { $way ->
             [seedbed] Seed into a seedbed from about { $from } (until { $until }); saplings go out 25 to 35 days later.
             [planted] Plant out from about { $from } (until { $until }).
@@ -323,6 +327,8 @@ sow-fits =
            *[bed] Sow from about { $from }, until { $until }.
         }
     }
+sow-main = Its longer season: about { $from } to { $until }.
+sow-marginal = Only just: even then { $crop } is at its limit here. Morning sun, a net over noon, and pick it young.
 sow-never = { $crop }: no time of the year here lets it come to a harvest in the open.
 sow-hot =
     { $when ->
@@ -359,6 +365,7 @@ sow-shows-on =
 sow-pick =
     { $end ->
         [none] First pick about { $day }.
+        [tray] Ready to cut about { $day }.
         [cold] First pick about { $day }; from about { $on } the nights are too cold for it, so clear it by then.
         [drops-flowers] First pick about { $day }; from about { $on } the heat makes it drop its flowers.
         [stops] First pick about { $day }; from about { $on } the heat stops it.
@@ -371,7 +378,7 @@ sow-backwards = To plant out on { $day }, sow in a seedbed between { $from } and
 sow-succession = A tray takes about { $days } days now: with { $trays } trays, sow one every { $every } days and you cut one every { $every } days.
 sow-shallow = But the { $bed } is only { $depth } deep; { $crop } wants { $needs }.
 sow-dark = But the { $bed } gets about { $hours } h of direct sun; { $crop } wants { $needs } h.
-sow-saplings = The { $bed } takes { $plants } plants: raise { $raised } saplings, since some fail.
+sow-saplings = Room for { $plants } in the { $bed }: raise { $raised } saplings, since some fail.
 sow-unknown-crop = I have nothing checked on when to sow “{ $crop }”, and I won't guess. I have passed it to the crew: someone will get back to you here.
 sow-no-usual-days = I don't have the usual weather of your place, so I can't say what fits when. I have passed it to the crew.
 sow-now =
@@ -397,7 +404,7 @@ sow-nothing =
     }
 sow-item =
     { $ends ->
-        [year] { $crop }
+        [year] { $crop } (the whole year)
        *[day] { $way ->
             [seedbed] { $crop } in a seedbed (until about { $until })
            *[bed] { $crop } (until about { $until })
@@ -407,6 +414,7 @@ sow-waits = Waiting: { $crops }.
 sow-waiting = { $crop } from about { $from }
 sow-other-family = All of another family than what stood there, so that its pests and rots find nothing.
 working-sow-limits = { $crop }: a week is too hot with a mean above { $hot } by day ({ $hot_source }), too cold with nights below { $cold } ({ $cold_source }).
+working-sow-young = Young plants are let stand { $more } °C more, before they flower or bolt (a judgement).
 working-sow-seed = Its seed comes up between { $base } and { $ceiling }, mean of day and night over a week ({ $source }).
 working-sow-day-length = It runs to flower where the day is longer than { $hours } h ({ $source }; day length by fao56: eq. 34).
 working-sow-growth =
@@ -416,13 +424,14 @@ working-sow-growth =
        *[bed] To the first pick it needs { $sum } degree days ({ $source }); then it must stand for its picking, two weeks at least.
     }
 working-sow-window = So it can go in from { $from } until { $until }. The ends claim nine times in ten, as a judgement: limits and weeks 1.5 °C easier or stricter.
+working-sow-walls = Direct sun that the walls leave, { $bed }, hours a day from January to December: { $hours } (position of the sun after Meeus; walls taken as endless).
 working-sow-list = Each crop was run through the year as for “can I sow it now”; those with the most room to their limits come first.
 working-season-days =
     { $forecast ->
         [yes] Weeks: the forecast as far as it goes, then usual days of { $place } ({ $period }, { $distance } km away).
        *[no] Weeks: usual days of { $place } ({ $period }, { $distance } km away).
     }
-caution-work-heat = at { $tmax } work on the roof at first light or near sunset, with water and shade at hand; stop at once if you feel giddy or sick.
+caution-work-heat = at { $tmax } work on the roof at first light or near sunset, drink, and stop at once if you feel giddy.
 
 # (end of: Sow)
 
@@ -430,10 +439,16 @@ caution-work-heat = at { $tmax } work on the roof at first light or near sunset,
 
 shade-net =
     { $when ->
-        [keep] { $crop }: keep the net of { $hangs } up until about { $until }; { $percent } suits it.
+        [keep] { $crop }: keep the net of { $hangs } up { $ends ->
+            [year] the whole year round
+           *[day] until about { $until }
+        }; { $percent } suits it.
         [now] { $optional ->
             [yes] { $crop }: a light net helps now, up to { $percent }, until about { $until }; it also stands without.
-           *[no] { $crop }: yes, a { $percent } net now, until about { $until }.
+           *[no] { $crop }: yes, a { $percent } net now, { $ends ->
+                [year] and the whole year round.
+               *[day] until about { $until }.
+            }
         }
        *[later] { $crop }: no net yet. A { $percent } net from about { $from } until about { $until }.
     } { $when ->
@@ -444,12 +459,12 @@ shade-none = { $crop }: no net needed. No week of the year here is above { $abov
 shade-offered =
     { $verdict ->
         [dark] { $percent }: too dark{ $known ->
-            [yes] ; it leaves about { $left } of light, and { $least } is the least it wants (mol a day).
+            [yes] {""} (light left { $left }, least wanted { $least } mol a day).
            *[no] .
         }
         [thin] { $percent }: cuts too little for this heat.
        *[suits] { $percent }: suits{ $known ->
-            [yes] ; it leaves about { $left } of light, and { $least } is the least it wants (mol a day).
+            [yes] {""} (light left { $left }, least wanted { $least } mol a day).
            *[no] .
         }
     }
@@ -462,7 +477,7 @@ shade-past-limit =
         [scorches] scorches
        *[stops] stops growing
     }.
-shade-water = Under it the bed loses about { $less } less water; go by the finger.
+shade-water = Under it the bed loses about { $less } % less water; go by the finger.
 shade-how = White net rather than green, a forearm above the leaves, open at the sides so that air moves.
 shade-more-beds = And { $count } more; ask for one by name.
 shade-ask-crop = A net for which crop?
@@ -480,7 +495,7 @@ working-shade-least = It wants at least { $least } ({ $source }), so the net may
 working-shade-water = The bed's loss under the net is { $share } of that without (the net cuts light and wind, not the heat of the air).
 working-shade-wind = Wind presses with q = ½ρv² on a closed net; an open weave takes less.
 working-shade-tray = Trays: common practice, no source.
-caution-net-wind = take the net down before a storm: a gust of { $gust } km/h can press with up to { $kilograms } kg on each square metre. Don't lean out over an edge to tie it.
+caution-net-wind = take the net down before a storm (a gust of { $gust } km/h presses with up to { $kilograms } kg a square metre), and don't lean over an edge to tie it.
 
 # (end of: Shade)
 

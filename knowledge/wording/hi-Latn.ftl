@@ -284,6 +284,7 @@ demo-note = (demo: banavati bageecha, banavati mausam; yahan jo likha jaye woh b
 
 ## Sow
 
+season-day = { $date } { $month }
 sow-fits =
     { $fits ->
         [yes] { $when ->
@@ -300,7 +301,10 @@ sow-fits =
                *[bed] Kareeb { $until } tak bo sakte hain.
             }
         }
-        [year] { $crop }: haan, yahan poore saal lag sakta hai.
+        [year] { $crop }: haan, abhi; yahan { $way ->
+            [tray] tray mein poore saal
+           *[bed] poore saal
+        } lag sakta hai.
         [soon] { $crop }: abhi nahi. { $way ->
             [seedbed] Nursery mein beej kareeb { $from } se ({ $until } tak); paudh 25 se 35 din baad bahar lagegi.
             [planted] Paudh kareeb { $from } se lagayein ({ $until } tak).
@@ -323,6 +327,8 @@ sow-fits =
            *[bed] Kareeb { $from } se { $until } tak boyein.
         }
     }
+sow-main = Lamba mausam: kareeb { $from } se { $until } tak.
+sow-marginal = Mushkil se: { $crop } tab bhi apni had par rahega. Subah ki dhoop, dopahar ko jaali, aur kam umr mein hi tod lein.
 sow-never = { $crop }: yahan khule mein saal ke kisi samay fasal tak nahi pahunchta.
 sow-hot =
     { $when ->
@@ -359,6 +365,7 @@ sow-shows-on =
 sow-pick =
     { $end ->
         [none] Pehli tudai kareeb { $day }.
+        [tray] Katai kareeb { $day }.
         [cold] Pehli tudai kareeb { $day }; kareeb { $on } se raatein iske liye thandi hongi, tab tak samet lein.
         [drops-flowers] Pehli tudai kareeb { $day }; kareeb { $on } se garmi mein phool jhadenge.
         [stops] Pehli tudai kareeb { $day }; kareeb { $on } se garmi mein badhat rukegi.
@@ -397,7 +404,7 @@ sow-nothing =
     }
 sow-item =
     { $ends ->
-        [year] { $crop }
+        [year] { $crop } (poore saal)
        *[day] { $way ->
             [seedbed] { $crop } nursery mein (kareeb { $until } tak)
            *[bed] { $crop } (kareeb { $until } tak)
@@ -407,6 +414,7 @@ sow-waits = Inke liye rukein: { $crops }.
 sow-waiting = { $crop } kareeb { $from } se
 sow-other-family = Sab doosre kul ki hain, taaki pichhli fasal ke keede aur rog aage na chalein.
 working-sow-limits = { $crop }: hafte ka ausat din mein { $hot } se upar ho to zyada garm ({ $hot_source }), raat mein { $cold } se neeche ho to zyada thanda ({ $cold_source }).
+working-sow-young = Chhote paudhe { $more } °C zyada seh lete hain, phool ya dandi aane se pehle (apna andaza).
 working-sow-seed = Beej { $base } se { $ceiling } ke beech ugta hai, hafte bhar ka din-raat ka ausat ({ $source }).
 working-sow-day-length = Din { $hours } ghante se lamba ho to phool ki dandi nikalti hai ({ $source }; din ki lambai fao56: eq. 34 se).
 working-sow-growth =
@@ -416,13 +424,14 @@ working-sow-growth =
        *[bed] Pehli tudai tak { $sum } degree-din chahiye ({ $source }); phir tudai bhar khada rahe, kam se kam do hafte.
     }
 working-sow-window = Isliye { $from } se { $until } tak lag sakta hai. Andaza hai ki das mein se nau baar sahi din isi beech honge: had aur hafte 1.5 °C idhar-udhar karke dekhe.
+working-sow-walls = Deewaron se bachi seedhi dhoop, { $bed }, January se December tak ghante har din: { $hours } (suraj ki jagah Meeus se; deewar be-ant maani).
 working-sow-list = Har fasal ko saal bhar ke hisaab se dekha, jaise ek fasal ke sawaal mein; jiski had sabse door hai woh pehle.
 working-season-days =
     { $forecast ->
         [yes] Hafte: jahan tak forecast hai wahan tak wahi, phir { $place } ke aam din ({ $period }, { $distance } km door).
        *[no] Hafte: { $place } ke aam din ({ $period }, { $distance } km door).
     }
-caution-work-heat = { $tmax } mein chhat par kaam subah-subah ya suraj dhalte hi karein, paani aur chhaon paas rakhein; chakkar ya ji machle to turant ruk jayein.
+caution-work-heat = { $tmax } mein chhat par kaam subah-subah ya suraj dhalte hi karein, paani peete rahein; chakkar aaye to turant ruk jayein.
 
 # (end of: Sow)
 
@@ -430,10 +439,16 @@ caution-work-heat = { $tmax } mein chhat par kaam subah-subah ya suraj dhalte hi
 
 shade-net =
     { $when ->
-        [keep] { $crop }: { $hangs } wali jaali kareeb { $until } tak lagi rehne dein; iske liye { $percent } theek hai.
+        [keep] { $crop }: { $hangs } wali jaali { $ends ->
+            [year] poore saal
+           *[day] kareeb { $until } tak
+        } lagi rehne dein; iske liye { $percent } theek hai.
         [now] { $optional ->
             [yes] { $crop }: abhi halki jaali, { $percent } tak, kareeb { $until } tak achhi rahegi; bina jaali bhi chal jayega.
-           *[no] { $crop }: haan, abhi { $percent } wali jaali lagayein, kareeb { $until } tak.
+           *[no] { $crop }: haan, abhi { $percent } wali jaali lagayein, { $ends ->
+                [year] aur poore saal rakhein.
+               *[day] kareeb { $until } tak.
+            }
         }
        *[later] { $crop }: abhi jaali nahi. { $percent } wali jaali kareeb { $from } se { $until } tak.
     } { $when ->
@@ -444,12 +459,12 @@ shade-none = { $crop }: jaali ki zaroorat nahi. Yahan saal ka koi hafta din mein
 shade-offered =
     { $verdict ->
         [dark] { $percent }: zyada andhera{ $known ->
-            [yes] ; roshni kareeb { $left } bachti hai, kam se kam { $least } chahiye (mol har din).
+            [yes] {""} (roshni bachi { $left }, kam se kam { $least } mol har din chahiye).
            *[no] .
         }
         [thin] { $percent }: is garmi ke liye kam rokti hai.
        *[suits] { $percent }: theek{ $known ->
-            [yes] ; roshni kareeb { $left } bachti hai, kam se kam { $least } chahiye (mol har din).
+            [yes] {""} (roshni bachi { $left }, kam se kam { $least } mol har din chahiye).
            *[no] .
         }
     }
@@ -462,7 +477,7 @@ shade-past-limit =
         [scorches] paudha jhulas jaata hai
        *[stops] badhat ruk jaati hai
     }.
-shade-water = Jaali ke neeche kareeb { $less } kam paani sookhta hai; ungli se dekhkar dein.
+shade-water = Jaali ke neeche kareeb { $less } % kam paani sookhta hai; ungli se dekhkar dein.
 shade-how = Hari se safed jaali behtar; patton se ek haath upar, kinare khule taaki hawa chale.
 shade-more-beds = Aur { $count } baaki; kisi ka naam lekar poochhein.
 shade-ask-crop = Jaali kis fasal ke liye?

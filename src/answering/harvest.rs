@@ -108,7 +108,13 @@ fn ready(
     let way = if standing.microgreen { "tray" } else { "bed" };
     let over = window.last.unwrap_or(window.first).high() < facts.today();
     let ripe = window.first.high() < facts.today();
-    let when = if over { "past" } else if ripe { "now" } else { "ahead" };
+    let when = if over {
+        "past"
+    } else if ripe {
+        "now"
+    } else {
+        "ahead"
+    };
     answer.lines.push(
         Line::new("harvest-first")
             .with("crop", Said::Crop(standing.crop.id.clone()))

@@ -63,7 +63,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         answer.lines.push(Line::new("shade-more-beds").with("count", Said::Count(more)));
     }
     if needs.iter().any(|shaded| shaded.need.cut.is_some()) {
-        answer.lines.push(Line::new("shade-how"));
+        if reading.quantities.is_empty() {
+            answer.lines.push(Line::new("shade-how"));
+        }
         let newtons = wind_pressure_n_m2(GUST_KM_H);
         answer.cautions.push(
             Line::new("caution-net-wind")
@@ -71,7 +73,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
                 .with("kilograms", Said::Number((newtons / 9.81).ceil(), 0)),
         );
     }
-    caution_heat(&mut answer, asked.weather, asked.today);
+    caution_heat(&mut answer, &asked);
     answer
 }
 
@@ -167,7 +169,7 @@ impl<'a> Shaded<'a> {
                 .with("tmax", Said::Temperature(self.need.mean_tmax))
                 .with("above", Said::Temperature(self.need.above))
         };
-        let (Some(cut), Some(from), Some(until)) = (self.cut, self.need.from, self.need.until) else {
+        let (Some(cut), Some(from)) = (self.cut, self.need.from) else {
             answer.lines.push(base("shade-none"));
             return;
         };
@@ -185,8 +187,9 @@ impl<'a> Shaded<'a> {
                 .with("optional", Said::Key(if cut.low() <= Fraction::NONE { "yes" } else { "no" }))
                 .with("percent", Said::Percent(percent))
                 .with("hangs", Said::Percent(hangs.unwrap_or(percent)))
-                .with("from", Said::Day(from.value()))
-                .with("until", Said::Day(until.value())),
+                .with("from", Said::SeasonDay(from.value()))
+                .with("ends", Said::Key(if self.need.until.is_some() { "day" } else { "year" }))
+                .with("until", Said::SeasonDay(self.need.until.unwrap_or(from).value())),
         );
         for offered in &self.offered {
             answer.lines.push(self.judged(*offered, cut));
@@ -198,12 +201,21 @@ impl<'a> Shaded<'a> {
             answer.lines.push(too_little);
         }
         if self.need.past_limit {
-            answer.lines.push(base("shade-past-limit").with("beyond", Said::Key(beyond_key(self.standing.crop.heat.beyond))));
+            answer
+                .lines
+                .push(base("shade-past-limit").with("beyond", Said::Key(beyond_key(self.standing.crop.heat.beyond))));
         }
-        if let Some(water) = self.water.filter(|share| share.as_percent() < 97.0) {
-            let less = Said::Percent(((1.0 - water.as_of_one()) * 20.0).round() * 5.0);
-            answer.lines.push(Line::new("shade-water").with("less", less));
+        if let Some(less) = self.less_water(cut) {
+            answer.lines.push(Line::new("shade-water").with("less", Said::Span(less, 0)));
         }
+    }
+
+    /// Percent of the water that the net saves, in steps of 5: from half of the light it cuts (judgement: the air
+    /// stays as hot) to what the sum gives.
+    fn less_water(&self, cut: Estimate<Fraction>) -> Option<Estimate<f64>> {
+        let steps = |share: f64| (share * 20.0).round() * 5.0;
+        let (cut, sum) = (cut.value().as_of_one(), 1.0 - self.water?.as_of_one());
+        (cut > 0.05).then(|| Estimate::spanning(steps(cut * 0.75), [steps(cut / 2.0), steps(sum)]))
     }
 
     /// A net that can be bought: the nearest usual one that suits, else the figure itself.

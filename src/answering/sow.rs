@@ -89,11 +89,15 @@ fn places(facts: &Facts<'_>) -> Vec<Line> {
 /// Work on a roof in such heat needs a word of its own, °C.
 const HEAT_FOR_PEOPLE_C: f64 = 40.0;
 
-/// Where the week from today is hot enough to hurt the person who works in it.
-pub fn caution_heat(answer: &mut Answer, weather: &Weather<'_>, today: NaiveDate) {
-    let until = today.checked_add_days(Days::new(7)).unwrap_or(today);
-    let hottest = weather.from(today).take_while(|day| day.date < until).map(|day| day.tmax.as_celsius());
-    let hottest = hottest.fold(f64::MIN, f64::max);
+/// Where the work is near and a day of the week to come is hot enough to hurt the person who does it.
+pub fn caution_heat(answer: &mut Answer, asked: &Asked<'_>) {
+    const NEAR_DAYS: i64 = 14;
+    if (asked.day - asked.today).num_days() > NEAR_DAYS {
+        return;
+    }
+    let until = asked.today.checked_add_days(Days::new(7)).unwrap_or(asked.today);
+    let days = asked.weather.from(asked.today).take_while(|day| day.date < until);
+    let hottest = days.map(|day| day.tmax.as_celsius()).fold(f64::MIN, f64::max);
     if hottest >= HEAT_FOR_PEOPLE_C {
         let tmax = Said::Temperature(Temperature::celsius(hottest));
         answer.cautions.push(Line::new("caution-work-heat").with("tmax", tmax));

@@ -5,7 +5,7 @@ use super::facts::Facts;
 use super::figure::{Figure, FigureValue};
 use super::line::{Line, Said};
 use super::sow::{Asked, caution_heat};
-use super::sow_working::working;
+use super::sow_working::{walls, working};
 use super::subject::{Subject, crops, subjects};
 use crate::agronomy::emergence::days_to_emergence;
 use crate::garden::BedKind;
@@ -22,7 +22,7 @@ const TOLD_ONE_BY_ONE: usize = 3;
 /// Each crop that was named.
 pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer {
     let mut answer = Answer::new(Outcome::Answered);
-    let wanted: Vec<&Crop> = crops(reading, facts).collect();
+    let wanted: Vec<&Crop> = wanted(reading, facts);
     if wanted.is_empty() {
         return super::handed_over::not_known();
     }
@@ -39,9 +39,10 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
         if position >= TOLD_ONE_BY_ONE {
             continue;
         }
-        lines(&mut answer, crop, &outlook, asked);
-        if let Some(sown) = sown_before(reading, asked) {
-            shows(&mut answer, crop, sown, asked, facts);
+        // What was sown already is waited for; whether today would do is then not the question.
+        let shown = sown_before(reading, asked).is_some_and(|sown| shows(&mut answer, crop, sown, asked, facts));
+        if !shown {
+            lines(&mut answer, crop, &outlook, asked);
         }
         if way == Way::Planted && asked.day > asked.today && crop.sowing.is_some() {
             backwards(&mut answer, asked.day);
@@ -51,6 +52,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
         }
         for bed in &beds {
             bed_suits(&mut answer, crop, bed);
+            walls(&mut answer, bed, facts, asked.day);
             if matches!(way, Way::Seedbed | Way::Planted) {
                 saplings(&mut answer, crop, bed);
             }
@@ -62,8 +64,19 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
     {
         answer.lines.push(Line::new("sow-reckoned-for").with("place", Said::Place(place.id.clone())));
     }
-    caution_heat(&mut answer, asked.weather, asked.today);
+    caution_heat(&mut answer, asked);
     answer
+}
+
+/// The crops that are asked about: a bed is often called by what stands in it.
+fn wanted<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Vec<&'a Crop> {
+    let all: Vec<&Crop> = crops(reading, facts).collect();
+    let stands = |crop: &&&Crop| {
+        let beds = reading.beds.iter().filter_map(|bed| facts.bed(bed));
+        beds.flat_map(|(_, bed)| bed.standing(facts.today())).any(|planting| planting.crop == crop.id)
+    };
+    let others: Vec<&Crop> = all.iter().filter(|crop| !stands(crop)).copied().collect();
+    if reading.beds_named && !others.is_empty() { others } else { all }
 }
 
 /// The three figures of a window.
@@ -99,11 +112,21 @@ fn lines(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
                     .with("way", Said::Key(way_key(outlook.way)))
                     .with("when", when)
                     .with("day", Said::Day(asked.day))
-                    .with("from", Said::Day(window.from.value()))
-                    .with("until", Said::Day(window.until.value())),
+                    .with("from", Said::SeasonDay(window.from.value()))
+                    .with("until", Said::SeasonDay(window.until.value())),
             );
         }
         None => answer.lines.push(named(Line::new("sow-never"))),
+    }
+    if let Some(main) = &outlook.main {
+        answer.lines.push(
+            Line::new("sow-main")
+                .with("from", Said::SeasonDay(main.from.value()))
+                .with("until", Said::SeasonDay(main.until.value())),
+        );
+    }
+    if outlook.marginal {
+        answer.lines.push(named(Line::new("sow-marginal")));
     }
     if let Some(hindrance) = &outlook.hindrance {
         answer.lines.push(reason(hindrance, asked.day));
@@ -124,7 +147,8 @@ fn reason(hindrance: &Hindrance, day: NaiveDate) -> Line {
         Hindrance::Slow { on } => ("sow-slow", on),
     };
     let later = (*on - day).num_days() > 13;
-    let line = Line::new(phrase).with("when", Said::Key(if later { "later" } else { "now" })).with("on", Said::Day(*on));
+    let line =
+        Line::new(phrase).with("when", Said::Key(if later { "later" } else { "now" })).with("on", Said::SeasonDay(*on));
     match hindrance {
         Hindrance::Hot { mean_tmax, limit, beyond, .. } => line
             .with("tmax", Said::Temperature(*mean_tmax))
@@ -162,14 +186,15 @@ fn comes(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
         answer.cite(&crop.emergence.thermal_time.source);
     }
     let Some(pick) = outlook.first_pick else { return };
-    let line = Line::new("sow-pick").with("day", Said::Day(pick));
+    let line = Line::new("sow-pick").with("day", Said::SeasonDay(pick));
     let (end, on) = match &outlook.ended_by {
         Some(Hindrance::Hot { on, beyond, .. }) => (beyond_key(*beyond), *on),
         Some(Hindrance::LongDay { on, .. }) => ("bolts", *on),
         Some(Hindrance::Cold { on, .. }) => ("cold", *on),
+        _ if outlook.way == Way::Tray => ("tray", pick),
         _ => ("none", pick),
     };
-    answer.lines.push(line.with("end", Said::Key(end)).with("on", Said::Day(on)));
+    answer.lines.push(line.with("end", Said::Key(end)).with("on", Said::SeasonDay(on)));
 }
 
 /// Days until seed shows, at the mean of the week from a place of the year.
@@ -193,9 +218,9 @@ fn sown_before(reading: &Reading, asked: &Asked<'_>) -> Option<NaiveDate> {
 }
 
 /// When what was sown on a past day is to show.
-fn shows(answer: &mut Answer, crop: &Crop, sown: NaiveDate, asked: &Asked<'_>, facts: &Facts<'_>) {
-    let Some(year) = Year::around(asked.weather, sown) else { return };
-    let Some(days) = emergence_days(crop, &year, year.today()) else { return };
+fn shows(answer: &mut Answer, crop: &Crop, sown: NaiveDate, asked: &Asked<'_>, facts: &Facts<'_>) -> bool {
+    let Some(year) = Year::around(asked.weather, sown) else { return false };
+    let Some(days) = emergence_days(crop, &year, year.today()) else { return false };
     let date = |days: f64| sown.checked_add_days(Days::new(days.round().max(0.0) as u64)).unwrap_or(sown);
     let shows = days.map(date);
     answer.figures.push(Figure::date("emergence", shows));
@@ -205,8 +230,9 @@ fn shows(answer: &mut Answer, crop: &Crop, sown: NaiveDate, asked: &Asked<'_>, f
         .with("sown", Said::Day(sown))
         .with("day", Said::Days(shows))
         .with("when", Said::Key(past));
-    answer.lines.insert(0, line);
+    answer.lines.push(line);
     answer.cite(&crop.emergence.thermal_time.source);
+    true
 }
 
 /// Saplings for a day: when their seed goes in.

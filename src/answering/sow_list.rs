@@ -61,7 +61,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
     }
     answer.working.push(Line::new("working-sow-list"));
     days(&mut answer, asked);
-    caution_heat(&mut answer, asked.weather, asked.today);
+    caution_heat(&mut answer, asked);
     answer
 }
 
@@ -87,8 +87,7 @@ fn told(
     asked: &Asked<'_>,
     follows: Option<&Reading>,
 ) {
-    let (mut now, mut later): (Vec<_>, Vec<_>) =
-        in_bed.into_iter().partition(|(_, outlook)| outlook.fits == Fits::Yes);
+    let (mut now, mut later): (Vec<_>, Vec<_>) = in_bed.into_iter().partition(|(_, outlook)| outlook.fits == Fits::Yes);
     let most_margin = |a: &Choice<'_>, b: &Choice<'_>| b.1.margin_k.total_cmp(&a.1.margin_k);
     now.sort_by(most_margin);
     trays.sort_by(most_margin);
@@ -139,7 +138,7 @@ fn item(crop: &Crop, outlook: &Outlook) -> Said {
     let way = if matches!(outlook.way, Way::Seedbed) { "seedbed" } else { "bed" };
     let line = line.with("way", Said::Key(way));
     Said::Line(Box::new(match window {
-        Some(window) => line.with("ends", Said::Key("day")).with("until", Said::Day(window.until.value())),
+        Some(window) => line.with("ends", Said::Key("day")).with("until", Said::SeasonDay(window.until.value())),
         None => line.with("ends", Said::Key("year")),
     }))
 }
@@ -148,6 +147,6 @@ fn item(crop: &Crop, outlook: &Outlook) -> Said {
 fn waiting(crop: &Crop, outlook: &Outlook) -> Option<Said> {
     let line = Line::new("sow-waiting")
         .with("crop", Said::Crop(crop.id.clone()))
-        .with("from", Said::Day(outlook.window?.from.value()));
+        .with("from", Said::SeasonDay(outlook.window?.from.value()));
     Some(Said::Line(Box::new(line)))
 }

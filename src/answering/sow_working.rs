@@ -1,11 +1,16 @@
 //! The steps behind a sowing window.
 
 use super::answer::Answer;
+use super::facts::Facts;
 use super::line::{Line, Said};
 use super::sow::Asked;
 use super::sow_crop::way_key;
-use crate::knowledge::{Crop, SourceRef};
-use crate::needs::season::{Outlook, Way};
+use super::subject::Subject;
+use crate::garden::Sun;
+use crate::knowledge::{Beyond, Crop, SourceRef};
+use crate::needs::season::{Outlook, Way, YOUNG_STANDS_K};
+use crate::needs::sun_by_walls::sun_hours_by_month;
+use chrono::{Datelike, NaiveDate};
 
 /// Limits, the way through the year, the window with its doubt.
 pub fn working(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>) {
@@ -18,6 +23,9 @@ pub fn working(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Aske
             .with("cold", Said::Temperature(heat.cold_limit.value()))
             .with("cold_source", Said::Source(heat.cold_limit.source.clone())),
     );
+    if !matches!(heat.beyond, Beyond::Stops | Beyond::Scorches) && outlook.way != Way::Tray {
+        answer.working.push(Line::new("working-sow-young").with("more", Said::Number(YOUNG_STANDS_K, 0)));
+    }
     answer.cite(&heat.day_limit.source);
     answer.cite(&heat.cold_limit.source);
     if outlook.way != Way::Planted {
@@ -72,5 +80,19 @@ pub fn days(answer: &mut Answer, asked: &Asked<'_>) {
             .with("period", Said::Quoted(place.period.clone()))
             .with("distance", Said::Number(distance, 0))
             .with("forecast", Said::Key(if asked.weather.has_forecast() { "yes" } else { "no" })),
+    );
+}
+
+/// The sun that the walls of a site leave to a bed, month by month.
+pub fn walls(answer: &mut Answer, bed: &Subject<'_>, facts: &Facts<'_>, day: NaiveDate) {
+    let Some((site, own)) = bed.own.as_ref().and_then(|id| facts.bed(id)) else { return };
+    if own.bed.sun_counted(&site.site) != Sun::FromWalls {
+        return;
+    }
+    let hours = sun_hours_by_month(site.site.latitude_deg, &site.site.walls, day.year());
+    answer.working.push(
+        Line::new("working-sow-walls")
+            .with("bed", bed.called())
+            .with("hours", Said::List(hours.map(|hours| Said::Number(hours, 1)).to_vec())),
     );
 }

@@ -38,7 +38,8 @@ impl Habit {
         let mut totals = vec![0.0; kinds.len()];
         for (kind, words) in ways {
             let Ok(column) = kinds.binary_search(&kind) else { continue };
-            for (feature, weight) in weighed(words, |feature| rarity(standing_in.get(feature).copied().unwrap_or(0.0))) {
+            for (feature, weight) in weighed(words, |feature| rarity(standing_in.get(feature).copied().unwrap_or(0.0)))
+            {
                 let sum = sums.entry(feature).or_insert_with(|| vec![0.0; kinds.len()]);
                 if let (Some(cell), Some(all)) = (sum.get_mut(column), totals.get_mut(column)) {
                     *cell += weight;
@@ -64,7 +65,8 @@ impl Habit {
     pub fn shares(&self, words: &[String]) -> Vec<(Kind, f64)> {
         /// A message's weights are brought to length 1; the logarithms then want sharpening to shares.
         const SHARPNESS: f64 = 3.0;
-        let known: Vec<(String, f64)> = weighed(words, |feature| self.words.get(feature).map_or(0.0, |(rare, _)| *rare));
+        let known: Vec<(String, f64)> =
+            weighed(words, |feature| self.words.get(feature).map_or(0.0, |(rare, _)| *rare));
         let mut scores = vec![0.0; self.kinds.len()];
         for (feature, weight) in known.iter().filter(|(_, weight)| *weight > 0.0) {
             let Some((_, shares)) = self.words.get(feature) else { continue };

@@ -15,11 +15,18 @@ const NEAR_DAYS: usize = 30;
 /// A year is looked ahead.
 const YEAR_DAYS: usize = 365;
 /// A few fitting days between unfit ones are chance, not a window.
-const SHORTEST_WINDOW_DAYS: usize = 7;
+const SHORTEST_WINDOW_DAYS: usize = 14;
 /// A usual week may be this far from the week that comes (judgement, as for a harvest).
 const WEEK_DOUBT_K: f64 = 1.5;
 /// An end of a window is not moved further than this by its doubt.
 const FURTHEST_DOUBT_DAYS: usize = 60;
+/// What heat does to flowers or to old leaves it does not do to young plants; they stand so much more (judgement:
+/// cold-season greens are sown while the days are still hotter than they will bear when grown).
+pub const YOUNG_STANDS_K: f64 = 5.0;
+/// From flower to first fruit (common practice, no source; less for pods).
+const FLOWER_TO_FRUIT_DAYS: usize = 30;
+/// Limits eased by their doubt.
+const EASED: f64 = -1.0;
 
 /// How a crop goes in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -80,7 +87,7 @@ pub enum Hindrance {
 pub struct Window {
     pub from: Estimate<NaiveDate>,
     pub until: Estimate<NaiveDate>,
-    /// No day of the year is unfit.
+    /// No day of the year is unfit: then it runs from the day asked about, for a year.
     pub whole_year: bool,
 }
 
@@ -91,6 +98,10 @@ pub struct Outlook {
     pub fits: Fits,
     /// The nearest window that holds the day or comes after it.
     pub window: Option<Window>,
+    /// A later window of the year that is at least twice as long.
+    pub main: Option<Window>,
+    /// No time of the year keeps within its limits; this one only just exceeds them.
+    pub marginal: bool,
     /// Why the day itself does not suit.
     pub hindrance: Option<Hindrance>,
     /// The first pick of what goes in on the day.
@@ -105,10 +116,24 @@ pub struct Outlook {
 #[must_use]
 pub fn outlook(crop: &Crop, way: Way, year: &Year) -> Outlook {
     let growth = Growth::of(crop, way, year);
-    let fits: Vec<bool> = (0..=year.today() + YEAR_DAYS).map(|day| growth.hindrance(day, 0.0).is_none()).collect();
     let today = year.today();
-    let window = windows(&fits).into_iter().find(|(_, last)| *last >= today);
-    let before = windows(&fits).into_iter().rfind(|(_, last)| *last < today);
+    let runs = |strict: f64| -> Vec<(usize, usize)> {
+        let fits: Vec<bool> = (0..=today + YEAR_DAYS).map(|day| growth.hindrance(day, strict).is_none()).collect();
+        windows(&fits)
+    };
+    // Where no time of the year keeps within its limits, the time that is least past them: eased once by their
+    // doubt, then twice.
+    let (strict, fits) = [0.0, EASED, 2.0 * EASED]
+        .into_iter()
+        .map(|strict| (strict, runs(strict)))
+        .find(|(_, fits)| fits.iter().any(|(_, last)| *last >= today))
+        .unwrap_or_default();
+    let marginal = strict < 0.0;
+    let window = fits.iter().copied().find(|(_, last)| *last >= today);
+    let before = fits.iter().copied().rfind(|(_, last)| *last < today);
+    let length = |(first, last): (usize, usize)| last - first.max(today) + 1;
+    let main = fits.iter().copied().filter(|(_, last)| *last >= today).max_by_key(|run| length(*run));
+    let main = main.filter(|main| window.is_some_and(|window| length(*main) >= 2 * length(window)));
     let verdict = match (window, before) {
         (Some((first, _)), _) if first <= today => Fits::Yes,
         (Some((first, _)), _) if first <= today + NEAR_DAYS => Fits::Soon,
@@ -119,13 +144,15 @@ pub fn outlook(crop: &Crop, way: Way, year: &Year) -> Outlook {
     let first_pick = growth.first_pick(bed_day);
     let ended_by = first_pick.and_then(|pick| {
         let end = pick + crop.harvest.picking_days.value() as usize;
-        (way != Way::Tray).then(|| growth.limit(bed_day, end, 0.0)).flatten()
+        (way != Way::Tray).then(|| growth.limit(bed_day, (pick, end), strict)).flatten()
     });
     Outlook {
         way,
         fits: verdict,
-        window: window.map(|window| growth.doubted(window)),
-        hindrance: if verdict == Fits::Yes { None } else { growth.hindrance(today, 0.0) },
+        marginal,
+        main: main.map(|window| growth.doubted(window, strict)),
+        window: window.map(|window| growth.doubted(window, strict)),
+        hindrance: if verdict == Fits::Yes { None } else { growth.hindrance(today, strict) },
         first_pick: first_pick.map(|day| year.date(day)),
         ended_by,
         margin_k: growth.margin(bed_day),
@@ -203,7 +230,7 @@ impl<'a> Growth<'a> {
             return (pick - day > LONGEST_TRAY_DAYS).then(slow);
         }
         let worth = self.crop.harvest.picking_days.value().min(WORTH_PICKING_DAYS);
-        self.limit(bed_day, pick + worth as usize, strict)
+        self.limit(bed_day, (pick, pick + worth as usize), strict)
     }
 
     fn seed(&self, day: usize, strict: f64) -> Option<Hindrance> {
@@ -217,42 +244,62 @@ impl<'a> Growth<'a> {
         (mean < drawn(base, strict)).then(|| Hindrance::SeedCold { on, mean, limit: base.clone() })
     }
 
-    /// The first week within a stretch that is past a limit.
-    fn limit(&self, from: usize, until: usize, strict: f64) -> Option<Hindrance> {
+    /// Until when a plant that is first picked on a day is young for what heat does to it.
+    fn young_until(&self, from: usize, pick: usize) -> usize {
+        let growing = pick.saturating_sub(from);
+        match self.crop.heat.beyond {
+            Beyond::DropsFlowers => from + growing.saturating_sub(FLOWER_TO_FRUIT_DAYS),
+            Beyond::Bolts | Beyond::TurnsBitter => {
+                from + (self.crop.stages.initial_days.value() as usize).min(growing / 2)
+            }
+            Beyond::Stops | Beyond::Scorches => from,
+        }
+    }
+
+    /// The heat limit of a week: a young plant's, else the grown one's.
+    fn hot(&self, week: usize, young_until: usize, strict: f64) -> Temperature {
+        let young = if week < young_until { YOUNG_STANDS_K } else { 0.0 };
+        drawn(&self.crop.heat.day_limit, -strict) + TemperatureDifference::kelvins(young)
+    }
+
+    /// The first week from a day until the end of picking that is past a limit.
+    fn limit(&self, from: usize, (pick, until): (usize, usize), strict: f64) -> Option<Hindrance> {
         let heat = &self.crop.heat;
-        let (hot, cold) = (drawn(&heat.day_limit, -strict), drawn(&heat.cold_limit, strict));
+        let young_until = self.young_until(from, pick);
+        let cold = drawn(&heat.cold_limit, strict);
         let long = self.crop.season.as_ref().and_then(|season| season.bolts_above_day_h.as_ref());
         self.year.weeks_within(from, until).find_map(|(place, week)| {
             let on = self.year.date(place);
-            if week.tmax > hot {
+            if week.tmax > self.hot(place, young_until, strict) {
                 let limit = heat.day_limit.clone();
                 return Some(Hindrance::Hot { on, mean_tmax: week.tmax, limit, beyond: heat.beyond });
             }
             if week.tmin < cold {
                 return Some(Hindrance::Cold { on, mean_tmin: week.tmin, limit: heat.cold_limit.clone() });
             }
-            let limit = long.filter(|limit| week.day_h > end_of(limit, -strict))?;
+            // Long days call out the flower of a plant that has leaves.
+            let limit = long.filter(|limit| place >= young_until && week.day_h > end_of(limit, -strict))?;
             Some(Hindrance::LongDay { on, day_h: week.day_h, limit: limit.clone() })
         })
     }
 
     /// The ends that stricter and easier limits give.
-    fn doubted(&self, (first, last): (usize, usize)) -> Window {
+    fn doubted(&self, (first, last): (usize, usize), strict: f64) -> Window {
         let whole_year = first <= self.year.today() && last >= self.year.today() + YEAR_DAYS;
         let low = first.saturating_sub(FURTHEST_DOUBT_DAYS);
         let high = last + FURTHEST_DOUBT_DAYS;
-        let run = |strict: f64, from: usize, until: usize| -> Vec<usize> {
-            (from..=until).filter(|day| self.hindrance(*day, strict).is_none()).collect()
-        };
+        let easier = strict + EASED;
         // Easier limits: as far as the days go on fitting without a break.
-        let easier_from = (low..first).rev().take_while(|day| self.hindrance(*day, -1.0).is_none()).last();
-        let easier_until = (last + 1..=high).take_while(|day| self.hindrance(*day, -1.0).is_none()).last();
-        let stricter = run(1.0, first, last);
+        let easier_from = (low..first).rev().take_while(|day| self.hindrance(*day, easier).is_none()).last();
+        let easier_until = (last + 1..=high).take_while(|day| self.hindrance(*day, easier).is_none()).last();
+        let stricter: Vec<usize> = (first..=last).filter(|day| self.hindrance(*day, strict + 1.0).is_none()).collect();
         let date = |place: usize| self.year.date(place);
         let (from, until) = (date(first), date(last));
         let later = stricter.first().map_or(until, |place| date(*place));
         let sooner = stricter.last().map_or(from, |place| date(*place));
         if whole_year {
+            let today = self.year.today();
+            let (from, until) = (date(today), date(today + YEAR_DAYS - 1));
             return Window { from: Estimate::exactly(from), until: Estimate::exactly(until), whole_year };
         }
         Window {
@@ -271,8 +318,9 @@ impl<'a> Growth<'a> {
         let Some(pick) = self.first_pick(bed_day) else { return f64::MIN };
         let worth = self.crop.harvest.picking_days.value().min(WORTH_PICKING_DAYS);
         let heat = &self.crop.heat;
-        self.year.weeks_within(bed_day, pick + worth as usize).fold(f64::MAX, |least, (_, week)| {
-            let from_heat = (heat.day_limit.value() - week.tmax).as_kelvins();
+        let young_until = self.young_until(bed_day, pick);
+        self.year.weeks_within(bed_day, pick + worth as usize).fold(f64::MAX, |least, (place, week)| {
+            let from_heat = (self.hot(place, young_until, 0.0) - week.tmax).as_kelvins();
             let from_cold = (week.tmin - heat.cold_limit.value()).as_kelvins();
             least.min(from_heat).min(from_cold)
         })

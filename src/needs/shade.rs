@@ -3,9 +3,7 @@
 use super::surroundings::Surroundings;
 use super::water::water_week;
 use super::year::Year;
-use crate::agronomy::sun::{
-    SunDay, light_at_bed, solar_from_sunshine, solar_from_temperature,
-};
+use crate::agronomy::sun::{SunDay, light_at_bed, solar_from_sunshine, solar_from_temperature};
 use crate::knowledge::{Crop, Fact, SourceRef};
 use crate::quantity::{Estimate, Fraction, Radiation, Temperature, TemperatureDifference};
 use crate::weather::{Day, Weather};
@@ -31,6 +29,7 @@ pub struct NetNeed {
     pub cut: Option<Estimate<Fraction>>,
     /// From the day asked, where it is due already.
     pub from: Option<Estimate<NaiveDate>>,
+    /// None where weeks call for one the whole year round.
     pub until: Option<Estimate<NaiveDate>>,
     pub due: bool,
     /// The week that decides: that of the day where it is due, else the first that is.
@@ -76,14 +75,9 @@ pub fn net_need(crop: &Crop, year: &Year) -> Option<NetNeed> {
     let wider = runs_over(year, today, lower, first, last);
     let narrower = run(year, first, upper).filter(|(start, _)| *start <= last);
     let date = |place: usize| year.date(place);
-    let from = Estimate::spanning(
-        date(first),
-        [date(wider.0), date(narrower.map_or(first, |(start, _)| start))],
-    );
-    let until = Estimate::spanning(
-        date(last + 1),
-        [date(narrower.map_or(last, |(_, end)| end) + 1), date(wider.1 + 1)],
-    );
+    let from = Estimate::spanning(date(first), [date(wider.0), date(narrower.map_or(first, |(start, _)| start))]);
+    let until =
+        Estimate::spanning(date(last + 1), [date(narrower.map_or(last, |(_, end)| end) + 1), date(wider.1 + 1)]);
     let week = year.week(first)?;
     let hottest = (first..=last.min(first + 2 * WEEK_DAYS)).filter_map(|place| year.week(place)).map(|week| week.tmax);
     let hottest = hottest.fold(week.tmax, most);
@@ -91,7 +85,7 @@ pub fn net_need(crop: &Crop, year: &Year) -> Option<NetNeed> {
     Some(NetNeed {
         cut: Some(crop.net.as_ref().map_or_else(|| by_excess(hottest, limit), |net| net.cut.is)),
         from: Some(if due { Estimate::exactly(date(first)) } else { from }),
-        until: Some(until),
+        until: (last < year.today() + YEAR_DAYS).then_some(until),
         due,
         mean_tmax: week.tmax,
         above: above.value(),

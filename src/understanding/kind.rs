@@ -52,7 +52,8 @@ pub fn decide(index: &Index, words: &[String], evidence: Evidence) -> Verdict {
     let second = scores.get(1).map_or(0.0, |(_, score, _)| *score);
     let margin = (best - second).clamp(0.0, 1.0);
     let telling = words.iter().filter(|word| word.chars().any(char::is_alphabetic)).count().max(1) as f64;
-    let unknown = words.iter().filter(|word| word.chars().any(char::is_alphabetic) && !index.knows(word)).count() as f64;
+    let unknown =
+        words.iter().filter(|word| word.chars().any(char::is_alphabetic) && !index.knows(word)).count() as f64;
     let sureness = sureness(margin, nearness, unknown / telling);
     Verdict { kind, sureness, nearness }
 }

@@ -117,9 +117,7 @@ impl<T: Clone> Phrasebook<T> {
         let words: Vec<String> = text.tokens.iter().map(|token| form(token, language, self.by)).collect();
         let english = language == Language::En;
         let spelled = match (words.as_slice(), text.tokens.as_slice()) {
-            ([word], [token]) if !english && word.chars().count() < SHORTEST_SOUND => {
-                Some(token.normal.clone())
-            }
+            ([word], [token]) if !english && word.chars().count() < SHORTEST_SOUND => Some(token.normal.clone()),
             _ => None,
         };
         let map = if english { &mut self.english } else { &mut self.hindi };

@@ -250,7 +250,7 @@ impl Found {
         months
     }
 
-    /// Words of three letters and more that stand in no phrase, name or list.
+    /// Words of three letters and more that stand in no phrase, name or list; neighbours are one.
     fn unknown_words(&self, text: &Text, reader: &Reader<'_>) -> Vec<String> {
         let covered = |position: usize| {
             self.names.iter().any(|hit| hit.span.contains(&position))
@@ -266,7 +266,17 @@ impl Found {
                 && !covered(*position)
                 && word.is_some_and(|word| !reader.index.knows(&word))
         };
-        text.tokens.iter().enumerate().filter(unknown).map(|(_, token)| token.text.clone()).collect()
+        let mut all: Vec<(usize, String)> = Vec::new();
+        for (position, token) in text.tokens.iter().enumerate().filter(unknown) {
+            match all.last_mut() {
+                Some((last, words)) if *last + 1 == position => {
+                    *last = position;
+                    *words = format!("{words} {}", token.text);
+                }
+                _ => all.push((position, token.text.clone())),
+            }
+        }
+        all.into_iter().map(|(_, words)| words).collect()
     }
 
     /// Nothing but a word for "why".
