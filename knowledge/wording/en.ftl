@@ -78,7 +78,7 @@ water-all-beds = All of them together: { $day } a day.
 water-reason =
     It loses { $loss } a day { $air ->
         [dry] at { $tmax } in dry air.
-        [wet] ; { $rain } of rain is expected this week.
+        [wet] with { $rain } of rain due this week.
        *[plain] with days up to { $tmax }.
     }
 water-check =

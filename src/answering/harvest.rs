@@ -160,7 +160,7 @@ fn working(answer: &mut Answer, subject: &Subject<'_>, standing: &StandingCrop<'
             .with("place", Said::Place(place.id.clone()));
         answer.working.push(line);
     }
-    answer.cite(&SourceRef::new("thermal-time-sine", ""));
+    answer.cite(&SourceRef::new("baskerville-emin-1969", "single sine"));
     answer.working.push(Line::new("working-claim"));
 }
 

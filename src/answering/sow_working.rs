@@ -89,6 +89,7 @@ pub fn walls(answer: &mut Answer, bed: &Subject<'_>, facts: &Facts<'_>, day: Nai
     if own.bed.sun_counted(&site.site) != Sun::FromWalls {
         return;
     }
+    answer.cite(&SourceRef::new("meeus-1998", "chapters 13, 22, 25, 28"));
     let hours = sun_hours_by_month(site.site.latitude_deg, &site.site.walls, day.year());
     answer.working.push(
         Line::new("working-sow-walls")

@@ -49,16 +49,15 @@ impl Index {
         }
         let asking = Shelf::build(ways.iter().map(|(kind, words)| (format!("{kind:?}"), words.clone())))?;
         let articles = Shelf::build(known.articles.values().map(|article| {
-            let mut words = Vec::new();
-            // What people say when they ask counts more than what the text goes on to say.
-            for _ in 0..3 {
-                for (language, title) in article.title.each() {
-                    words.extend(index_words_as(title, language));
-                }
-                for (language, topics) in article.topics.each() {
-                    words.extend(topics.iter().flat_map(|topic| index_words_as(topic, language)));
-                }
+            let mut asked = Vec::new();
+            for (language, title) in article.title.each() {
+                asked.extend(index_words_as(title, language));
             }
+            for (language, topics) in article.topics.each() {
+                asked.extend(topics.iter().flat_map(|topic| index_words_as(topic, language)));
+            }
+            // What people say when they ask counts more than what the text goes on to say.
+            let mut words = [asked.as_slice(), &asked, &asked].concat();
             for (language, answer) in article.answer.each() {
                 words.extend(index_words_as(answer, language));
             }

@@ -113,7 +113,7 @@ impl<T: Clone> Phrasebook<T> {
 
     /// Adds one phrase.
     pub fn add_phrase(&mut self, phrase: &str, language: Language, meaning: &T) {
-        let text = Text::read(phrase);
+        let text = Text::read_as(phrase, language);
         let words: Vec<String> = text.tokens.iter().map(|token| form(token, language, self.by)).collect();
         let english = language == Language::En;
         let spelled = match (words.as_slice(), text.tokens.as_slice()) {
