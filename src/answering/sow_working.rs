@@ -53,7 +53,7 @@ pub fn working(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Aske
         _ => &crop.harvest.first,
     };
     answer.cite(&sum.source);
-    answer.cite(&SourceRef::new("thermal-time-sine", ""));
+    answer.cite(&SourceRef::new("baskerville-emin-1969", "one sine a day"));
     answer.working.push(
         Line::new("working-sow-growth")
             .with("way", Said::Key(way_key(outlook.way)))
