@@ -16,7 +16,7 @@ use crate::understanding::Reading;
 const TOLD_ONE_BY_ONE: usize = 3;
 /// A gust before a thunderstorm, km/h, for the caution on wind.
 const GUST_KM_H: f64 = 60.0;
-/// What a net with these words beside it is taken to be cut by, where none fits: common practice.
+/// Nets that are sold everywhere, percent of the light they cut (common practice, no source).
 const USUAL_CUTS: [f64; 2] = [35.0, 50.0];
 
 /// Whether, how dense, from when until when; which of those offered.
@@ -180,7 +180,7 @@ impl<'a> Shaded<'a> {
             (false, _) => "later",
         };
         // No cut at all suits as well as a thin net: then it is a choice, not a need.
-        let percent = self.telling(cut);
+        let percent = cut.value().as_percent();
         answer.lines.push(
             base("shade-net")
                 .with("when", Said::Key(when))
@@ -216,17 +216,6 @@ impl<'a> Shaded<'a> {
         let steps = |share: f64| (share * 20.0).round() * 5.0;
         let (cut, sum) = (cut.value().as_of_one(), 1.0 - self.water?.as_of_one());
         (cut > 0.05).then(|| Estimate::spanning(steps(cut * 0.75), [steps(cut / 2.0), steps(sum)]))
-    }
-
-    /// A net that can be bought: the nearest usual one that suits, else the figure itself.
-    fn telling(&self, cut: Estimate<Fraction>) -> f64 {
-        let value = cut.value().as_percent();
-        if self.offered.iter().any(|offered| (offered.as_percent() - value).abs() < 0.5) {
-            return value;
-        }
-        let within = |usual: &&f64| (cut.low().as_percent()..=cut.high().as_percent()).contains(*usual);
-        let nearest = USUAL_CUTS.iter().filter(within).min_by(|a, b| (*a - value).abs().total_cmp(&(*b - value).abs()));
-        nearest.copied().unwrap_or(value)
     }
 
     /// A net that was offered: it suits, cuts too little, or leaves too little light.
@@ -272,8 +261,16 @@ fn chosen(cut: Estimate<Fraction>, densest: Option<Fraction>, offered: &[Fractio
     let suits = offered.iter().filter(|offered| **offered >= limited.low() && **offered <= limited.high());
     match suits.min_by(|a, b| off(a).total_cmp(&off(b))) {
         Some(offered) => Estimate::spanning(*offered, [limited.low(), limited.high()]),
-        None => limited,
+        None => Estimate::spanning(bought(limited), [limited.low(), limited.high()]),
     }
+}
+
+/// A net that can be bought: the nearest usual one within what suits, else the figure itself.
+fn bought(cut: Estimate<Fraction>) -> Fraction {
+    let off = |usual: &Fraction| (usual.as_of_one() - cut.value().as_of_one()).abs();
+    let usual = USUAL_CUTS.map(Fraction::percent).into_iter();
+    let suits = usual.filter(|usual| *usual >= cut.low() && *usual <= cut.high());
+    suits.min_by(|a, b| off(a).total_cmp(&off(b))).unwrap_or(cut.value())
 }
 
 /// Shoots on a tray: dark until they are up, then bright shade (common practice, no source).
