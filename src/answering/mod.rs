@@ -14,6 +14,7 @@ mod feed;
 mod figure;
 mod handed_over;
 mod harvest;
+mod hint;
 mod line;
 mod load;
 mod mix;

@@ -8,7 +8,10 @@
 pub mod build;
 pub mod harvest;
 pub mod heat;
+pub mod load;
 pub mod mix;
+pub mod seed;
+pub mod space;
 pub mod surroundings;
 pub mod swing;
 pub mod water;
