@@ -17,6 +17,7 @@ mod harvest;
 mod hint;
 mod line;
 mod load;
+mod load_working;
 mod mix;
 mod none;
 mod record;

@@ -46,6 +46,9 @@ pub struct SiteLoad {
 const PERSON_KG: [f64; 3] = [50.0, 80.0, 100.0];
 const PEOPLE: f64 = 2.0;
 
+/// Garden soil, wet to saturated, kg/L: natural soil light to heavy (public guide pages on roof gardens).
+pub const GARDEN_SOIL_KG_PER_L: (f64, f64) = (1.28, 2.0);
+
 /// No grain is denser than quartz, 2.65 kg/L (common handbook value): what solids leave is pores.
 const DENSEST_SOLID_KG_PER_L: f64 = 2.65;
 

@@ -1,16 +1,15 @@
 //! How much seed a sowing takes.
 
 use super::space::{area_places, box_places};
+use super::swing::{Doubt, swing};
 use crate::knowledge::{Crop, Microgreen, Sowing};
 use crate::quantity::{Area, Estimate, Length, Mass};
 
 /// What is to be sown.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Sown {
-    /// So many plants are wanted.
-    Plants(f64),
-    /// A box of this length and width, at the crop's spacing.
-    Box(Length, Length),
+    /// So many plants are wanted, or have room.
+    Plants(Estimate<f64>),
     /// Ground of no known shape.
     Ground(Area),
     /// One row of this length.
@@ -29,18 +28,60 @@ pub struct SeedNeed {
 
 /// Seed of a crop sown in its place or in a seedbed: plants at the crop's spacing, seeds laid for each, each of
 /// the weight of the thousand-seed weight. Where fewer seeds are laid than germination leaves standing, the
-/// germination decides.
+/// germination decides. The doubts are taken as independent.
 #[must_use]
 pub fn seed_need(crop: &Crop, sowing: &Sowing, sown: Sown) -> SeedNeed {
+    let plants = plants(crop, sown);
+    let (laid, each) = (&sowing.seeds_per_plant.is, &sowing.thousand_seeds_g.is);
+    let comes_up = sowing.germination.is.map(|share| share.as_of_one());
+    let best =
+        Inputs { plants: plants.value(), laid: laid.value(), comes_up: comes_up.value(), thousand_g: each.value() };
+    let doubts = [
+        moved(&best, |inputs| &mut inputs.plants, &plants),
+        moved(&best, |inputs| &mut inputs.laid, laid),
+        moved(&best, |inputs| &mut inputs.comes_up, &comes_up),
+        moved(&best, |inputs| &mut inputs.thousand_g, each),
+    ];
+    let seeds = swing(&best, &doubts, Inputs::seeds).is.map(|seeds| seeds.max(1.0).ceil());
+    let grams = swing(&best, &doubts, Inputs::grams).is.map(|grams| Mass::grams(grams.max(0.0)));
+    SeedNeed { plants: Some(plants), seeds: Some(seeds), grams }
+}
+
+/// One run of the sum.
+#[derive(Debug, Clone, Copy)]
+struct Inputs {
+    plants: f64,
+    laid: f64,
+    comes_up: f64,
+    thousand_g: f64,
+}
+
+impl Inputs {
+    fn seeds(&self) -> f64 {
+        /// A lot of which fewer come up is not worth sowing.
+        const WORST_LOT: f64 = 0.05;
+        self.plants * self.laid.max(1.0 / self.comes_up.max(WORST_LOT))
+    }
+
+    fn grams(&self) -> f64 {
+        self.seeds() * self.thousand_g / 1000.0
+    }
+}
+
+fn moved(best: &Inputs, of: impl Fn(&mut Inputs) -> &mut f64, is: &Estimate<f64>) -> Doubt<(), Inputs> {
+    let at = |value: f64| {
+        let mut inputs = *best;
+        *of(&mut inputs) = value;
+        inputs
+    };
+    Doubt { name: (), at_low: at(is.low()), at_high: at(is.high()) }
+}
+
+/// Plants that are to stand; closer plants are more.
+fn plants(crop: &Crop, sown: Sown) -> Estimate<f64> {
     let spacing = &crop.bed.spacing.is;
-    // Closer plants are more plants.
-    let plants = match sown {
-        Sown::Plants(count) => Estimate::exactly(count),
-        Sown::Box(length, width) => {
-            let most = |spacing| f64::from(box_places(length, width, spacing).most());
-            let squares = |spacing| f64::from(box_places(length, width, spacing).in_squares());
-            Estimate::spanning(squares(spacing.value()), [squares(spacing.high()), most(spacing.low())])
-        }
+    match sown {
+        Sown::Plants(plants) => plants,
         Sown::Ground(area) => {
             let count = |spacing| area_places(area, spacing).floor().max(1.0);
             Estimate::spanning(count(spacing.value()), [count(spacing.high()), count(spacing.low())])
@@ -49,23 +90,7 @@ pub fn seed_need(crop: &Crop, sowing: &Sowing, sown: Sown) -> SeedNeed {
             let count = |spacing| f64::from(box_places(length, spacing, spacing).square.0);
             Estimate::spanning(count(spacing.value()), [count(spacing.high()), count(spacing.low())])
         }
-    };
-    let (laid, comes_up) = (&sowing.seeds_per_plant.is, sowing.germination.is.map(|share| share.as_of_one()));
-    let for_each = |laid: f64, comes_up: f64| laid.max(1.0 / comes_up.max(0.05));
-    let seeds = Estimate::spanning(
-        (plants.value() * for_each(laid.value(), comes_up.value())).ceil(),
-        [
-            (plants.low() * for_each(laid.low(), comes_up.high())).ceil(),
-            (plants.high() * for_each(laid.high(), comes_up.low())).ceil(),
-        ],
-    );
-    let each = &sowing.thousand_seeds_g.is;
-    let grams = |seeds: f64, thousand: f64| Mass::grams(seeds * thousand / 1000.0);
-    let grams = Estimate::spanning(
-        grams(seeds.value(), each.value()),
-        [grams(seeds.low(), each.low()), grams(seeds.high(), each.high())],
-    );
-    SeedNeed { plants: Some(plants), seeds: Some(seeds), grams }
+    }
 }
 
 /// Seed strewn over a sprouting tray.

@@ -3,10 +3,62 @@
 //! A plant may stand half a spacing from the edge. Where leaves set the distance, the ground is counted; where
 //! one plant's roots fill a pot or bag, its litres are.
 
+use super::surroundings::vessel;
 use crate::agronomy::maths::{asin, cos, sin, sqrt};
+use crate::garden::{BedKind, Shape};
 use crate::knowledge::{Crop, GrownFor};
 use crate::quantity::{Area, Estimate, Length, Volume};
 use std::f64::consts::PI;
+
+/// Plants of one crop in a bed, from the widest gap to the closest.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct BedPlaces {
+    pub plants: Estimate<f64>,
+    pub by: Rule,
+}
+
+/// What sets the number.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Rule {
+    /// Rows at the usual gap.
+    Rows(BoxPlaces),
+    /// Rings or a grid in a round pot.
+    Round,
+    /// What one plant's roots want, where that allows fewer than the gap does.
+    Litres(Estimate<Volume>),
+}
+
+/// How many of a crop stand in an empty bed. A plant alone in a pot or bag may reach over the rim with its
+/// leaves; then its litres and the gap between stems both hold, the fewer plants.
+#[must_use]
+pub fn bed_places(crop: &Crop, kind: BedKind, shape: &Shape) -> BedPlaces {
+    let gap = &crop.bed.spacing.is;
+    if let Shape::Box { length, width, .. } = *shape {
+        let places = |gap| box_places(length.quantity(), width.quantity(), gap);
+        let usual = places(gap.value());
+        let (wide, close) = (places(gap.high()).in_squares(), places(gap.low()).most());
+        let plants = Estimate::spanning(f64::from(usual.in_squares()), [f64::from(wide), f64::from(close)]);
+        return BedPlaces { plants, by: Rule::Rows(usual) };
+    }
+    let measures = vessel(shape).measures();
+    let across = Length::metres(sqrt(measures.top.as_square_metres() * 4.0 / PI));
+    let alone = matches!(kind, BedKind::Pot | BedKind::Bag | BedKind::Basket);
+    let litres = litres_per_plant(crop).filter(|_| alone);
+    let by_gap = |gap: Length| {
+        // No half gap is kept to the rim where leaves hang over it.
+        let reach = if litres.is_some() { across + gap } else { across };
+        f64::from(round_places(reach, gap))
+    };
+    let by_gap = Estimate::spanning(by_gap(gap.value()), [by_gap(gap.high()), by_gap(gap.low())]);
+    let Some(each) = litres else { return BedPlaces { plants: by_gap, by: Rule::Round } };
+    let by_volume = plants_by_volume(measures.volume, &each);
+    let fewer = |one: f64, other: f64| one.min(other);
+    let plants = Estimate::spanning(
+        fewer(by_gap.value(), by_volume.value()),
+        [fewer(by_gap.low(), by_volume.low()), fewer(by_gap.high(), by_volume.high())],
+    );
+    BedPlaces { plants, by: Rule::Litres(each) }
+}
 
 /// How many plants stand in a box, both ways of laying them out.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
