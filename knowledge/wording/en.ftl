@@ -509,9 +509,110 @@ caution-net-wind = take the net down before a storm (a gust of { $gust } km/h pr
 
 ## Load
 
+load-bed =
+    { $count ->
+        [1] { $bed }, wet: { $mass } with plants, about { $usual } after an ordinary watering. That lays { $load } on the slab under it.
+       *[other] { $count } of { $bed }, wet: { $mass } together, about { $usual } after an ordinary watering. Each lays { $load } on the slab under it.
+    }
+load-depth = { $depth } of our light mix, wet: { $mass } on each square metre ({ $foot } on each square foot), that is { $load }, before sides, plants and people.
+load-limit =
+    The engineer's figure stored for this roof is { $limit }. At its heaviest (drain blocked, water standing) this is { $larger ->
+        [load] more than that: keep it off or make it lighter, and ask the engineer again with this number.
+       *[limit] less than that, but the figure also has to carry people and all else: the engineer says what is left.
+    }
+load-ask = Ask the engineer: how many kN/m² it takes beside people and tank, where beams and bearing walls run, the slab's state.
+load-engineer = The engineer's figure stored for this roof is { $limit }. Only the engineer can say what it has to carry beside boxes: people, tank, rain.
+load-no-engineer = No engineer's figure is stored for this roof, so yes: ask one before anything heavy goes up.
+load-site =
+    { $count ->
+        [1] With two people and a delivery of sacks: { $mass } on { $site }.
+       *[other] All { $count } beds of { $site } with two people, up to a blocked drain and a delivery of sacks: { $mass }.
+    }
+load-heaviest = { $parts }. The heaviest on its ground, { $bed }, lays { $load } on the slab under it.
+load-one = { $bed } { $mass }
+load-lower = Lighter: less depth, more room between boxes, no garden soil (wet it weighs { $soil } kg a litre).
+load-doubt =
+    { $what ->
+        [damage] Put nothing more up there, and take off what is heavy if you can do it without risk: an old roof, cracks or damp are for a structural engineer to look at first.
+        [hanging] Don't hang it there yet: a railing or ceiling hook is not made for wet mix, and what falls can kill. Someone who builds such fixings has to look at it first.
+       *[place] Not near an unsupported edge. Over which beam or wall heavy boxes may stand, only an engineer who knows the slab can say.
+    } I have passed this to the crew.
+load-assumed = I don't have your bed: this is for { $bed }. Tell me yours.
+ask-load-size = How big is it? Length, width and depth of the box, or the litres of the bag.
+choice-all-beds = all my beds
+caution-hanging = keep people from below it, and don't lean over the edge to fix or water it.
+working-load-mix = { $mix }: { $wet } kg a litre when drained after a watering, { $full } kg a litre with every pore full.
+working-load-parts = Mix drained { $mix }, full of water { $full }; water standing on it and in its tray { $ponded }; sides, trays or pot { $vessel }; plants { $plants }.
+working-load-ground = It stands on { $ground }: { $load }, from drained to blocked, at 9.81 m/s².
+working-load-depth = On one square metre: { $load }, from drained to every pore full, at 9.81 m/s².
+working-load-site = Beds { $beds }; two people { $people }; sacks for the largest bed on the day they come, wet { $sacks }.
+working-load-judged = Weights of sides, trays, plants and people are a judgement, no source; the range claims nine times in ten.
+working-load-code = A building code's figure for a roof or balcony is for people and furniture: boxes come on top of it, so it is not compared here.
+
 # (end of: Load)
 
 ## Space and seed
+
+ask-space-crop = Which crop? Spacing differs from 5 cm to half a metre.
+ask-seed-crop = Seed of which crop, and for how big a bed or tray?
+space-plants =
+    { $verdict ->
+        [too-many] { $asked } is too many: { $one ->
+            [one] { $bed } has room for 1 { $crop } plant.
+           *[more] { $bed } has room for { $usual } { $crop } plants, { $plants } by the gap you keep.
+        }
+        [tight] { $asked } is tight: { $bed } has room for { $usual } { $crop } plants, { $plants } by the gap you keep.
+       *[none] { $bed }: { $one ->
+            [one] 1 { $crop } plant
+           *[more] about { $usual } { $crop } plants ({ $plants } by the gap you keep)
+        }{ $share ->
+            [shared] , with an equal share of it
+           *[whole] {""}
+        }.
+    }
+space-density = That is about { $metre } on a square metre, { $foot } on a square foot.
+space-gap = { $crop }: { $cm } cm ({ $inches } in) from plant to plant, and { $half } cm from the edge.
+space-between = Between { $one } and { $other }: about { $cm } cm.
+space-litres = Each wants { $litres } of mix to itself: in the heat a smaller one dries out between waterings.
+space-empty = Counted for the empty bed: what stands there now takes its room.
+space-strewn = No gap on a sprouting tray: the seed is strewn evenly, close but not on top of each other.
+space-ground = { $area } of bed
+working-space-rows = In squares { $along } along by { $across } across = { $square }; with every second row moved by half a gap { $staggered } at { $cm } cm.
+working-space-round = Round: the most of rings within rings and of a triangular grid.
+working-space-litres = In a pot or bag the roots decide: { $litres } a plant (common practice, no source; held beside printed container volumes).
+working-space-ground = Area over the square of the gap; the edges cost some where the bed is narrow.
+working-space-edge = A plant may stand half a gap from the edge. From the widest gap to the closest: the range of the plants.
+seed-grams =
+    { $way ->
+        [tray] About { $about } of { $crop } seed for { $place } ({ $grams }), strewn thick for shoots.
+        [weight] About { $about } of { $crop } seed for { $place } ({ $grams }).
+        [few] About { $count } { $crop } seeds for { $place } ({ $seeds }): less than 1 g.
+       *[bed] About { $about } of { $crop } seed for { $place } ({ $grams }), some { $count } seeds.
+    }
+seed-how = That is seed laid for each place and thinned to one plant; a little over for gaps does no harm.
+seed-tray-how = Only untreated seed sold for eating or sprouting; one even layer, no heaps.
+seed-packet =
+    { $enough ->
+        [enough] { $packet } is enough.
+        [short] { $packet } is not enough.
+       *[about] { $packet } is just about enough.
+    }
+seed-unknown = I have no checked seed weight for { $crops }; someone of the crew will tell you.
+seed-plants = { $count } plants
+seed-row = a row of { $length }
+seed-beds = { $count } × { $bed }
+working-seed-plants = { $plants } plants at { $cm } cm, { $laid } seeds for each, { $comes } % come up.
+working-seed-weight = 1000 seeds weigh { $grams } g.
+working-seed-tray = { $grams } g on each square metre × { $area }.
+mix-all-beds =
+    { $count ->
+        [1] your bed
+       *[other] all { $count } beds
+    }
+mix-blocks = { $material } comes as pressed blocks: { $mass } of them swell to that, { $blocks } of 5 kg.
+mix-top-up = { $litres } of loose mix to bring { $bed } up again by { $sunk }.
+build-site = For { $bed }: { $trays } drainage trays of { $tray }, { $sides } of side, { $cloth } of lining cloth, { $wire } of wire.
+working-build-site = Added up bed by bed before rounding; baskets and round pots take cloth and no trays, bags and sprouting trays neither.
 
 # (end of: Space and seed)
 

@@ -509,9 +509,110 @@ caution-net-wind = aandhi se pehle jaali utaar lein: { $gust } km/h ka jhonka ha
 
 ## Load
 
+load-bed =
+    { $count ->
+        [1] { $bed }, geela: paudhon samet { $mass }, aam paani dene ke baad kareeb { $usual }. Neeche ki slab par { $load } padta hai.
+       *[other] { $count } nag, { $bed }, geele: kul { $mass }, aam paani dene ke baad kareeb { $usual }. Har ek ke neeche ki slab par { $load } padta hai.
+    }
+load-depth = Hamari halki mitti { $depth }, geeli: har square metre par { $mass } (har square foot par { $foot }), yaani { $load }; dhancha, paudhe aur log alag.
+load-limit =
+    Is chhat ke liye engineer ki likhi limit { $limit } hai. Sabse bhari haalat mein (naali band, paani bhara) yeh { $larger ->
+        [load] usse zyada hai: na rakhein ya halka karein, aur yeh aankda lekar engineer se phir poochhein.
+       *[limit] usse kam hai, par usi limit mein log aur baaki sab bhi aate hain: kitna bachta hai, yeh engineer batayenge.
+    }
+load-ask = Engineer se poochhein: log aur tanki chhodkar kitne kN/m², beam aur bhaar uthane wali deewarein kahan hain, slab theek haalat mein hai ya nahi.
+load-engineer = Is chhat ke liye engineer ki likhi limit { $limit } hai. Box ke alawa usme kya-kya aata hai (log, tanki, baarish), yeh engineer hi batayenge.
+load-no-engineer = Is chhat ke liye engineer ka koi aankda likha nahi hai, isliye haan: bhari kuchh bhi rakhne se pehle poochhein.
+load-site =
+    { $count ->
+        [1] { $site } par do log aur boriyan aane ke din milakar: { $mass }.
+       *[other] { $site } ke saare { $count } bed, do log, band naali aur boriyon tak milakar: { $mass }.
+    }
+load-heaviest = { $parts }. Apni jagah par sabse bhari, { $bed }, neeche ki slab par { $load } daalta hai.
+load-one = { $bed } { $mass }
+load-lower = Halka karne ke liye: kam gehrai, boxon ke beech zyada jagah, baag ki mitti nahi (geeli { $soil } kilo prati litre).
+load-doubt =
+    { $what ->
+        [damage] Abhi upar aur kuchh na rakhein, aur bina jokhim ho sake to bhari cheezein hata dein: purani chhat, daraar ya seelan pehle structural engineer dekhein.
+        [hanging] Abhi wahan na taangein: railing ya chhat ka hook geeli mitti ke liye nahi bana, aur gira to jaan ja sakti hai. Pehle aise kaam ka jaankar dekhe.
+       *[place] Bina sahare wale kinare ke paas nahi. Bhari box kis beam ya deewar ke upar rahein, yeh wahi engineer bata sakta hai jo slab ko jaanta ho.
+    } Baat team ko bhej di hai.
+load-assumed = Aapka bed likha nahi hai: yeh { $bed } ke liye hai. Apna bataiye.
+ask-load-size = Kitna bada hai? Box ki lambai, chaudai aur gehrai, ya bag ke litre bataiye.
+choice-all-beds = saare bed
+caution-hanging = uske neeche kisi ko na rehne dein, aur use kasne ya paani dene ke liye kinare se bahar na jhukein.
+working-load-mix = { $mix }: paani dekar nitharne par { $wet } kilo prati litre, har chhed bhara ho to { $full } kilo prati litre.
+working-load-parts = Mitti nithri hui { $mix }, paani se bhari { $full }; upar aur tray mein khada paani { $ponded }; dhancha, tray ya gamla { $vessel }; paudhe { $plants }.
+working-load-ground = { $ground } par khada hai: { $load }, nithre se lekar band naali tak, 9.81 m/s² par.
+working-load-depth = Ek square metre par: { $load }, nithre se lekar har chhed bharne tak, 9.81 m/s² par.
+working-load-site = Bed { $beds }; do log { $people }; sabse bade bed ki boriyan, aane ke din, geeli { $sacks }.
+working-load-judged = Dhanche, tray, paudhon aur logon ka wazan anumaan hai, koi source nahi; das mein nau baar isi had mein.
+working-load-code = Building code ka chhat ya balcony ka aankda logon aur furniture ke liye hota hai: box uske upar aate hain, isliye usse tulna nahi ki gayi.
+
 # (end of: Load)
 
 ## Space and seed
+
+ask-space-crop = Kaun si fasal? Doori 5 cm se aadhe metre tak alag-alag hoti hai.
+ask-seed-crop = Kis fasal ka beej, aur kitne bade bed ya tray ke liye?
+space-plants =
+    { $verdict ->
+        [too-many] { $asked } zyada hain. { $bed }: { $one ->
+            [one] { $crop } ka 1 paudha.
+           *[more] { $crop } ke kareeb { $usual } paudhe (doori ke hisaab se { $plants }).
+        }
+        [tight] { $asked } tang rahenge. { $bed }: { $crop } ke kareeb { $usual } paudhe (doori ke hisaab se { $plants }).
+       *[none] { $bed }: { $one ->
+            [one] { $crop } ka 1 paudha
+           *[more] { $crop } ke kareeb { $usual } paudhe (doori ke hisaab se { $plants })
+        }{ $share ->
+            [shared] , bed barabar baantkar
+           *[whole] {""}
+        }.
+    }
+space-density = Yaani ek square metre mein kareeb { $metre }, ek square foot mein { $foot }.
+space-gap = { $crop }: paudhe se paudha { $cm } cm ({ $inches } inch), kinare se { $half } cm.
+space-between = { $one } aur { $other } ke beech: kareeb { $cm } cm.
+space-litres = Har paudhe ko { $litres } mitti apni chahiye: garmi mein kam mitti do paani ke beech sookh jaati hai.
+space-empty = Ginti khaali bed ki hai: jo abhi laga hai uski jagah ghata lein.
+space-strewn = Ankur wali tray mein doori nahi: beej ek-sa failayein, paas-paas par ek ke upar ek nahi.
+space-ground = { $area }
+working-space-rows = Seedhi kataron mein lambai mein { $along }, chaudai mein { $across } = { $square }; har doosri katar aadhi doori khiskakar { $staggered }, { $cm } cm par.
+working-space-round = Gol: gole ke bheetar gole ya tikoni jaali, jisme zyada aayein.
+working-space-litres = Gamle ya bag mein jadein tay karti hain: har paudhe ko { $litres } (aam chalan, koi source nahi; chhape hue gamle ke naapon se milakar).
+working-space-ground = Area bhaag doori ka varg; sankre bed mein kinare kuchh kam kar dete hain.
+working-space-edge = Paudha kinare se aadhi doori par khada ho sakta hai. Sabse zyada se sabse kam doori tak: paudhon ki seema.
+seed-grams =
+    { $way ->
+        [tray] { $place }: { $crop } ka kareeb { $about } beej ({ $grams }), ankur ke liye ghana failakar.
+        [weight] { $place }: { $crop } ka kareeb { $about } beej ({ $grams }).
+        [few] { $place }: { $crop } ke kareeb { $count } daane ({ $seeds }), 1 gram se kam.
+       *[bed] { $place }: { $crop } ka kareeb { $about } beej ({ $grams }), koi { $count } daane.
+    }
+seed-how = Yeh har jagah daalkar baad mein ek paudha chhodne ka hisaab hai; khaali jagahon ke liye thoda zyada chalega.
+seed-tray-how = Sirf bina dawa wala, khane ya ankur ke liye bikne wala beej; ek parat, dher nahi.
+seed-packet =
+    { $enough ->
+        [enough] { $packet } kaafi hai.
+        [short] { $packet } kam padega.
+       *[about] { $packet } bas poora-poora hoga.
+    }
+seed-unknown = { $crops } ke beej ka jaancha hua wazan mere paas nahi hai; team se koi batayega.
+seed-plants = { $count } paudhe
+seed-row = { $length } ki katar
+seed-beds = { $count } × { $bed }
+working-seed-plants = { $cm } cm par { $plants } paudhe, har ek ke liye { $laid } beej, { $comes } % ugte hain.
+working-seed-weight = 1000 beej ka wazan { $grams } gram.
+working-seed-tray = Har square metre par { $grams } gram × { $area }.
+mix-all-beds =
+    { $count ->
+        [1] aapke bed
+       *[other] saare { $count } bed
+    }
+mix-blocks = { $material } dabi hui eenton mein aati hai: { $mass } phoolkar itni hoti hai, 5 kilo wali { $blocks }.
+mix-top-up = { $bed }, { $sunk } phir se bharna: { $litres } khuli mitti.
+build-site = { $bed }: { $tray } wali { $trays } nikaasi tray, { $sides } kinara, { $cloth } kapda, { $wire } taar.
+working-build-site = Ek-ek bed jodkar, aakhir mein ek baar poora kiya; tokri aur gol gamle mein kapda lagta hai, tray nahi; bag aur ankur tray mein kuchh nahi.
 
 # (end of: Space and seed)
 

@@ -2,7 +2,7 @@
 
 use crate::garden::BedId;
 use crate::knowledge::{InThree, SourceRef};
-use crate::quantity::{Area, Estimate, Length, Mass, Temperature, Volume, WaterDepth, Written};
+use crate::quantity::{Area, Estimate, Length, Mass, RoofLoad, Temperature, Volume, WaterDepth, Written};
 use chrono::NaiveDate;
 
 /// One phrase with its values.
@@ -54,6 +54,8 @@ pub enum Said {
     SeasonDay(NaiveDate),
     /// Several, joined as the language joins them.
     List(Vec<Said>),
+    /// Spread over an area, with its range.
+    Load(Estimate<RoofLoad>),
 }
 
 impl Line {

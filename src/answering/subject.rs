@@ -73,6 +73,20 @@ impl<'a> Subject<'a> {
     }
 }
 
+impl Subject<'_> {
+    /// The same where its depth does not matter: a described box by its length and width.
+    pub fn called_by_top(&self) -> Said {
+        match (&self.own, &self.bed.shape) {
+            (None, Shape::Box { length, width, .. }) => {
+                let kind = if self.bed.kind == BedKind::Tray { "tray" } else { "box" };
+                let line = Line::new("bed-described").with("kind", Said::Key(kind));
+                Said::Line(Box::new(line.with("size", Said::Size(vec![length.written(), width.written()]))))
+            }
+            _ => self.called(),
+        }
+    }
+}
+
 /// The beds of a reading, or what to ask back.
 pub fn subjects<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Result<Vec<Subject<'a>>, Answer> {
     let home = facts.sites.first();
@@ -216,6 +230,14 @@ fn shape_of(measured: Measured, kind: Option<BedKind>) -> Option<(Bed, bool)> {
 const USUAL_BOX_DEPTH_IN: f64 = 12.0;
 const USUAL_TRAY_DEPTH_IN: f64 = 3.0;
 const USUAL_BASKET_DEPTH_IN: f64 = 7.0;
+
+/// The depth of a bed as it was written, where it has one.
+pub fn depth_written(bed: &Bed) -> Option<Written> {
+    match bed.shape {
+        Shape::Box { depth, .. } | Shape::Round { depth, .. } => Some(depth.written()),
+        Shape::Bag { depth, .. } => depth.map(Measure::written),
+    }
+}
 
 fn bare(kind: BedKind, shape: Shape) -> Bed {
     // A described bed has no place in a garden; its id is never shown.

@@ -21,6 +21,26 @@ pub struct Talk {
     pub microgreen: Names,
     pub follows: Names,
     pub filler: Names,
+    /// The mix of a bed has gone down.
+    #[serde(default)]
+    pub sunk: Names,
+    #[serde(default)]
+    pub roof: RoofWords,
+}
+
+/// What people say of a roof that a weight alone does not answer. A phrase is said where its words come in this
+/// order, others between them.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct RoofWords {
+    /// A sign that it is old, weak or wet.
+    pub damage: Names,
+    /// Something is to hang from it or over its edge.
+    pub hanging: Names,
+    /// Where on it heavy things are to stand.
+    pub place: Names,
+    /// An engineer's word.
+    pub engineer: Names,
 }
 
 /// How people say that a job was done.

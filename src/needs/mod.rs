@@ -8,9 +8,12 @@
 pub mod build;
 pub mod harvest;
 pub mod heat;
+pub mod load;
 pub mod mix;
 pub mod season;
+pub mod seed;
 pub mod shade;
+pub mod space;
 pub mod sun_by_walls;
 pub mod surroundings;
 pub mod swing;

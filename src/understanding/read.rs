@@ -86,6 +86,13 @@ impl Found {
         }
     }
 
+    /// How many: "one" says less than any other number beside it.
+    fn count(&self) -> Option<f64> {
+        let counts = &self.quantities.counts;
+        let several = counts.iter().find(|count| (count.value - 1.0).abs() > f64::EPSILON);
+        several.or(counts.first()).map(|count| count.value)
+    }
+
     fn saw(&self) -> Option<crate::garden::SeenKind> {
         self.told.iter().find_map(|hit| match hit.meaning {
             Told::Saw(kind) => Some(kind),
@@ -184,7 +191,7 @@ impl Found {
             days: self.days.iter().map(|day| (day.first, day.last)).collect(),
             quantities: self.quantities.said.iter().map(|said| said.written).collect(),
             measures: self.quantities.dimensions.iter().map(measured).collect(),
-            count: self.quantities.counts.first().map(|count| count.value),
+            count: self.count(),
             months: self.months(text, reader),
             follows: self.told.iter().any(|hit| hit.meaning == Told::Follows),
             saplings: self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Plant)),

@@ -85,6 +85,11 @@ impl Speaker<'_> {
             Said::Quoted(words) => words.clone(),
             Said::Line(line) => self.line(line),
             Said::List(all) => self.list(all),
+            Said::Load(load) => self.span(
+                "unit-kn-m2",
+                load.low().as_kilonewtons_per_square_metre(),
+                load.high().as_kilonewtons_per_square_metre(),
+            ),
         }
     }
 
