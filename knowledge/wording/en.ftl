@@ -141,6 +141,7 @@ working-rhythm =
 working-doubt =
     The range claims nine times in ten, as a judgement; the largest doubt is { $doubt ->
         [sun-spell] at what time of day the sun reaches the bed
+        [bed] how fast this one bed dries
         [weather] the weather itself
         [small-stand] how much more a small bed on a hot roof loses
         [sides] how fast the sides dry
@@ -617,5 +618,80 @@ working-build-site = Added up bed by bed before rounding; baskets and round pots
 # (end of: Space and seed)
 
 ## Water: away, salts, what was seen
+
+water-now =
+    { $when ->
+        [now] Water the { $bed } now, about { $pour }: it won't last until the next turn.
+        [evening] Not yet: the { $bed } can wait until this evening. Water it then, about { $pour }.
+        [tomorrow] Not today: the { $bed } can wait until tomorrow morning.
+       *[later] Not yet: the { $bed } can wait until the morning of { $day }.
+    }
+water-now-since =
+    { $how ->
+        [told] Reckoned from the watering you told of, { $day }: it has lost { $lost } since.
+       *[recorded] Last watered { $day }, by the record; it has lost { $lost } since.
+    }
+water-now-rain = Leave the { $bed } for now: { $rain } of rain is expected today. If it has not come by evening, water then.
+water-now-unknown = When the { $bed } was last watered is not on record: push a finger in, and water if it is dry a joint down.
+water-day-by-day = Day by day: { $days }.
+water-of-day = { $day } { $litres }
+water-drip = Drip, each time: { $minutes } minutes.
+water-drip-unknown = Say how many litres an hour your drip gives this bed, and I give the minutes.
+water-seed = Seed lies on top: sprinkle with a fine rose or mist so that nothing is washed away, and never let the top dry.
+water-saplings = Pour it round each young plant, not over the whole top, for the first week.
+water-days =
+    { $how ->
+        [part] less than a day
+        [up-to] { $n } days at most
+        [long] more than { $n } days
+       *[days] { $n } days
+    }
+water-away =
+    Away { $from } to { $until }, { $days } days: { $which ->
+        [first] the { $bed } runs short first, { $dry } after a full watering.
+       *[only] the { $bed } runs short { $dry } after a full watering.
+    }
+water-without =
+    { $which ->
+        [first] Watered full and then left, the { $bed } runs short first, after { $dry }.
+       *[only] Watered full and then left, the { $bed } runs short after { $dry }.
+    }
+water-away-others = Then: { $beds }.
+water-away-other = { $bed } { $dry }
+water-away-enough = A full watering on the morning you leave lasts that long, if the weather keeps to what is expected.
+water-away-shelter = Mulched and under a { $net } net the { $bed } may last { $dry }; count on the lower figure.
+water-away-saucers = Pots and baskets: together in shade, in a tray with two fingers of water, for a day or two more.
+water-away-person = Sure is only a person with a can: { $turns }.
+water-away-turn =
+    { $bed } { $rhythm ->
+        [weekly] { $turn } once a week
+        [third] { $turn } every third day
+        [second] { $turn } every second day
+        [daily] { $turn } a day
+        [twice] { $turn } morning and evening
+       *[thrice] { $turn } three times a day
+    }
+water-away-unknown = I can't say how long these beds last: their size or their weather is not known.
+caution-away = a tap or drip left open unwatched can flood and load the roof; try it for two days while you are there. Who waters for you keeps away from the edge.
+water-flush =
+    { $when ->
+        [now] Flush the { $bed } now, with about { $usual } ({ $litres }) in three slow rounds.
+       *[ahead] Flush the { $bed } { $day }, with about { $usual } ({ $litres }) in three slow rounds.
+    }
+water-flush-reason = Water of { $ec } dS/m leaves its salt in a bed that never drains, and { $crop } suffers above { $limit } dS/m. Heavy rain puts it off.
+water-flush-since-unknown = When it was last flushed is not on record; I counted from today.
+water-flush-not-soon = The { $bed } needs no flush within the next half-year.
+water-flush-too-salt = This water ({ $ec } dS/m) is itself near what { $crop } stands ({ $limit } dS/m): flushing helps little. Mix it with rain or sweeter water.
+water-flush-crop-unknown = How much salt the crop of the { $bed } stands is not known to me.
+water-flush-unknown = I don't know how much salt this crop stands, so I can't give a day. I have passed it to the crew.
+ask-water-salt = How salty is your water, in dS/m? A meter or a water test says it; the crew can note it for your roof.
+caution-flush = a flush is a heavy load and a wet floor: outlet clear, in rounds, not all beds on one day.
+working-learned =
+    { $how ->
+        [faster] From { $looks } looks: this bed dries { $percent } faster than the sum (factor { $factor }, nine times in ten).
+        [slower] From { $looks } looks: this bed dries { $percent } slower than the sum (factor { $factor }, nine times in ten).
+       *[same] From { $looks } looks: this bed dries as the sum says (factor { $factor }, nine times in ten).
+    }
+working-salt = Salt: with water of { $ec } dS/m, { $part } of it would have to run through for { $crop } (fao29: eq. 9, after Rhoades 1974); { $crop } stands { $limit } dS/m ({ $source }). Salt is added up from what is poured; feeds are not counted.
 
 # (end of: Water: away, salts, what was seen)

@@ -141,6 +141,7 @@ working-rhythm =
 working-doubt =
     Andaza hai ki das mein se nau baar sahi maatra isi beech hogi; sabse bada shak yeh ki { $doubt ->
         [sun-spell] bed par dhoop kis samay aati hai
+        [bed] yeh bed khud kitna tez sookhta hai
         [weather] mausam kaisa rahega
         [small-stand] garam chhat par chhote bed se kitna zyada sookhta hai
         [sides] kinare kitni jaldi sookhte hain
@@ -617,5 +618,80 @@ working-build-site = Ek-ek bed jodkar, aakhir mein ek baar poora kiya; tokri aur
 # (end of: Space and seed)
 
 ## Water: away, salts, what was seen
+
+water-now =
+    { $when ->
+        [now] { $bed }: abhi paani dein, kareeb { $pour }; agli baari tak nahi chalega.
+        [evening] { $bed }: abhi nahi, shaam tak ruk sakta hai. Shaam ko kareeb { $pour } dein.
+        [tomorrow] { $bed }: aaj nahi, kal subah tak ruk sakta hai.
+       *[later] { $bed }: abhi nahi, { $day } ki subah tak ruk sakta hai.
+    }
+water-now-since =
+    { $how ->
+        [told] Hisaab aapke bataye paani se, { $day }; tab se { $lost } sookha hai.
+       *[recorded] Pichhla paani { $day } ka likha hai; tab se { $lost } sookha hai.
+    }
+water-now-rain = { $bed }: abhi rehne dein, aaj { $rain } baarish ka andaza hai. Shaam tak na aaye to tab dein.
+water-now-unknown = { $bed }: pichhla paani kab diya, likha nahi hai. Ungli daalkar dekhein; ek por neeche sookha ho to dein.
+water-day-by-day = Din ke hisaab se: { $days }.
+water-of-day = { $day } { $litres }
+water-drip = Drip har baar: { $minutes } minute.
+water-drip-unknown = Is bed ki drip ghante mein kitne litre deti hai, batayein; phir minute bata denge.
+water-seed = Beej upar hi hain: baareek fuhaar se chhidkein ki beej bahe nahi, aur upar ki mitti kabhi sookhne na dein.
+water-saplings = Pehle hafte har chhote paudhe ke chaaron taraf daalein, poore bed par nahi.
+water-days =
+    { $how ->
+        [part] ek din se kam
+        [up-to] zyada se zyada { $n } din
+        [long] { $n } din se zyada
+       *[days] { $n } din
+    }
+water-away =
+    { $from } se { $until } tak bahar, { $days } din: { $which ->
+        [first] sabse pehle { $bed } mein paani kam padega, poora paani dene ke { $dry } baad.
+       *[only] { $bed } mein paani kam padega, poora paani dene ke { $dry } baad.
+    }
+water-without =
+    { $which ->
+        [first] Poora paani dekar chhod dein to sabse pehle { $bed } mein kam padega, { $dry } mein.
+       *[only] Poora paani dekar chhod dein to { $bed } mein paani { $dry } mein kam pad jayega.
+    }
+water-away-others = Uske baad: { $beds }.
+water-away-other = { $bed } { $dry }
+water-away-enough = Jaane ki subah poora paani dein to itne din chal jayega, agar mausam andaze jaisa rahe.
+water-away-shelter = Mulch aur { $net } ki jaali ke neeche { $bed } shayad { $dry } chale; kam wale par bharosa karein.
+water-away-saucers = Gamle aur tokriyan: saath mein chhaon mein, do ungli paani ki tray mein, ek-do din aur.
+water-away-person = Pakka sirf wahi jo aakar paani de: { $turns }.
+water-away-turn =
+    { $bed } { $rhythm ->
+        [weekly] { $turn } hafte mein ek baar
+        [third] { $turn } har teesre din
+        [second] { $turn } ek din chhodkar
+        [daily] { $turn } roz
+        [twice] { $turn } subah aur shaam
+       *[thrice] { $turn } din mein teen baar
+    }
+water-away-unknown = Yeh bed kitne din chalenge, kaha nahi ja sakta: naap ya mausam pata nahi.
+caution-away = bina dekhe khula nal ya drip chhat par paani aur bojh bhar sakta hai; ghar par rehte do din aazmayein. Jo aapki jagah paani de woh kinare se door rahe.
+water-flush =
+    { $when ->
+        [now] { $bed }: ab saade paani se dho dein, kareeb { $usual } ({ $litres }), teen baar mein dheere.
+       *[ahead] { $bed }: { $day } saade paani se dhoyein, kareeb { $usual } ({ $litres }), teen baar mein dheere.
+    }
+water-flush-reason = { $ec } dS/m ka paani apna namak bed mein chhodta hai, kyunki neeche kuchh bahta nahi; { $crop } ki had { $limit } dS/m hai. Tez baarish ho to der se.
+water-flush-since-unknown = Pichhli baar kab dhoya, likha nahi hai; aaj se gina hai.
+water-flush-not-soon = { $bed } ko agle chhah mahine dhone ki zaroorat nahi.
+water-flush-too-salt = Yeh paani ({ $ec } dS/m) khud { $crop } ki had ({ $limit } dS/m) ke paas hai: dhone se kam faayda. Baarish ka ya meetha paani milayein.
+water-flush-crop-unknown = { $bed } ki fasal kitna namak sehti hai, pata nahi.
+water-flush-unknown = Yeh fasal kitna namak sehti hai, pata nahi, isliye din nahi bataya ja sakta. Baat team ko bhej di hai.
+ask-water-salt = Aapka paani kitna khara hai, dS/m mein? Meter ya paani ki jaanch se pata chalta hai; team aapki chhat ke liye likh legi.
+caution-flush = dhone se bojh badhta hai aur farsh geela hota hai: naali saaf rakhein, thoda thoda karke, sab bed ek din nahi.
+working-learned =
+    { $how ->
+        [faster] { $looks } baar dekhne se: yeh bed hisaab se { $percent } tez sookhta hai (guna { $factor }, das mein nau baar).
+        [slower] { $looks } baar dekhne se: yeh bed hisaab se { $percent } dheere sookhta hai (guna { $factor }, das mein nau baar).
+       *[same] { $looks } baar dekhne se: yeh bed hisaab jaisa hi sookhta hai (guna { $factor }, das mein nau baar).
+    }
+working-salt = Namak: { $ec } dS/m ke paani ka { $part } neeche bah jaana chahiye, { $crop } ke liye (fao29: eq. 9, Rhoades 1974); { $crop } ki had { $limit } dS/m ({ $source }). Jitna paani diya utna namak joda; khaad ka namak nahi gina.
 
 # (end of: Water: away, salts, what was seen)

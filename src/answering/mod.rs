@@ -33,6 +33,10 @@ mod space;
 mod spray;
 mod subject;
 mod water;
+mod water_away;
+mod water_bed;
+mod water_now;
+mod water_salt;
 mod water_working;
 
 pub use answer::{Answer, Outcome, answer};

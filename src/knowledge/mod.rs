@@ -43,7 +43,7 @@ pub use names::{InThree, Names};
 pub use place::{Month, Place};
 pub use problem::Problem;
 pub use source::{Source, Worth};
-pub use talk::{BedWords, JobWords, RoofWords, SeenWords, Talk};
+pub use talk::{Aspect, BedWords, JobWords, RoofWords, SeenWords, Talk};
 pub use trouble::Trouble;
 pub use words::{DayWord, NotWords, Sign, TimeUnit, Words};
 

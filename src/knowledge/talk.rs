@@ -3,7 +3,7 @@
 use super::files::Files;
 use super::names::Names;
 use super::problem::Problem;
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 
 /// The words of `words/talk.toml`. Ids of jobs, beds and things seen are those of garden files.
 #[derive(Debug, Clone, Default, Deserialize)]
@@ -12,6 +12,8 @@ pub struct Talk {
     pub jobs: Vec<JobWords>,
     pub seen: Vec<SeenWords>,
     pub beds: Vec<BedWords>,
+    #[serde(default)]
+    pub aspects: Vec<AspectWords>,
     pub done: Names,
     pub net_down: Names,
     pub question: Names,
@@ -60,6 +62,34 @@ pub struct JobWords {
 pub struct SeenWords {
     pub what: String,
     pub words: Names,
+}
+
+/// How people say what it is about water that they ask.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct AspectWords {
+    pub aspect: Aspect,
+    pub words: Names,
+}
+
+/// A side of watering that is asked after, beside how much and how often.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Aspect {
+    /// Nobody will be there.
+    Away,
+    /// How long it lasts without.
+    Without,
+    /// Now, or not yet.
+    Now,
+    /// Each day by itself.
+    EachDay,
+    /// Through a drip line.
+    Drip,
+    /// Through the hose.
+    Hose,
+    /// Salt, and washing it out.
+    Salt,
 }
 
 /// What people call a kind of bed.

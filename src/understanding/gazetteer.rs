@@ -3,7 +3,7 @@
 use super::asker::Asker;
 use super::phrasebook::{By, Forms, Hit, Phrasebook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind};
-use crate::knowledge::{Knowledge, Names};
+use crate::knowledge::{Aspect, Knowledge, Names};
 use crate::script::Language;
 
 /// What a name stands for.
@@ -26,6 +26,7 @@ pub enum Told {
     Thing(JobKind),
     Done,
     Saw(SeenKind),
+    Aspect(Aspect),
     NetDown,
     Question,
     Why,
@@ -126,6 +127,9 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
         if let Some(kind) = SeenKind::with_word(&seen.what) {
             told.add(&seen.words, &Told::Saw(kind));
         }
+    }
+    for aspect in &talk.aspects {
+        told.add(&aspect.words, &Told::Aspect(aspect.aspect));
     }
     let lists: [(&Names, Told); 9] = [
         (&talk.done, Told::Done),

@@ -9,7 +9,7 @@ use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::{BedId, JobKind};
-use crate::knowledge::{DayWord, Index, Kind, Knowledge, Sign, class_word};
+use crate::knowledge::{Aspect, DayWord, Index, Kind, Knowledge, Sign, TimeUnit, class_word};
 use crate::script::{Language, Text, Token, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
@@ -34,9 +34,10 @@ pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &As
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     let found = Found::of(&text, reader, asker, today);
     let verdict = decide(reader.index, &found.class_form(&text), found.evidence());
-    let reading = found.reading(&text, reader, verdict.kind, verdict.sureness);
+    let (kind, sureness) = found.about_water().unwrap_or((verdict.kind, verdict.sureness));
+    let reading = found.reading(&text, reader, kind, sureness);
     let reading = match &asker.before {
-        Some(before) => completed(reading, before, found.says(&text, &verdict.kind, verdict.nearness)),
+        Some(before) => completed(reading, before, found.says(&text, &kind, verdict.nearness)),
         None => reading,
     };
     with_beds(reading, asker)
@@ -98,6 +99,39 @@ impl Found {
             Told::Saw(kind) => Some(kind),
             _ => None,
         })
+    }
+
+    fn aspects(&self) -> Vec<Aspect> {
+        let mut aspects = Vec::new();
+        for hit in &self.told {
+            if let Told::Aspect(aspect) = hit.meaning {
+                if !aspects.contains(&aspect) {
+                    aspects.push(aspect);
+                }
+            }
+        }
+        aspects
+    }
+
+    /// Days or weeks that something takes, in days.
+    fn for_days(&self) -> Option<f64> {
+        self.quantities.durations.iter().find_map(|duration| match duration.unit {
+            TimeUnit::Day => Some(duration.value),
+            TimeUnit::Week => Some(duration.value * 7.0),
+            _ => None,
+        })
+    }
+
+    /// What only watering can be about: days away, a flush, a bed left dry; and whether it is time again for a
+    /// bed that was watered. Told with a word for done it stays a record.
+    fn about_water(&self) -> Option<(Kind, f64)> {
+        /// A phrase that leaves little else (judgement).
+        const SURE: f64 = 0.85;
+        let aspects = self.aspects();
+        let only_water = [Aspect::Away, Aspect::Without, Aspect::Salt];
+        let plainly = self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
+        let again = self.did == Some(JobKind::Water) && aspects.contains(&Aspect::Now);
+        (plainly || again).then_some((Kind::Water, SURE))
     }
 
     /// The words of the text with its names replaced by their class. Crops, sizes and days are replaced;
@@ -204,6 +238,8 @@ impl Found {
             follow_up: false,
             senseless: self.is_senseless(text, reader),
             search: self.search_words(text),
+            aspects: self.aspects(),
+            for_days: self.for_days(),
         };
         for hit in &self.names {
             let list = match &hit.meaning {

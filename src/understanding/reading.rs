@@ -1,7 +1,7 @@
 //! What we took a message to mean.
 
 use crate::garden::{BedId, BedKind, JobKind, SeenKind};
-use crate::knowledge::Kind;
+use crate::knowledge::{Aspect, Kind};
 use crate::quantity::Written;
 use crate::script::Language;
 use chrono::NaiveDate;
@@ -64,6 +64,12 @@ pub struct Reading {
     /// The telling words, for a search of articles.
     #[serde(skip)]
     pub search: Vec<String>,
+    /// Sides of watering asked after.
+    #[serde(default)]
+    pub aspects: Vec<Aspect>,
+    /// A number of days that was said without a first day.
+    #[serde(default)]
+    pub for_days: Option<f64>,
 }
 
 /// The measures of one thing that was described.
