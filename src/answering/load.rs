@@ -67,7 +67,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 
 /// Signs that no sum answers: nothing more is put there until an engineer has looked.
 fn doubt(what: &'static str) -> Answer {
-    let mut answer = Answer::hand_over(Line::new("load-doubt").with("what", Said::Key(what)));
+    let line = Line::new("load-doubt").with("what", Said::Key(what));
+    let mut answer = Answer { stops: what != "place", ..Answer::hand_over(line) };
     if what == "hanging" {
         answer.cautions.push(Line::new("caution-hanging"));
     }
