@@ -25,7 +25,8 @@ pub fn first(reading: &Reading, facts: &Facts<'_>, sure: bool) -> Option<Answer>
         if says(reading, &words.damage) && (reading.kind == Kind::Load || of_roof(reading)) {
             return Some(doubt("damage"));
         }
-        if says(reading, &words.hanging) && (near || of_roof(reading)) {
+        let over_edge = reading.kind == Kind::Load && says(reading, &words.over_edge);
+        if over_edge || says(reading, &words.hanging) && (near || of_roof(reading)) {
             return Some(doubt("hanging"));
         }
     }

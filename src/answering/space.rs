@@ -5,13 +5,21 @@ use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
 use super::subject::{Subject, crops, described_bed, subjects};
-use crate::knowledge::{Crop, SourceRef};
+use crate::knowledge::{Crop, MaterialKind, SourceRef};
 use crate::needs::space::{BoxPlaces, Rule, area_places, bed_places};
 use crate::quantity::{Area, Estimate, Length, UnitOf};
 use crate::understanding::Reading;
 
 /// The gap, and for a size the number of plants.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    // A spray or feed that was named is what is asked about.
+    let of_care = |id: &String| {
+        let kind = facts.known.materials.get(id).map(|material| material.kind);
+        matches!(kind, Some(MaterialKind::Spray | MaterialKind::Feed))
+    };
+    if reading.materials.iter().any(of_care) {
+        return super::handed_over::not_known();
+    }
     let place = place(reading, facts);
     let mut wanted: Vec<&Crop> = crops(reading, facts).collect();
     if wanted.is_empty()
