@@ -14,6 +14,8 @@ mod examples;
 mod media_and_seed;
 #[path = "published/season.rs"]
 mod season;
+#[path = "published/sun_sky.rs"]
+mod sun_sky;
 #[path = "published/table.rs"]
 mod table;
 #[path = "published/weather_days.rs"]

@@ -284,9 +284,218 @@ demo-note = (demo: an invented garden and invented weather, in a store that is t
 
 ## Sow
 
+season-day = { $date } { $month }
+sow-fits =
+    { $fits ->
+        [yes] { $when ->
+            [day] { $crop }: yes, { $day } is in time. { $way ->
+                [seedbed] Seed into a seedbed until about { $until }; saplings go out 25 to 35 days later.
+                [planted] Plant out until about { $until }.
+                [tray] On a tray until about { $until }.
+               *[bed] Sow until about { $until }.
+            }
+           *[today] { $crop }: yes, now. { $way ->
+                [seedbed] Seed into a seedbed until about { $until }; saplings go out 25 to 35 days later.
+                [planted] Plant out until about { $until }.
+                [tray] On a tray until about { $until }.
+               *[bed] Sow until about { $until }.
+            }
+        }
+        [year] { $crop }: yes, now; here it can go { $way ->
+            [tray] on a tray
+           *[bed] in
+        } the whole year.
+        [soon] { $crop }: not yet. { $way ->
+            [seedbed] Seed into a seedbed from about { $from } (until { $until }); saplings go out 25 to 35 days later.
+            [planted] Plant out from about { $from } (until { $until }).
+            [tray] On a tray from about { $from } (until { $until }).
+           *[bed] Sow from about { $from } (until { $until }).
+        }
+        [late] { $crop }: its time is just over. { $way ->
+            [seedbed] Next into a seedbed from about { $from }, until { $until }; saplings go out 25 to 35 days later.
+            [planted] Plant out next from about { $from }, until { $until }.
+            [tray] Next on a tray from about { $from }, until { $until }.
+           *[bed] Sow next from about { $from }, until { $until }.
+        }
+       *[no] { $when ->
+            [day] { $crop }: { $day } is not its time.
+           *[today] { $crop }: not now.
+        } { $way ->
+            [seedbed] Seed into a seedbed from about { $from }, until { $until }; saplings go out 25 to 35 days later.
+            [planted] Plant out from about { $from }, until { $until }.
+            [tray] On a tray from about { $from }, until { $until }.
+           *[bed] Sow from about { $from }, until { $until }.
+        }
+    }
+sow-main = Its longer season: about { $from } to { $until }.
+sow-marginal = Only just: even then { $crop } is at its limit here. Morning sun, a net over noon, and pick it young.
+sow-never = { $crop }: no time of the year here lets it come to a harvest in the open.
+sow-hot =
+    { $when ->
+        [later] It would run into weeks of { $tmax } by day from about { $on } before its picking is worth it; above { $limit } it { $beyond ->
+            [bolts] runs to flower
+            [turns-bitter] turns bitter
+            [drops-flowers] drops its flowers
+            [scorches] scorches
+           *[stops] stops growing
+        }.
+       *[now] Too hot: { $tmax } by day, and above { $limit } it { $beyond ->
+            [bolts] runs to flower
+            [turns-bitter] turns bitter
+            [drops-flowers] drops its flowers
+            [scorches] scorches
+           *[stops] stops growing
+        }.
+    }
+sow-cold =
+    { $when ->
+        [later] It would run into nights of { $tmin } from about { $on }; below { $limit } it suffers.
+       *[now] Too cold: nights of { $tmin }, and below { $limit } it suffers.
+    }
+sow-long-day = From about { $on } the days are longer than { $limit } h, and then it runs to flower.
+sow-seed-hot = Too hot for the seed: { $mean } over day and night, and above { $limit } it does not come up.
+sow-seed-cold = Too cold for the seed: { $mean } over day and night, and below { $limit } it does not come up.
+sow-slow = It is too cold to come to a harvest in good time.
+sow-shows = The seed shows in { $days } days if it stays moist.
+sow-shows-on =
+    { $when ->
+        [past] { $crop } sown { $sown } should have shown { $day }: scratch for the seed; if it is soft or gone, sow again.
+       *[ahead] { $crop } sown { $sown } should show { $day }; keep the top moist.
+    }
+sow-pick =
+    { $end ->
+        [none] First pick about { $day }.
+        [tray] Ready to cut about { $day }.
+        [cold] First pick about { $day }; from about { $on } the nights are too cold for it, so clear it by then.
+        [drops-flowers] First pick about { $day }; from about { $on } the heat makes it drop its flowers.
+        [stops] First pick about { $day }; from about { $on } the heat stops it.
+        [scorches] First pick about { $day }; from about { $on } the heat scorches it, so pick it before.
+        [turns-bitter] First pick about { $day }; from about { $on } it turns bitter, so cut it whole before.
+       *[bolts] First pick about { $day }; from about { $on } it runs to flower: cut it whole as soon as a stalk shows.
+    }
+sow-reckoned-for = Reckoned for { $place }; tell me if you are elsewhere.
+sow-backwards = To plant out on { $day }, sow in a seedbed between { $from } and { $until }.
+sow-succession = A tray takes about { $days } days now: with { $trays } trays, sow one every { $every } days and you cut one every { $every } days.
+sow-shallow = But the { $bed } is only { $depth } deep; { $crop } wants { $needs }.
+sow-dark = But the { $bed } gets about { $hours } h of direct sun; { $crop } wants { $needs } h.
+sow-saplings = Room for { $plants } in the { $bed }: raise { $raised } saplings, since some fail.
+sow-unknown-crop = I have nothing checked on when to sow “{ $crop }”, and I won't guess. I have passed it to the crew: someone will get back to you here.
+sow-no-usual-days = I don't have the usual weather of your place, so I can't say what fits when. I have passed it to the crew.
+sow-now =
+    { $place ->
+        [follows] { $when ->
+            [day] After the { $crop } in the { $bed }, for { $day }: { $crops }.
+           *[today] After the { $crop } in the { $bed }, now: { $crops }.
+        }
+        [bed] { $when ->
+            [day] For the { $bed } on { $day }: { $crops }.
+           *[today] For the { $bed } now: { $crops }.
+        }
+       *[roof] { $when ->
+            [day] Fit to go in about { $day }: { $crops }.
+           *[today] Fit to go in now: { $crops }.
+        }
+    }
+sow-now-trays = On sprouting trays, in the shade: { $crops }.
+sow-nothing =
+    { $place ->
+        [roof] Nothing I know of fits then: it would meet heat or cold before its harvest.
+       *[bed] Nothing I know of fits the { $bed } then: it would meet heat or cold before its harvest.
+    }
+sow-item =
+    { $ends ->
+        [year] { $crop } (the whole year)
+       *[day] { $way ->
+            [seedbed] { $crop } in a seedbed (until about { $until })
+           *[bed] { $crop } (until about { $until })
+        }
+    }
+sow-waits = Waiting: { $crops }.
+sow-waiting = { $crop } from about { $from }
+sow-other-family = All of another family than what stood there, so that its pests and rots find nothing.
+working-sow-limits = { $crop }: a week is too hot with a mean above { $hot } by day ({ $hot_source }), too cold with nights below { $cold } ({ $cold_source }).
+working-sow-young = Young plants are let stand { $more } °C more, before they flower or bolt (a judgement).
+working-sow-seed = Its seed comes up between { $base } and { $ceiling }, mean of day and night over a week ({ $source }).
+working-sow-day-length = It runs to flower where the day is longer than { $hours } h ({ $source }; day length by fao56: eq. 34).
+working-sow-growth =
+    { $way ->
+        [tray] To the cut it needs { $sum } degree days ({ $source }), within 30 days.
+        [seedbed] To the first pick it needs { $sum } degree days from planting out ({ $source }), after 25 to 35 days in a seedbed (common practice, no source); then it must stand for its picking, two weeks at least.
+       *[bed] To the first pick it needs { $sum } degree days ({ $source }); then it must stand for its picking, two weeks at least.
+    }
+working-sow-window = So it can go in from { $from } until { $until }. The ends claim nine times in ten, as a judgement: limits and weeks 1.5 °C easier or stricter.
+working-sow-walls = Direct sun that the walls leave, { $bed }, hours a day from January to December: { $hours } (position of the sun after Meeus; walls taken as endless).
+working-sow-list = Each crop was run through the year as for “can I sow it now”; those with the most room to their limits come first.
+working-season-days =
+    { $forecast ->
+        [yes] Weeks: the forecast as far as it goes, then usual days of { $place } ({ $period }, { $distance } km away).
+       *[no] Weeks: usual days of { $place } ({ $period }, { $distance } km away).
+    }
+caution-work-heat = at { $tmax } work on the roof at first light or near sunset, drink, and stop at once if you feel giddy.
+
 # (end of: Sow)
 
 ## Shade
+
+shade-net =
+    { $when ->
+        [keep] { $crop }: keep the net of { $hangs } up { $ends ->
+            [year] the whole year round
+           *[day] until about { $until }
+        }; { $percent } suits it.
+        [now] { $optional ->
+            [yes] { $crop }: a light net helps now, up to { $percent }, until about { $until }; it also stands without.
+           *[no] { $crop }: yes, a { $percent } net now, { $ends ->
+                [year] and the whole year round.
+               *[day] until about { $until }.
+            }
+        }
+       *[later] { $crop }: no net yet. A { $percent } net from about { $from } until about { $until }.
+    } { $when ->
+        [later] It wants one in weeks above { $above }.
+       *[now] Days are at { $tmax }, and above { $above } it wants one.
+    }
+shade-none = { $crop }: no net needed. No week of the year here is above { $above } by day.
+shade-offered =
+    { $verdict ->
+        [dark] { $percent }: too dark{ $known ->
+            [yes] {""} (light left { $left }, least wanted { $least } mol a day).
+           *[no] .
+        }
+        [thin] { $percent }: cuts too little for this heat.
+       *[suits] { $percent }: suits{ $known ->
+            [yes] {""} (light left { $left }, least wanted { $least } mol a day).
+           *[no] .
+        }
+    }
+shade-dark-bed = With { $hours } h of sun the bed is about as dark as { $crop } bears: no dense net there.
+shade-past-limit =
+    A net shades the leaf but does not cool the air: at { $tmax } it still { $beyond ->
+        [bolts] runs to flower
+        [turns-bitter] turns bitter
+        [drops-flowers] drops its flowers
+        [scorches] scorches
+       *[stops] stops growing
+    }.
+shade-water = Under it the bed loses about { $less } % less water; go by the finger.
+shade-how = White net rather than green, a forearm above the leaves, open at the sides so that air moves.
+shade-more-beds = And { $count } more; ask for one by name.
+shade-ask-crop = A net for which crop?
+shade-tray = Sprouting trays: cover them dark until the shoots stand, then bright shade or 3 to 4 h of early sun. In noon sun hang a 50 % net, or move them into the shade.
+choice-crop = { $crop }
+working-shade-weeks =
+    { $from ->
+        [crop] { $crop }: a net is due in weeks with a mean above { $above } by day ({ $source }); the week that decides has { $tmax }.
+       *[limit] { $crop }: no figure of its own; a net is taken as due from 2 °C below its heat limit ({ $source }), at { $above }; the week that decides has { $tmax }.
+    }
+working-shade-window = Net from { $from } until { $until }; the ends are drawn with the weeks 1.5 °C easier or stricter, as a judgement.
+working-shade-cut = It is to cut { $cut } percent of the light ({ $source }).
+working-shade-light = Light at the bed with { $hours } h of sun: { $light } mol a square metre and day (radiation × 0.45 × 4.57 mol/MJ, mccree-1972; what reaches the bed by fao56: eq. 28 and Erbs, Klein and Duffie 1982).
+working-shade-least = It wants at least { $least } ({ $source }), so the net may cut { $densest } at most.
+working-shade-water = The bed's loss under the net is { $share } of that without (the net cuts light and wind, not the heat of the air).
+working-shade-wind = Wind presses with q = ½ρv² on a closed net; an open weave takes less.
+working-shade-tray = Trays: common practice, no source.
+caution-net-wind = take the net down before a storm (a gust of { $gust } km/h presses with up to { $kilograms } kg a square metre), and don't lean over an edge to tie it.
 
 # (end of: Shade)
 

@@ -284,9 +284,218 @@ demo-note = (demo: banavati bageecha, banavati mausam; yahan jo likha jaye woh b
 
 ## Sow
 
+season-day = { $date } { $month }
+sow-fits =
+    { $fits ->
+        [yes] { $when ->
+            [day] { $crop }: haan, { $day } theek hai. { $way ->
+                [seedbed] Nursery mein beej kareeb { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+                [planted] Paudh kareeb { $until } tak lagayein.
+                [tray] Tray mein kareeb { $until } tak.
+               *[bed] Kareeb { $until } tak bo sakte hain.
+            }
+           *[today] { $crop }: haan, abhi. { $way ->
+                [seedbed] Nursery mein beej kareeb { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+                [planted] Paudh kareeb { $until } tak lagayein.
+                [tray] Tray mein kareeb { $until } tak.
+               *[bed] Kareeb { $until } tak bo sakte hain.
+            }
+        }
+        [year] { $crop }: haan, abhi; yahan { $way ->
+            [tray] tray mein poore saal
+           *[bed] poore saal
+        } lag sakta hai.
+        [soon] { $crop }: abhi nahi. { $way ->
+            [seedbed] Nursery mein beej kareeb { $from } se ({ $until } tak); paudh 25 se 35 din baad bahar lagegi.
+            [planted] Paudh kareeb { $from } se lagayein ({ $until } tak).
+            [tray] Tray mein kareeb { $from } se ({ $until } tak).
+           *[bed] Kareeb { $from } se boyein ({ $until } tak).
+        }
+        [late] { $crop }: samay abhi-abhi nikal gaya. { $way ->
+            [seedbed] Agli baar nursery mein beej kareeb { $from } se { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+            [planted] Agli baar paudh kareeb { $from } se { $until } tak lagayein.
+            [tray] Agli baar tray mein kareeb { $from } se { $until } tak.
+           *[bed] Agli baar kareeb { $from } se { $until } tak boyein.
+        }
+       *[no] { $when ->
+            [day] { $crop }: { $day } iska samay nahi hai.
+           *[today] { $crop }: abhi nahi.
+        } { $way ->
+            [seedbed] Nursery mein beej kareeb { $from } se { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+            [planted] Paudh kareeb { $from } se { $until } tak lagayein.
+            [tray] Tray mein kareeb { $from } se { $until } tak.
+           *[bed] Kareeb { $from } se { $until } tak boyein.
+        }
+    }
+sow-main = Lamba mausam: kareeb { $from } se { $until } tak.
+sow-marginal = Mushkil se: { $crop } tab bhi apni had par rahega. Subah ki dhoop, dopahar ko jaali, aur kam umr mein hi tod lein.
+sow-never = { $crop }: yahan khule mein saal ke kisi samay fasal tak nahi pahunchta.
+sow-hot =
+    { $when ->
+        [later] Theek se tudai hone se pehle, kareeb { $on } se, din { $tmax } ke ho jayenge; { $limit } se upar { $beyond ->
+            [bolts] phool ki dandi nikal aati hai
+            [turns-bitter] kadwahat aa jaati hai
+            [drops-flowers] phool jhad jaate hain
+            [scorches] paudha jhulas jaata hai
+           *[stops] badhat ruk jaati hai
+        }.
+       *[now] Garmi zyada hai: din mein { $tmax }, aur { $limit } se upar { $beyond ->
+            [bolts] phool ki dandi nikal aati hai
+            [turns-bitter] kadwahat aa jaati hai
+            [drops-flowers] phool jhad jaate hain
+            [scorches] paudha jhulas jaata hai
+           *[stops] badhat ruk jaati hai
+        }.
+    }
+sow-cold =
+    { $when ->
+        [later] Kareeb { $on } se raat { $tmin } ki hogi; { $limit } se neeche nuksaan hota hai.
+       *[now] Thand zyada hai: raat mein { $tmin }, aur { $limit } se neeche nuksaan hota hai.
+    }
+sow-long-day = Kareeb { $on } se din { $limit } ghante se lamba ho jata hai, tab phool ki dandi nikal aati hai.
+sow-seed-hot = Beej ke liye garmi zyada hai: din-raat ka ausat { $mean }, aur { $limit } se upar nahi ugta.
+sow-seed-cold = Beej ke liye thand zyada hai: din-raat ka ausat { $mean }, aur { $limit } se neeche nahi ugta.
+sow-slow = Thand itni hai ki samay par fasal nahi milegi.
+sow-shows = Nami bani rahe to beej { $days } din mein ugega.
+sow-shows-on =
+    { $when ->
+        [past] { $crop }, { $sown } ko boya: ab tak ({ $day }) ug jana tha. Mitti hataakar beej dekhein; gal gaya ho to dobara boyein.
+       *[ahead] { $crop }, { $sown } ko boya: { $day } ugna chahiye; upar ki mitti nam rakhein.
+    }
+sow-pick =
+    { $end ->
+        [none] Pehli tudai kareeb { $day }.
+        [tray] Katai kareeb { $day }.
+        [cold] Pehli tudai kareeb { $day }; kareeb { $on } se raatein iske liye thandi hongi, tab tak samet lein.
+        [drops-flowers] Pehli tudai kareeb { $day }; kareeb { $on } se garmi mein phool jhadenge.
+        [stops] Pehli tudai kareeb { $day }; kareeb { $on } se garmi mein badhat rukegi.
+        [scorches] Pehli tudai kareeb { $day }; kareeb { $on } se garmi mein jhulsega, pehle hi tod lein.
+        [turns-bitter] Pehli tudai kareeb { $day }; kareeb { $on } se kadwahat aayegi, pehle hi poora kaat lein.
+       *[bolts] Pehli tudai kareeb { $day }; kareeb { $on } se phool ki dandi niklegi: dikhte hi poora kaat lein.
+    }
+sow-reckoned-for = Hisaab { $place } ka hai; aap kahin aur hain to batayein.
+sow-backwards = { $day } ko paudh lagani ho to nursery mein beej { $from } se { $until } ke beech daalein.
+sow-succession = Abhi ek tray mein kareeb { $days } din lagte hain: { $trays } tray hon to har { $every } din par ek boyein, aur har { $every } din par ek kategi.
+sow-shallow = Par { $bed } sirf { $depth } gehra hai; { $crop }: { $needs } chahiye.
+sow-dark = Par { $bed } mein seedhi dhoop kareeb { $hours } ghante hai; { $crop }: { $needs } ghante chahiye.
+sow-saplings = { $bed }: { $plants } paudhe aayenge; { $raised } paudh taiyar karein, kuchh kharab hoti hain.
+sow-unknown-crop = “{ $crop }” kab boyein, iski jaanchi hui jaankari mere paas nahi hai, aur andaza theek nahi. Team ko bhej diya hai: koi aapko yahin jawab dega.
+sow-no-usual-days = Aapki jagah ka aam mausam mere paas nahi hai, isliye kab kya boyein yeh nahi bata sakte. Team ko bhej diya hai.
+sow-now =
+    { $place ->
+        [follows] { $when ->
+            [day] { $bed }, { $crop } ke baad, { $day } ko: { $crops }.
+           *[today] { $bed }, { $crop } ke baad, abhi: { $crops }.
+        }
+        [bed] { $when ->
+            [day] { $bed }, { $day } ko: { $crops }.
+           *[today] { $bed }, abhi: { $crops }.
+        }
+       *[roof] { $when ->
+            [day] { $day } ke aas-paas yeh lag sakta hai: { $crops }.
+           *[today] Abhi yeh lag sakta hai: { $crops }.
+        }
+    }
+sow-now-trays = Ankur tray mein, chhaon mein: { $crops }.
+sow-nothing =
+    { $place ->
+        [roof] Tab ke liye theek bethne wali koi fasal mere paas nahi: fasal se pehle garmi ya thand aa jayegi.
+       *[bed] { $bed }: tab ke liye theek bethne wali koi fasal mere paas nahi; fasal se pehle garmi ya thand aa jayegi.
+    }
+sow-item =
+    { $ends ->
+        [year] { $crop } (poore saal)
+       *[day] { $way ->
+            [seedbed] { $crop } nursery mein (kareeb { $until } tak)
+           *[bed] { $crop } (kareeb { $until } tak)
+        }
+    }
+sow-waits = Inke liye rukein: { $crops }.
+sow-waiting = { $crop } kareeb { $from } se
+sow-other-family = Sab doosre kul ki hain, taaki pichhli fasal ke keede aur rog aage na chalein.
+working-sow-limits = { $crop }: hafte ka ausat din mein { $hot } se upar ho to zyada garm ({ $hot_source }), raat mein { $cold } se neeche ho to zyada thanda ({ $cold_source }).
+working-sow-young = Chhote paudhe { $more } °C zyada seh lete hain, phool ya dandi aane se pehle (apna andaza).
+working-sow-seed = Beej { $base } se { $ceiling } ke beech ugta hai, hafte bhar ka din-raat ka ausat ({ $source }).
+working-sow-day-length = Din { $hours } ghante se lamba ho to phool ki dandi nikalti hai ({ $source }; din ki lambai fao56: eq. 34 se).
+working-sow-growth =
+    { $way ->
+        [tray] Katai tak { $sum } degree-din chahiye ({ $source }), 30 din ke andar.
+        [seedbed] Paudh lagne se pehli tudai tak { $sum } degree-din chahiye ({ $source }), usse pehle nursery mein 25 se 35 din (aam chalan, koi source nahi); phir tudai bhar khada rahe, kam se kam do hafte.
+       *[bed] Pehli tudai tak { $sum } degree-din chahiye ({ $source }); phir tudai bhar khada rahe, kam se kam do hafte.
+    }
+working-sow-window = Isliye { $from } se { $until } tak lag sakta hai. Andaza hai ki das mein se nau baar sahi din isi beech honge: had aur hafte 1.5 °C idhar-udhar karke dekhe.
+working-sow-walls = Deewaron se bachi seedhi dhoop, { $bed }, January se December tak ghante har din: { $hours } (suraj ki jagah Meeus se; deewar be-ant maani).
+working-sow-list = Har fasal ko saal bhar ke hisaab se dekha, jaise ek fasal ke sawaal mein; jiski had sabse door hai woh pehle.
+working-season-days =
+    { $forecast ->
+        [yes] Hafte: jahan tak forecast hai wahan tak wahi, phir { $place } ke aam din ({ $period }, { $distance } km door).
+       *[no] Hafte: { $place } ke aam din ({ $period }, { $distance } km door).
+    }
+caution-work-heat = { $tmax } mein chhat par kaam subah-subah ya suraj dhalte hi karein, paani peete rahein; chakkar aaye to turant ruk jayein.
+
 # (end of: Sow)
 
 ## Shade
+
+shade-net =
+    { $when ->
+        [keep] { $crop }: { $hangs } wali jaali { $ends ->
+            [year] poore saal
+           *[day] kareeb { $until } tak
+        } lagi rehne dein; iske liye { $percent } theek hai.
+        [now] { $optional ->
+            [yes] { $crop }: abhi halki jaali, { $percent } tak, kareeb { $until } tak achhi rahegi; bina jaali bhi chal jayega.
+           *[no] { $crop }: haan, abhi { $percent } wali jaali lagayein, { $ends ->
+                [year] aur poore saal rakhein.
+               *[day] kareeb { $until } tak.
+            }
+        }
+       *[later] { $crop }: abhi jaali nahi. { $percent } wali jaali kareeb { $from } se { $until } tak.
+    } { $when ->
+        [later] Jis hafte din { $above } se upar hon, tab chahiye.
+       *[now] Din { $tmax } ke hain, aur { $above } se upar chahiye.
+    }
+shade-none = { $crop }: jaali ki zaroorat nahi. Yahan saal ka koi hafta din mein { $above } se upar nahi jaata.
+shade-offered =
+    { $verdict ->
+        [dark] { $percent }: zyada andhera{ $known ->
+            [yes] {""} (roshni bachi { $left }, kam se kam { $least } mol har din chahiye).
+           *[no] .
+        }
+        [thin] { $percent }: is garmi ke liye kam rokti hai.
+       *[suits] { $percent }: theek{ $known ->
+            [yes] {""} (roshni bachi { $left }, kam se kam { $least } mol har din chahiye).
+           *[no] .
+        }
+    }
+shade-dark-bed = { $hours } ghante dhoop mein bed waise hi { $crop } ki had tak chhaon mein hai: wahan ghani jaali nahi.
+shade-past-limit =
+    Jaali patte par chhaon karti hai, hawa thandi nahi karti: { $tmax } mein tab bhi { $beyond ->
+        [bolts] phool ki dandi nikal aati hai
+        [turns-bitter] kadwahat aa jaati hai
+        [drops-flowers] phool jhad jaate hain
+        [scorches] paudha jhulas jaata hai
+       *[stops] badhat ruk jaati hai
+    }.
+shade-water = Jaali ke neeche kareeb { $less } % kam paani sookhta hai; ungli se dekhkar dein.
+shade-how = Hari se safed jaali behtar; patton se ek haath upar, kinare khule taaki hawa chale.
+shade-more-beds = Aur { $count } baaki; kisi ka naam lekar poochhein.
+shade-ask-crop = Jaali kis fasal ke liye?
+shade-tray = Ankur tray: ankur khade hone tak andhere mein dhakein, phir khuli chhaon ya subah ki 3 se 4 ghante dhoop. Dopahar ki dhoop ho to 50 % wali jaali lagayein, ya chhaon mein rakhein.
+choice-crop = { $crop }
+working-shade-weeks =
+    { $from ->
+        [crop] { $crop }: jis hafte ka ausat din mein { $above } se upar ho, jaali chahiye ({ $source }); jis hafte se tay hua usmein { $tmax }.
+       *[limit] { $crop }: apna aankda nahi; garmi ki had se 2 °C pehle ({ $source }), yaani { $above } se jaali maani; jis hafte se tay hua usmein { $tmax }.
+    }
+working-shade-window = Jaali { $from } se { $until } tak; dono sire hafte 1.5 °C idhar-udhar karke nikale, yeh apna andaza hai.
+working-shade-cut = Jaali roshni ka { $cut } pratishat roke ({ $source }).
+working-shade-light = Bed par roshni, { $hours } ghante dhoop mein: har din har vargmeter { $light } mol (vikiran × 0.45 × 4.57 mol/MJ, mccree-1972; bed tak kitna, yeh fao56: eq. 28 aur Erbs, Klein aur Duffie 1982 se).
+working-shade-least = Kam se kam { $least } chahiye ({ $source }), isliye jaali zyada se zyada { $densest } roke.
+working-shade-water = Jaali ke neeche bed ka sookhna bina jaali ka { $share } hai (jaali roshni aur hawa rokti hai, hawa ki garmi nahi).
+working-shade-wind = Band jaali par hawa q = ½ρv² se dabaati hai; khuli bunai par kam.
+working-shade-tray = Tray: aam chalan, koi source nahi.
+caution-net-wind = aandhi se pehle jaali utaar lein: { $gust } km/h ka jhonka har vargmeter par { $kilograms } kg tak dabaa sakta hai. Baandhne ke liye kinare se bahar na jhukein.
 
 # (end of: Shade)
 

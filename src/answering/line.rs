@@ -50,6 +50,8 @@ pub enum Said {
     Quoted(String),
     /// Another phrase inside this one.
     Line(Box<Line>),
+    /// An end of a season: a day without its weekday.
+    SeasonDay(NaiveDate),
     /// Several, joined as the language joins them.
     List(Vec<Said>),
     /// Spread over an area, with its range.

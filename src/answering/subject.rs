@@ -5,6 +5,7 @@ use super::facts::{Facts, SiteFacts};
 use super::line::{Line, Said};
 use crate::garden::{Assumed, Bed, BedId, BedKind, Measure, Shape, SiteId, Start, Sun};
 use crate::knowledge::{Crop, GrownFor, Mix};
+use crate::needs::sun_by_walls;
 use crate::needs::surroundings::{Standing, Surroundings};
 use crate::quantity::{Unit, UnitOf, Written};
 use crate::understanding::{Measured, Reading};
@@ -151,12 +152,9 @@ fn own<'a>(id: &BedId, reading: &Reading, facts: &'a Facts<'a>) -> Option<Subjec
     }
     let sun_hours = match bed.bed.sun_counted(&site.site) {
         Sun::Stated(hours) | Sun::Assumed(hours) => hours,
-        Sun::FromWalls => USUAL_SUN_HOURS,
+        Sun::FromWalls => sun_by_walls::sun_hours(site.site.latitude_deg, &site.site.walls, facts.today()),
     };
-    let mut assumed = bed.bed.assumed(&site.site);
-    if matches!(bed.bed.sun_counted(&site.site), Sun::FromWalls) {
-        assumed.push(Assumed::SunHours);
-    }
+    let assumed = bed.bed.assumed(&site.site);
     Some(Subject { own: Some(id.clone()), sun_hours, assumed, ..at(bed.bed.clone(), standing, Some(site), facts) })
 }
 

@@ -19,6 +19,7 @@ pub struct Talk {
     pub follow_up: Names,
     pub all: Names,
     pub microgreen: Names,
+    pub follows: Names,
     pub filler: Names,
     /// The mix of a bed has gone down.
     #[serde(default)]

@@ -32,6 +32,8 @@ pub enum Told {
     FollowUp,
     All,
     Microgreen,
+    /// What comes after a crop.
+    Follows,
     Filler,
 }
 
@@ -125,7 +127,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
             told.add(&seen.words, &Told::Saw(kind));
         }
     }
-    let lists: [(&Names, Told); 8] = [
+    let lists: [(&Names, Told); 9] = [
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),
@@ -133,6 +135,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
         (&talk.follow_up, Told::FollowUp),
         (&talk.all, Told::All),
         (&talk.microgreen, Told::Microgreen),
+        (&talk.follows, Told::Follows),
         (&talk.filler, Told::Filler),
     ];
     for (words, meaning) in lists {

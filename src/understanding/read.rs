@@ -9,8 +9,8 @@ use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::{BedId, JobKind};
-use crate::knowledge::{Index, Kind, Knowledge, class_word};
-use crate::script::{Language, Text, index_word};
+use crate::knowledge::{DayWord, Index, Kind, Knowledge, Sign, class_word};
+use crate::script::{Language, Text, Token, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
 
@@ -192,6 +192,10 @@ impl Found {
             quantities: self.quantities.said.iter().map(|said| said.written).collect(),
             measures: self.quantities.dimensions.iter().map(measured).collect(),
             count: self.count(),
+            months: self.months(text, reader),
+            follows: self.told.iter().any(|hit| hit.meaning == Told::Follows),
+            saplings: self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Plant)),
+            unknown: self.unknown_words(text, reader),
             temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
             did: self.did,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
@@ -242,6 +246,51 @@ impl Found {
             }
         }
         words
+    }
+
+    /// Months that are named without a day of theirs.
+    fn months(&self, text: &Text, reader: &Reader<'_>) -> Vec<u32> {
+        let mut months = Vec::new();
+        for position in 0..text.tokens.len() {
+            let Some((DayWord::Month(month), length)) = reader.known.words.days.at(text, position) else { continue };
+            let dated = self.days.iter().any(|day| day.span.contains(&position));
+            // "may" is more often a verb, unless a month is what the sentence wants there.
+            let verb = text.normal(position) == "may"
+                && reader.known.words.sign(Sign::NotMonth, text, position + length).is_some();
+            if !dated && !verb && !months.contains(&month) {
+                months.push(month);
+            }
+        }
+        months
+    }
+
+    /// Words of three letters and more that stand in no phrase, name or list; neighbours are one.
+    fn unknown_words(&self, text: &Text, reader: &Reader<'_>) -> Vec<String> {
+        let covered = |position: usize| {
+            self.names.iter().any(|hit| hit.span.contains(&position))
+                || self.told.iter().any(|hit| hit.span.contains(&position))
+                || self.days.iter().any(|day| day.span.contains(&position))
+                || self.quantities.said.iter().any(|said| said.span.contains(&position))
+                || reader.known.words.days.at(text, position).is_some()
+        };
+        let unknown = |(position, token): &(usize, &Token)| {
+            let word = index_word(token, text.language);
+            token.is_word()
+                && token.normal.chars().count() >= 3
+                && !covered(*position)
+                && word.is_some_and(|word| !reader.index.knows(&word))
+        };
+        let mut all: Vec<(usize, String)> = Vec::new();
+        for (position, token) in text.tokens.iter().enumerate().filter(unknown) {
+            match all.last_mut() {
+                Some((last, words)) if *last + 1 == position => {
+                    *last = position;
+                    *words = format!("{words} {}", token.text);
+                }
+                _ => all.push((position, token.text.clone())),
+            }
+        }
+        all.into_iter().map(|(_, words)| words).collect()
     }
 
     /// Nothing but a word for "why".

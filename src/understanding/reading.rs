@@ -38,6 +38,18 @@ pub struct Reading {
     pub measures: Vec<Measured>,
     /// How many of the thing measured.
     pub count: Option<f64>,
+    /// Months named alone, 1 to 12.
+    #[serde(default)]
+    pub months: Vec<u32>,
+    /// What comes after the crops is asked for.
+    #[serde(default)]
+    pub follows: bool,
+    /// Saplings are spoken of.
+    #[serde(default)]
+    pub saplings: bool,
+    /// Words that no phrase and no name has.
+    #[serde(default)]
+    pub unknown: Vec<String>,
     /// Temperatures said, °C.
     pub temperatures_c: Vec<f64>,
     pub did: Option<JobKind>,
