@@ -37,8 +37,10 @@ pub struct Talk {
 pub struct RoofWords {
     /// A sign that it is old, weak or wet.
     pub damage: Names,
-    /// Something is to hang from it or over its edge.
+    /// Something is to hang from it.
     pub hanging: Names,
+    /// What may hold nothing heavy: a railing, a ceiling.
+    pub over_edge: Names,
     /// Where on it heavy things are to stand.
     pub place: Names,
     /// An engineer's word.
