@@ -2,6 +2,7 @@
 
 use super::files::Files;
 use super::names::Names;
+use super::point::Point;
 use super::problem::Problem;
 use serde::Deserialize;
 
@@ -20,6 +21,8 @@ pub struct Talk {
     pub all: Names,
     pub microgreen: Names,
     pub filler: Names,
+    #[serde(default)]
+    pub points: Vec<PointWords>,
 }
 
 /// How people say that a job was done.
@@ -46,6 +49,14 @@ pub struct SeenWords {
 #[serde(deny_unknown_fields)]
 pub struct BedWords {
     pub kind: String,
+    pub words: Names,
+}
+
+/// How people say a point.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PointWords {
+    pub point: Point,
     pub words: Names,
 }
 

@@ -6,9 +6,11 @@
 //! **Never here:** I/O, the clock, words for people.
 
 pub mod build;
+pub mod feed;
 pub mod harvest;
 pub mod heat;
 pub mod mix;
+pub mod spray;
 pub mod surroundings;
 pub mod swing;
 pub mod water;

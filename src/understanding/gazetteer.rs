@@ -3,7 +3,7 @@
 use super::asker::Asker;
 use super::phrasebook::{By, Forms, Hit, Phrasebook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind};
-use crate::knowledge::{Knowledge, Names};
+use crate::knowledge::{Knowledge, Names, Point};
 use crate::script::Language;
 
 /// What a name stands for.
@@ -33,6 +33,7 @@ pub enum Told {
     All,
     Microgreen,
     Filler,
+    Point(Point),
 }
 
 /// Names and steering words of the knowledge base.
@@ -135,6 +136,9 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
         (&talk.microgreen, Told::Microgreen),
         (&talk.filler, Told::Filler),
     ];
+    for point in &talk.points {
+        things.add(&point.words, &Told::Point(point.point));
+    }
     for (words, meaning) in lists {
         told.add(words, &meaning);
     }

@@ -9,7 +9,7 @@ use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::{BedId, JobKind};
-use crate::knowledge::{Index, Kind, Knowledge, class_word};
+use crate::knowledge::{Index, Kind, Knowledge, Point, class_word};
 use crate::script::{Language, Text, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
@@ -77,6 +77,13 @@ impl Found {
         }
     }
 
+    fn points(&self) -> impl Iterator<Item = Point> {
+        self.told.iter().filter_map(|hit| match hit.meaning {
+            Told::Point(point) => Some(point),
+            _ => None,
+        })
+    }
+
     fn saw(&self) -> Option<crate::garden::SeenKind> {
         self.told.iter().find_map(|hit| match hit.meaning {
             Told::Saw(kind) => Some(kind),
@@ -139,7 +146,9 @@ impl Found {
                 || self.quantities.dimensions.iter().any(|found| found.span.contains(&position));
             let dated = self.days.iter().any(|day| day.span.contains(&position));
             let empty = self.told.iter().any(|hit| {
-                hit.span.contains(&position) && matches!(hit.meaning, Told::Filler | Told::FollowUp | Told::Why)
+                let product = matches!(hit.meaning, Told::Point(point) if point.tells_product());
+                let steers = matches!(hit.meaning, Told::Filler | Told::FollowUp | Told::Why);
+                hit.span.contains(&position) && (steers || product)
             });
             let mark = text.tokens.get(position).is_none_or(|token| !token.normal.chars().any(char::is_alphanumeric));
             named || sized || dated || empty || mark
@@ -184,6 +193,7 @@ impl Found {
             follow_up: false,
             senseless: self.is_senseless(text, reader),
             search: self.search_words(text),
+            points: self.points().collect(),
         };
         for hit in &self.names {
             let list = match &hit.meaning {

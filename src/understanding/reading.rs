@@ -1,11 +1,12 @@
 //! What we took a message to mean.
 
 use crate::garden::{BedId, BedKind, JobKind, SeenKind};
-use crate::knowledge::Kind;
+use crate::knowledge::{Kind, Point};
 use crate::quantity::Written;
 use crate::script::Language;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
 
 /// A message's meaning, and how sure we are of it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -52,6 +53,9 @@ pub struct Reading {
     /// The telling words, for a search of articles.
     #[serde(skip)]
     pub search: Vec<String>,
+    /// What exactly is asked or told, in no order.
+    #[serde(default)]
+    pub points: BTreeSet<Point>,
 }
 
 /// The measures of one thing that was described.
