@@ -3,7 +3,7 @@
 use crate::garden::BedId;
 use crate::knowledge::{InThree, SourceRef};
 use crate::quantity::{Area, Estimate, Length, Mass, Temperature, Volume, WaterDepth, Written};
-use chrono::NaiveDate;
+use chrono::{NaiveDate, NaiveTime};
 
 /// One phrase with its values.
 #[derive(Debug, Clone, PartialEq)]
@@ -52,6 +52,8 @@ pub enum Said {
     Line(Box<Line>),
     /// Several, joined as the language joins them.
     List(Vec<Said>),
+    /// A clock time.
+    Clock(NaiveTime),
 }
 
 impl Line {

@@ -84,6 +84,7 @@ impl Speaker<'_> {
             Said::Quoted(words) => words.clone(),
             Said::Line(line) => self.line(line),
             Said::List(all) => self.list(all),
+            Said::Clock(time) => time.format("%H:%M").to_string(),
         }
     }
 
