@@ -1,5 +1,7 @@
 //! The sums against what others printed or computed. Tables and their origin: `tests/published/SOURCES.md`.
 
+#![allow(clippy::disallowed_methods, reason = "the tables are files")]
+
 #[path = "published/crop_examples.rs"]
 mod crop_examples;
 #[path = "published/daylight.rs"]

@@ -45,11 +45,11 @@ unit-g-per-l = { $n } g per litre
 unit-kn-m2 = { $n } kN/m²
 bed-described =
     { $kind ->
-        [tray] a tray of { $size }
-        [pot] a { $size } pot
-        [basket] a { $size } basket
-        [bag] a { $size } bag
-       *[box] a box of { $size }
+        [tray] tray of { $size }
+        [pot] { $size } pot
+        [basket] { $size } basket
+        [bag] { $size } bag
+       *[box] box of { $size }
     }
 
 ## Water
@@ -78,7 +78,7 @@ water-all-beds = All of them together: { $day } a day.
 water-reason =
     It loses { $loss } a day { $air ->
         [dry] at { $tmax } in dry air.
-        [wet] ; { $rain } of rain is expected this week.
+        [wet] with { $rain } of rain due this week.
        *[plain] with days up to { $tmax }.
     }
 water-check =
@@ -86,7 +86,7 @@ water-check =
         [hot] Run the hose cool first; skip a turn if it is still moist a finger-joint down.
        *[mild] Skip a turn if it is still moist a finger-joint down.
     }
-assumed-bed = I don't have your bed: this is for { $bed } with 6 h of sun. Tell me yours for a better figure.
+assumed-bed = I don't have your bed: this is for a { $bed } with 6 h of sun. Tell me yours for a better figure.
 assumed-sun = I took { $hours } h of direct sun; say if it is more or less.
 assumed-usual-days = No forecast for your roof; these are usual days for the season at { $place }, so the range is wide.
 ask-which-bed = Which bed do you mean?
@@ -102,7 +102,7 @@ choice-person = Let me talk to someone
 
 ## Why: water
 
-working-bed = For { $bed }:
+working-bed = For the { $bed }:
 working-forecast = Weather: the forecast of { $day }, day by day.
 working-forecast-undated = Weather: the forecast file, day by day; it does not say when it was made.
 working-usual-days = Weather: usual days at { $place } ({ $period }, { $distance } km away) on { $days } of the 7 days; real days differ from them.
@@ -156,7 +156,8 @@ working-doubt =
 
 harvest-first =
     { $when ->
-        [past] { $crop } ({ $bed }) should have been ready { $day }: look today.
+        [now] { $crop } ({ $bed }) has been ready to pick since { $day }: look today.
+        [past] { $crop } ({ $bed }) was ready { $day } and is past its picking time: look today, and clear it if it is done.
        *[ahead] { $way ->
             [tray] { $crop }, { $bed }: ready to cut { $day }.
            *[bed] { $crop }, { $bed }: first pick { $day }.
@@ -187,14 +188,14 @@ working-yield = Yield: { $grams } from { $area } ({ $source }).
 mix-recipe = { $mix }, by volume: { $parts }. Tell me the size and I give the litres.
 mix-litres =
     { $count ->
-        [1] { $litres } of loose mix for { $bed }; it settles to { $settled }.
-       *[other] { $litres } of loose mix for { $count } of { $bed }; it settles to { $settled }.
+        [1] { $litres } of loose mix for the { $bed }; it settles to { $settled }.
+       *[other] { $litres } of loose mix for { $count } of the { $bed }; it settles to { $settled }.
     }
 mix-parts = { $parts }.
 mix-part = { $material } { $amount }
 mix-share = { $percent } { $material }
 mix-addition = { $grams } g { $material } a litre
-build-parts = For { $bed }: { $trays } drainage trays of { $tray }, { $sides } of side { $height } high, { $cloth } of lining cloth, { $wire } of wire.
+build-parts = For the { $bed }: { $trays } drainage trays of { $tray }, { $sides } of side { $height } high, { $cloth } of lining cloth, { $wire } of wire.
 assumed-depth = Depth was not said; I took { $depth }.
 assumed-tray = Trays taken as { $tray }; say if yours are another size.
 ask-size = What size is the box? Length and width, and how deep.
@@ -253,7 +254,7 @@ recorded-sown =
     Noted: { $crop } { $how ->
         [planted] planted
        *[sown] sown
-    } in { $beds }, { $day }.
+    } in the { $beds }, { $day }.
 recorded-seen =
     Noted for { $beds }, { $day }: { $what ->
         [still-wet] still wet

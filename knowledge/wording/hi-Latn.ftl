@@ -156,7 +156,8 @@ working-doubt =
 
 harvest-first =
     { $when ->
-        [past] { $crop } ({ $bed }): taiyar hone ka din { $day } tha, aaj hi dekh lein.
+        [now] { $crop } ({ $bed }): { $day } se tudai ka samay chal raha hai, aaj hi dekh lein.
+        [past] { $crop } ({ $bed }): taiyar hone ka din { $day } tha aur tudai ka samay nikal chuka hai; aaj dekh lein, khatm ho to hata dein.
        *[ahead] { $way ->
             [tray] { $crop }, { $bed }: katai { $day }.
            *[bed] { $crop }, { $bed }: pehli tudai { $day }.

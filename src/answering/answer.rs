@@ -78,10 +78,38 @@ impl Answer {
         Self { lines: vec![line], queued: true, ..Self::new(Outcome::HandedOver) }
     }
 
+    /// Two answers in one: everything of both, the outcome the least finished.
+    #[must_use]
+    pub fn joined(mut self, other: Self) -> Self {
+        self.outcome = least_finished(self.outcome, other.outcome);
+        self.figures.extend(other.figures);
+        self.lines.extend(other.lines);
+        self.working.extend(other.working);
+        self.sources.extend(other.sources);
+        for caution in other.cautions {
+            if !self.cautions.contains(&caution) {
+                self.cautions.push(caution);
+            }
+        }
+        self.articles.extend(other.articles);
+        self.choices.extend(other.choices);
+        self.records.extend(other.records);
+        self.queued |= other.queued;
+        self.reading.join(other.reading);
+        self
+    }
+
     /// Adds a source.
     pub fn cite(&mut self, source: &SourceRef) {
         self.sources.insert(source.clone());
     }
+}
+
+/// The answer contract's order: asked back, else handed over, else recorded, else answered; declined only
+/// where both are.
+fn least_finished(a: Outcome, b: Outcome) -> Outcome {
+    let order = [Outcome::AskedBack, Outcome::HandedOver, Outcome::Recorded, Outcome::Answered, Outcome::Declined];
+    order.into_iter().find(|outcome| *outcome == a || *outcome == b).unwrap_or(a)
 }
 
 /// Answers a reading from facts. Total: every reading has an answer.
@@ -101,7 +129,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 }
 
 /// A reading less sure than this is not answered: a person of the crew is asked.
-const SURE_ENOUGH: f64 = 0.30;
+const SURE_ENOUGH: f64 = 0.65;
 
 fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if reading.sureness < SURE_ENOUGH && !reading.why {

@@ -106,14 +106,22 @@ fn ready(
         return;
     }
     let way = if standing.microgreen { "tray" } else { "bed" };
-    let past = if window.first.high() < facts.today() { "past" } else { "ahead" };
+    let over = window.last.unwrap_or(window.first).high() < facts.today();
+    let ripe = window.first.high() < facts.today();
+    let when = if over {
+        "past"
+    } else if ripe {
+        "now"
+    } else {
+        "ahead"
+    };
     answer.lines.push(
         Line::new("harvest-first")
             .with("crop", Said::Crop(standing.crop.id.clone()))
             .with("bed", subject.called())
             .with("day", Said::Days(window.first))
             .with("way", Said::Key(way))
-            .with("when", Said::Key(past)),
+            .with("when", Said::Key(when)),
     );
     answer.lines.push(
         Line::new("harvest-reason")
@@ -152,7 +160,7 @@ fn working(answer: &mut Answer, subject: &Subject<'_>, standing: &StandingCrop<'
             .with("place", Said::Place(place.id.clone()));
         answer.working.push(line);
     }
-    answer.cite(&SourceRef::new("thermal-time-sine", ""));
+    answer.cite(&SourceRef::new("baskerville-emin-1969", "single sine"));
     answer.working.push(Line::new("working-claim"));
 }
 

@@ -45,6 +45,26 @@ impl Default for ReadingShown {
 }
 
 impl ReadingShown {
+    /// The reading of a second request in the same message.
+    pub fn join(&mut self, other: Self) {
+        fn add<T: PartialEq>(list: &mut Vec<T>, more: Vec<T>) {
+            for item in more {
+                if !list.contains(&item) {
+                    list.push(item);
+                }
+            }
+        }
+        if other.kind != self.kind {
+            add(&mut self.also, vec![other.kind]);
+        }
+        add(&mut self.crops, other.crops);
+        add(&mut self.beds, other.beds);
+        add(&mut self.dates, other.dates);
+        add(&mut self.quantities, other.quantities);
+        self.grown_as = self.grown_as.or(other.grown_as);
+        self.sureness = self.sureness.min(other.sureness);
+    }
+
     /// What of a reading is shown.
     #[must_use]
     pub fn of(reading: &Reading) -> Self {

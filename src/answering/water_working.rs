@@ -164,9 +164,8 @@ pub fn cite(answer: &mut Answer, subject: &Subject<'_>, week: &WaterWeek, facts:
         answer.cite(&mix.properties.surface_limit.source);
         answer.cite(&mix.properties.easily_available.source);
     }
-    if week.usual_days > 0 {
-        if let Some((place, _)) = subject.weather.as_ref().and_then(|weather| weather.normals()) {
-            answer.cite(&place.source);
-        }
+    let normals = subject.weather.as_ref().and_then(|weather| weather.normals());
+    if let (true, Some((place, _))) = (week.usual_days > 0, normals) {
+        answer.cite(&place.source);
     }
 }

@@ -72,10 +72,9 @@ fn lines_typed(desk: &Desk<'_>, parts: &Parts, front: &Front, history: Option<Pa
             Err(fault) => return Err(Refusal::plain(fault)),
         }
     }
-    if let Some(history) = &history {
-        if let Err(fault) = editor.save_history(history) {
-            tracing::warn!(%fault, "the history of this conversation could not be kept");
-        }
+    let kept = history.as_ref().map_or(Ok(()), |history| editor.save_history(history));
+    if let Err(fault) = kept {
+        tracing::warn!(%fault, "the history of this conversation could not be kept");
     }
     Ok(ExitCode::SUCCESS)
 }

@@ -49,19 +49,22 @@ impl<'a> Desk<'a> {
         };
         let before = self.before(asker.as_ref(), message.now)?;
         let seen = seen(self.house, self.store, self.forecast, asker.clone(), message.now)?;
-        let reading = self.read(message, &seen, before);
+        let (reading, second) = self.read(message, &seen, before);
         let facts = seen.facts(self.house, self.forecast, &reading);
-        let answer = answer(&reading, &facts);
+        let answer = match &second {
+            Some(second) => answer(&reading, &facts).joined(answer(second, &facts)),
+            None => answer(&reading, &facts),
+        };
         Ok(self.file(message, asker.as_ref(), &reading, answer))
     }
 
     /// The reading of a message; "why?" is read as the message before, its working asked for.
-    fn read(&self, message: &Message, seen: &Seen<'_>, before: Option<Reading>) -> Reading {
+    fn read(&self, message: &Message, seen: &Seen<'_>, before: Option<Reading>) -> (Reading, Option<Reading>) {
         let reader = Reader { known: &self.house.known, index: &self.house.index, gazetteer: &self.house.gazetteer };
-        let reading = read(&message.text, &reader, &seen.names(before.clone()), seen.now.date_naive());
+        let (reading, second) = read(&message.text, &reader, &seen.names(before.clone()), seen.now.date_naive());
         match before {
-            Some(before) if reading.why => Reading { why: true, language: reading.language, ..before },
-            _ => reading,
+            Some(before) if reading.why => (Reading { why: true, language: reading.language, ..before }, None),
+            _ => (reading, second),
         }
     }
 

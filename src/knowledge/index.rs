@@ -2,6 +2,7 @@
 
 use super::Knowledge;
 use super::asking::Kind;
+use super::habit::Habit;
 use crate::script::{Language, index_words_as};
 use std::collections::{BTreeSet, HashMap};
 use tantivy::collector::TopDocs;
@@ -15,6 +16,7 @@ pub struct Index {
     asking: Shelf,
     articles: Shelf,
     ways: Vec<(Kind, Vec<String>)>,
+    habit: Habit,
     /// In how many ways of asking a word stands.
     frequency: HashMap<String, u32>,
 }
@@ -47,23 +49,23 @@ impl Index {
         }
         let asking = Shelf::build(ways.iter().map(|(kind, words)| (format!("{kind:?}"), words.clone())))?;
         let articles = Shelf::build(known.articles.values().map(|article| {
-            let mut words = Vec::new();
-            // What people say when they ask counts more than what the text goes on to say.
-            for _ in 0..3 {
-                for (language, title) in article.title.each() {
-                    words.extend(index_words_as(title, language));
-                }
-                for (language, topics) in article.topics.each() {
-                    words.extend(topics.iter().flat_map(|topic| index_words_as(topic, language)));
-                }
+            let mut asked = Vec::new();
+            for (language, title) in article.title.each() {
+                asked.extend(index_words_as(title, language));
             }
+            for (language, topics) in article.topics.each() {
+                asked.extend(topics.iter().flat_map(|topic| index_words_as(topic, language)));
+            }
+            // What people say when they ask counts more than what the text goes on to say.
+            let mut words = [asked.as_slice(), &asked, &asked].concat();
             for (language, answer) in article.answer.each() {
                 words.extend(index_words_as(answer, language));
             }
             words.extend(index_words_as(&article.body, Language::En));
             (article.id.clone(), words)
         }))?;
-        Ok(Self { asking, articles, ways, frequency })
+        let habit = Habit::of(ways.iter().map(|(kind, words)| (*kind, words.as_slice())));
+        Ok(Self { asking, articles, ways, habit, frequency })
     }
 
     /// The ways of asking nearest to these words, best first. The score is the weight of the shared words
@@ -86,6 +88,12 @@ impl Index {
             .collect();
         found.sort_by(|a, b| b.score.total_cmp(&a.score));
         found
+    }
+
+    /// How usual these words are for each kind, as shares of 1.
+    #[must_use]
+    pub fn leaning(&self, words: &[String]) -> Vec<(Kind, f64)> {
+        self.habit.shares(words)
     }
 
     /// Whether any way of asking has this word.

@@ -12,6 +12,7 @@ mod census;
 mod crop;
 mod fact;
 mod files;
+mod habit;
 mod index;
 mod lexicon;
 mod material;

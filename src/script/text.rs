@@ -22,14 +22,20 @@ impl Text {
     /// Reads any text; never fails.
     #[must_use]
     pub fn read(original: &str) -> Self {
+        let mut text = Self::read_as(original, Language::En);
+        text.language = language(&text.tokens);
+        text
+    }
+
+    /// Reads a text whose language is known.
+    #[must_use]
+    pub fn read_as(original: &str, language: Language) -> Self {
         let end = original.char_indices().nth(LONGEST_READ).map(|(byte, _)| byte);
         let read = end.and_then(|end| original.get(..end)).unwrap_or(original);
-        let tokens = cut(read);
-        let language = language(&tokens);
         Self {
             original: original.into(),
             devanagari_digits: has_devanagari_digits(read),
-            tokens,
+            tokens: cut(read),
             language,
             cut: end.is_some(),
         }

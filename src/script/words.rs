@@ -18,9 +18,7 @@ pub fn index_words(text: &str) -> Vec<String> {
 /// The words of a text that is known to be in this language; Devanagari words are Hindi in any.
 #[must_use]
 pub fn index_words_as(text: &str, language: Language) -> Vec<String> {
-    let mut text = Text::read(text);
-    text.language = language;
-    words_of(&text)
+    words_of(&Text::read_as(text, language))
 }
 
 fn words_of(text: &Text) -> Vec<String> {

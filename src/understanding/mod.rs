@@ -13,6 +13,7 @@ mod dimensions;
 mod follow_up;
 mod gazetteer;
 mod kind;
+mod parts;
 mod phrasebook;
 pub mod quantities;
 mod read;
@@ -21,5 +22,6 @@ mod tense;
 
 pub use asker::{Asker, OwnBed};
 pub use gazetteer::Gazetteer;
-pub use read::{Reader, read};
+pub use parts::read;
+pub use read::Reader;
 pub use reading::{Measured, Reading};

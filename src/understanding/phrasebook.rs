@@ -18,9 +18,24 @@ pub enum By {
 #[derive(Debug, Clone)]
 pub struct Phrasebook<T> {
     by: By,
-    english: HashMap<String, Vec<(Vec<String>, T)>>,
-    hindi: HashMap<String, Vec<(Vec<String>, T)>>,
+    english: HashMap<String, Vec<Entry<T>>>,
+    hindi: HashMap<String, Vec<Entry<T>>>,
 }
+
+/// One phrase in the form in which it is compared.
+#[derive(Debug, Clone)]
+struct Entry<T> {
+    words: Vec<String>,
+    /// The one word of a phrase whose sound is too short to tell: it must be spelled so.
+    spelled: Option<String>,
+    meaning: T,
+}
+
+/// Sounds shorter than this meet by chance: `rai` is not `rain`.
+const SHORTEST_SOUND: usize = 4;
+
+/// Shorter words are not taken for one another's slips: `mist` is not `mint`.
+const SHORTEST_SLIP: usize = 5;
 
 /// A phrase found in a text.
 #[derive(Debug, Clone, PartialEq)]
@@ -98,11 +113,16 @@ impl<T: Clone> Phrasebook<T> {
 
     /// Adds one phrase.
     pub fn add_phrase(&mut self, phrase: &str, language: Language, meaning: &T) {
-        let text = Text::read(phrase);
+        let text = Text::read_as(phrase, language);
         let words: Vec<String> = text.tokens.iter().map(|token| form(token, language, self.by)).collect();
-        let map = if language == Language::En { &mut self.english } else { &mut self.hindi };
+        let english = language == Language::En;
+        let spelled = match (words.as_slice(), text.tokens.as_slice()) {
+            ([word], [token]) if !english && word.chars().count() < SHORTEST_SOUND => Some(token.normal.clone()),
+            _ => None,
+        };
+        let map = if english { &mut self.english } else { &mut self.hindi };
         if let Some(first) = words.first() {
-            map.entry(first.clone()).or_default().push((words, meaning.clone()));
+            map.entry(first.clone()).or_default().push(Entry { words, spelled, meaning: meaning.clone() });
         }
     }
 
@@ -115,15 +135,19 @@ impl<T: Clone> Phrasebook<T> {
     /// Everything found, overlapping or not.
     #[must_use]
     pub fn find_all(&self, forms: &Forms) -> Vec<Hit<T>> {
+        let spelling = &forms.whole.english;
         let forms = forms.by(self.by);
         let mut all = Vec::new();
         for start in 0..forms.english.len() {
             for (map, words) in [(&self.english, &forms.english), (&self.hindi, &forms.hindi)] {
                 let Some(phrases) = words.get(start).and_then(|word| map.get(word)) else { continue };
-                for (phrase, meaning) in phrases {
-                    let end = start + phrase.len();
-                    if words.get(start..end).is_some_and(|said| said == phrase) {
-                        all.push(Hit { span: start..end, meaning: meaning.clone(), exact: true });
+                for entry in phrases {
+                    let end = start + entry.words.len();
+                    let as_spelled = entry.spelled.as_ref().is_none_or(|spelled| {
+                        spelling.get(start).is_none_or(|said| said.is_empty() || said == spelled)
+                    });
+                    if as_spelled && words.get(start..end).is_some_and(|said| said == entry.words) {
+                        all.push(Hit { span: start..end, meaning: entry.meaning.clone(), exact: true });
                     }
                 }
             }
@@ -149,10 +173,13 @@ impl<T: Clone> Phrasebook<T> {
     }
 }
 
-fn nearest<T: Clone>(map: &HashMap<String, Vec<(Vec<String>, T)>>, word: &str) -> Option<(usize, T)> {
+fn nearest<T: Clone>(map: &HashMap<String, Vec<Entry<T>>>, word: &str) -> Option<(usize, T)> {
+    if word.chars().count() < SHORTEST_SLIP {
+        return None;
+    }
     map.iter()
         .filter_map(|(known, phrases)| {
-            let (_, meaning) = phrases.iter().find(|(phrase, _)| phrase.len() == 1)?;
+            let meaning = &phrases.iter().find(|entry| entry.words.len() == 1)?.meaning;
             // People rarely miss the first letter; a word that begins otherwise is another word.
             let alike = known.chars().next() == word.chars().next();
             let slips = near(known, word).filter(|_| alike)?;

@@ -21,10 +21,17 @@ pub struct Reader<'a> {
     pub gazetteer: &'a Gazetteer,
 }
 
-/// Reads a message. Never fails: what has no sense is a reading too.
-#[must_use]
-pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
-    let text = Text::read(text);
+/// Reads a message as one request. Never fails: what has no sense is a reading too.
+pub fn read_as(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
+    read_text(Text::read(text), reader, asker, today)
+}
+
+/// Reads a part of a message whose language is that of the whole.
+pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
+    read_text(Text::read_as(text, language), reader, asker, today)
+}
+
+fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     let found = Found::of(&text, reader, asker, today);
     let verdict = decide(reader.index, &found.class_form(&text), found.evidence());
     let reading = found.reading(&text, reader, verdict.kind, verdict.sureness);
@@ -74,6 +81,8 @@ impl Found {
             names: self.names.len(),
             sizes: self.quantities.said.len(),
             trouble: self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_))),
+            crop: self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_))),
+            started: self.asks && matches!(self.did, Some(JobKind::Sow | JobKind::Plant)),
         }
     }
 

@@ -1,3 +1,5 @@
+//! What a garden file is refused for, word for word.
+
 use super::*;
 use crate::garden::{Speaks, Sun};
 use crate::quantity::Quantity;

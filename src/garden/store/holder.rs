@@ -1,5 +1,7 @@
 //! The files beside the embedded store: who holds it, and where it was last backed up to.
 
+#![expect(clippy::disallowed_methods, reason = "the store keeps its own folder")]
+
 use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};

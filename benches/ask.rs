@@ -1,0 +1,49 @@
+//! How long a message takes: the knowledge base loaded and indexed, and one question from end to end.
+
+use criterion::{Criterion, criterion_group, criterion_main};
+use rooftend::desk::{Desk, House, Message};
+use rooftend::garden::import::import;
+use rooftend::garden::store::Overlay;
+use rooftend::garden::{Garden, KnownIds, PersonId, read_garden};
+use rooftend::knowledge::{Files, Knowledge};
+use rooftend::weather::Forecast;
+use std::hint::black_box;
+
+fn ask(criterion: &mut Criterion) {
+    let house = House::open(&Files::embedded()).expect("the knowledge base");
+    let (crops, mixes, materials) = (house.known.crop_ids(), house.known.mix_ids(), house.known.material_ids());
+    let ids = KnownIds { crops: &crops, mixes: &mixes, materials: &materials };
+    let garden = read_garden("garden.toml", include_str!("../demo-data/garden.toml"), &ids, &Garden::default());
+    let store = Overlay::in_memory();
+    import(&store, garden.expect("the demo garden")).expect("in memory");
+    let forecast = Forecast::read("may.json", include_str!("../demo-data/forecast-may.json")).expect("the forecast");
+    let message = |text: &str| Message {
+        from: PersonId::new("meera").ok(),
+        text: text.to_owned(),
+        now: "2026-05-18T08:00:00+05:30".parse().expect("a moment"),
+    };
+    for (name, text) in [
+        ("ask: water", "how often should I water the amaranth box this week?"),
+        ("ask: harvest, romanised Hindi", "sarson wali tray kab kategi, kal boi thi"),
+        ("ask: build, Hindi", "4 फुट x 3 फुट x 1 फुट के बक्से के लिए क्या सामान चाहिए"),
+        ("ask: nothing to do with it", "who won the match last night"),
+    ] {
+        let message = message(text);
+        criterion.bench_function(name, |bench| {
+            bench.iter(|| Desk::new(&house, &store, Some(&forecast)).answer(black_box(&message)).expect("a reply"));
+        });
+    }
+}
+
+fn open(criterion: &mut Criterion) {
+    let files = Files::embedded();
+    criterion.bench_function("knowledge: read and checked", |bench| {
+        bench.iter(|| Knowledge::read(black_box(&files)));
+    });
+    criterion.bench_function("house: read, checked, indexed", |bench| {
+        bench.iter(|| House::open(black_box(&files)).expect("the knowledge base"));
+    });
+}
+
+criterion_group!(benches, ask, open);
+criterion_main!(benches);

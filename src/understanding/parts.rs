@@ -1,0 +1,90 @@
+//! Two requests in one message: "how much water for okra, and when is the first picking?"
+
+use super::asker::Asker;
+use super::follow_up::{Says, completed};
+use super::read::{Reader, read_as, read_part};
+use super::reading::Reading;
+use crate::garden::JobKind;
+use crate::knowledge::Kind;
+use crate::script::Text;
+use chrono::NaiveDate;
+
+/// A part must be surer than this to stand by itself.
+const SURE_ALONE: f64 = 0.7;
+
+/// A part has at least so many words.
+const LEAST_WORDS: usize = 2;
+
+/// Reads a message; where it holds two requests, the reading of each, in their order.
+#[must_use]
+pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> (Reading, Option<Reading>) {
+    let whole = read_as(text, reader, asker, today);
+    if whole.why || whole.follow_up {
+        return (whole, None);
+    }
+    match split(text, reader, asker, today) {
+        Some((first, second)) if stand_apart(&first, &second) => (first, Some(second)),
+        _ => (whole, None),
+    }
+}
+
+/// The best place to part the text: where the less sure of both parts is surest.
+fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Option<(Reading, Reading)> {
+    let read = Text::read(text);
+    let alone = Asker { beds: asker.beds.clone(), before: None };
+    let mut best: Option<(f64, Reading, Reading)> = None;
+    for (left, right) in borders(&read) {
+        let parts = (text.get(..left)?, text.get(right..)?);
+        let words = |part: &str| part.split_whitespace().count();
+        if words(parts.0) < LEAST_WORDS || words(parts.1) < LEAST_WORDS {
+            continue;
+        }
+        let first = read_part(parts.0, read.language, reader, &alone, today);
+        let second = read_part(parts.1, read.language, reader, &alone, today);
+        let sure = first.sureness.min(second.sureness);
+        if best.as_ref().is_none_or(|(before, ..)| sure > *before) {
+            best = Some((sure, first, second));
+        }
+    }
+    let (sure, first, second) = best?;
+    if sure < SURE_ALONE {
+        return None;
+    }
+    // What one part leaves unsaid, the other says: "how much water for okra and when is it ready".
+    let second = Reading { follow_up: false, ..completed(second, &first, Says::NoSubject) };
+    let first = if first.crops.is_empty() && first.measures.is_empty() && !first.beds_named {
+        Reading { follow_up: false, ..completed(first, &second, Says::NoSubject) }
+    } else {
+        first
+    };
+    Some((first, second))
+}
+
+/// Byte places before and after each comma, stop or joining word.
+fn borders(text: &Text) -> Vec<(usize, usize)> {
+    const JOINING: [&str; 8] = ["and", "or", "aur", "ya", "और", "या", "also", "plus"];
+    text.tokens
+        .iter()
+        .filter(|token| {
+            matches!(token.normal.as_str(), "," | "." | "?" | ";" | "।" | "!")
+                || JOINING.contains(&token.normal.as_str())
+        })
+        .map(|token| {
+            let mark = !token.normal.chars().any(char::is_alphanumeric);
+            // A question mark belongs to the part it ends.
+            (if mark { token.span.end } else { token.span.start }, token.span.end)
+        })
+        .collect()
+}
+
+/// Two requests are two only where their kinds differ, and where one is not the ground of the other:
+/// "sowed radish on 25 April, when is it ready" is one question, and whether one may pick after a spray is
+/// a question about the spray.
+fn stand_apart(first: &Reading, second: &Reading) -> bool {
+    let ground = |told: &Reading, asked: &Reading| {
+        let started = matches!(told.did, Some(JobKind::Sow | JobKind::Plant | JobKind::Spray));
+        started && asked.kind == Kind::Harvest
+    };
+    let talk = |reading: &Reading| matches!(reading.kind, Kind::None | Kind::Care | Kind::Trouble);
+    first.kind != second.kind && !ground(first, second) && !ground(second, first) && !talk(first) && !talk(second)
+}

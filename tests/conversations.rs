@@ -1,0 +1,149 @@
+//! Chats that a gardener can read: what a person types, what must be said, and the record of what was said.
+//!
+//! `must` lines are promises and are never rewritten; lines with `<` are the record: run with
+//! `ROOFTEND_WRITE=1` to write them anew, and look at the difference.
+#![allow(clippy::disallowed_methods, reason = "the chats are files")]
+
+use serde_json::{Value, json};
+use std::collections::BTreeSet;
+use std::fs;
+use std::process::Command;
+
+/// One thing typed, with what must hold of its reply.
+#[derive(Default)]
+struct Step {
+    typed: String,
+    must: Vec<String>,
+    record: Vec<String>,
+}
+
+struct Chat {
+    title: String,
+    season: String,
+    person: Option<String>,
+    steps: Vec<Step>,
+}
+
+fn parse(text: &str) -> Vec<Chat> {
+    let mut chats: Vec<Chat> = Vec::new();
+    for line in text.lines() {
+        if let Some(title) = line.strip_prefix("# ") {
+            let (season, person) = (String::from("may"), None);
+            chats.push(Chat { title: title.into(), season, person, steps: Vec::new() });
+            continue;
+        }
+        let Some(chat) = chats.last_mut() else { continue };
+        if let Some(setting) = line.strip_prefix("demo ") {
+            let mut words = setting.split(" · ");
+            chat.season = words.next().unwrap_or("may").into();
+            chat.person = words.next().and_then(|speaks| speaks.strip_prefix("speaks ")).map(Into::into);
+        } else if let Some(typed) = line.strip_prefix("> ") {
+            chat.steps.push(Step { typed: typed.into(), ..Step::default() });
+        } else if let Some(step) = chat.steps.last_mut() {
+            if line.starts_with("must ") {
+                step.must.push(line.into());
+            } else if let Some(said) = line.strip_prefix("< ") {
+                step.record.push(said.into());
+            }
+        }
+    }
+    chats
+}
+
+fn write(chats: &[Chat], heading: &str) -> String {
+    let mut text = format!("{heading}\n");
+    for chat in chats {
+        let speaks = chat.person.as_ref().map_or(String::new(), |person| format!(" · speaks {person}"));
+        text.push_str(&format!("\n# {}\ndemo {}{speaks}\n", chat.title, chat.season));
+        for step in &chat.steps {
+            text.push_str(&format!("> {}\n", step.typed));
+            step.must.iter().for_each(|must| text.push_str(&format!("{must}\n")));
+            step.record.iter().for_each(|said| text.push_str(&format!("< {said}\n")));
+        }
+    }
+    text
+}
+
+/// The replies of a chat, each message with those before it.
+fn replies(chat: &Chat) -> Vec<Value> {
+    let lines: Vec<String> = (0..chat.steps.len())
+        .map(|at| {
+            let after: Vec<&str> = chat.steps[..at].iter().map(|step| step.typed.as_str()).collect();
+            json!({"id": at, "message": chat.steps[at].typed, "after": after}).to_string()
+        })
+        .collect();
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("chat.jsonl");
+    fs::write(&file, lines.join("\n")).unwrap();
+    let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
+    command.arg("ask").arg(format!("--demo={}", chat.season)).arg("--batch").arg(&file);
+    if let Some(person) = &chat.person {
+        command.args(["--as", person]);
+    }
+    let output = command.output().unwrap();
+    assert!(output.status.success(), "{}: {}", chat.title, String::from_utf8_lossy(&output.stderr));
+    String::from_utf8(output.stdout).unwrap().lines().map(|line| serde_json::from_str(line).unwrap()).collect()
+}
+
+/// What a promise says is wrong with a reply.
+fn broken(must: &str, reply: &Value) -> Option<String> {
+    let text = reply["text"].as_str().unwrap();
+    let shown = format!("{text}\n{}", reply["choices"]);
+    let cited = format!("{}", reply["sources"]);
+    let holds = if let Some(words) = must.strip_prefix("must say: ") {
+        shown.contains(words)
+    } else if let Some(words) = must.strip_prefix("must not say: ") {
+        !shown.contains(words)
+    } else if let Some(source) = must.strip_prefix("must cite: ") {
+        cited.contains(source)
+    } else if let Some(outcome) = must.strip_prefix("must be: ") {
+        let kind = format!("{} {}", reply["outcome"].as_str().unwrap(), reply["reading"]["kind"].as_str().unwrap());
+        kind == outcome
+    } else if must == "must caution" {
+        !reply["cautions"].as_array().unwrap().is_empty()
+    } else {
+        panic!("no such promise: {must}");
+    };
+    (!holds).then(|| format!("{must}\n  but the reply was {} {}:\n{text}", reply["outcome"], reply["reading"]["kind"]))
+}
+
+#[test]
+fn chats_go_as_written() {
+    let rewrite = std::env::var_os("ROOFTEND_WRITE").is_some();
+    let mut titles = BTreeSet::new();
+    let mut faults = Vec::new();
+    for entry in fs::read_dir("tests/conversations").unwrap().map(Result::unwrap) {
+        let path = entry.path();
+        let text = fs::read_to_string(&path).unwrap();
+        let heading: Vec<&str> = text.lines().take_while(|line| !line.is_empty()).collect();
+        let mut chats = parse(&text);
+        assert!(!chats.is_empty(), "{}: no chat in it", path.display());
+        for chat in &mut chats {
+            assert!(titles.insert(chat.title.clone()), "the title \"{}\" stands twice", chat.title);
+            let replies = replies(chat);
+            for (step, reply) in chat.steps.iter_mut().zip(replies) {
+                let said: Vec<String> = reply["text"].as_str().unwrap().lines().map(Into::into).collect();
+                faults.extend(
+                    step.must
+                        .iter()
+                        .filter_map(|must| broken(must, &reply))
+                        .map(|fault| format!("{}: \"{}\"\n  {fault}", chat.title, step.typed)),
+                );
+                if rewrite {
+                    step.record = said;
+                } else if step.record != said {
+                    faults.push(format!(
+                        "{}: \"{}\"\n  the record differs; now:\n{}",
+                        chat.title,
+                        step.typed,
+                        said.join("\n")
+                    ));
+                }
+            }
+        }
+        if rewrite {
+            fs::write(&path, write(&chats, &heading.join("\n"))).unwrap();
+        }
+    }
+    assert!(faults.is_empty(), "{}", faults.join("\n\n"));
+}
