@@ -132,7 +132,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 const SURE_ENOUGH: f64 = 0.65;
 
 fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
-    if reading.sureness < SURE_ENOUGH && !reading.why {
+    if reading.sureness < SURE_ENOUGH && !reading.why && !spray::of_harm(reading) && !feed::of_harm(reading) {
         return if reading.senseless { none::not_understood() } else { handed_over::not_known() };
     }
     match reading.kind {

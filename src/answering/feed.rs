@@ -9,7 +9,7 @@ use super::handed_over::not_known;
 use super::line::{Line, Said};
 use super::subject::subjects;
 use crate::garden::JobKind;
-use crate::knowledge::{Material, MaterialKind, Point, SourceRef};
+use crate::knowledge::{Kind, Material, MaterialKind, Point, SourceRef};
 use crate::needs::feed::next_feed;
 use crate::quantity::Estimate;
 use crate::understanding::Reading;
@@ -25,7 +25,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if has(Point::Accident) {
         return accident();
     }
-    if has(Point::Tonic) {
+    if has(Point::Tonic) && named.is_none_or(|material| material.feed.is_none()) {
         return tonic();
     }
     if has(Point::SyntheticFeed) || named.is_some_and(|material| material.feed.is_none() && made(material)) {
@@ -40,6 +40,11 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
             (None, None) => question,
         },
     }
+}
+
+/// Whether too much was given: what to do then is said even where the reading is less sure.
+pub fn of_harm(reading: &Reading) -> bool {
+    reading.kind == Kind::Feed && reading.points.contains(&Point::Accident)
 }
 
 /// The feeds that were named.
@@ -125,7 +130,7 @@ fn of_material(material: &Material, facts: &Facts<'_>) -> Answer {
         if !figures {
             return not_known();
         }
-        feed_bed::give(&mut answer, material, None, false);
+        feed_bed::give(&mut answer, material, None, (false, true));
     }
     if answer.cautions.is_empty() {
         answer.cautions.push(Line::new("caution-feed"));

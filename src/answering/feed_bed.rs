@@ -6,9 +6,10 @@ use super::feed::{feeds, told_day, usual_days};
 use super::feed_nitrogen::nitrogen;
 use super::figure::Figure;
 use super::line::{Line, Said};
+use super::spray_time::named;
 use super::subject::Subject;
 use crate::garden::{JobDone, JobKind};
-use crate::knowledge::{GrownFor, Material, SourceRef};
+use crate::knowledge::{GrownFor, Material, MaterialKind, SourceRef};
 use crate::needs::feed::{amount, grams_per_bed, halved_by_heat, next_feed};
 use crate::needs::surroundings::vessel;
 use crate::quantity::{Estimate, Mass};
@@ -19,8 +20,6 @@ use chrono::NaiveDate;
 const TOLD_ONE_BY_ONE: usize = 4;
 /// A fresh mix feeds for about so long, days (common practice, no source).
 const MIX_FEEDS_DAYS: (f64, f64, f64) = (45.0, 60.0, 75.0);
-/// A steep stronger than this is thinned before it is poured, g/L (a judgement of what roots stand).
-const THINNED_ABOVE_G_PER_LITRE: f64 = 20.0;
 
 /// The day and the amount for each bed.
 pub fn answer(reading: &Reading, facts: &Facts<'_>, all: &[Subject<'_>]) -> Answer {
@@ -33,7 +32,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, all: &[Subject<'_>]) -> Answ
         }
         one(&mut answer, reading, facts, subject, (several, position < TOLD_ONE_BY_ONE));
     }
-    if answer.figures.iter().any(|figure| figure.name == "next_feed") {
+    if answer.lines.iter().any(|line| line.phrase != "feed-tray") {
         answer.cautions.push(Line::new("caution-feed"));
     }
     answer
@@ -55,7 +54,10 @@ fn one(
     let of = |figure: Figure| {
         figure.of_bed(subject.own.as_ref().filter(|_| several)).of_crop(crop.filter(|_| several))
     };
-    answer.figures.push(of(Figure::date("next_feed", next)));
+    // Nothing is known of when it was fed: its rhythm is told, a day would be a guess.
+    if began != "unknown" {
+        answer.figures.push(of(Figure::date("next_feed", next)));
+    }
     answer.cite(&source);
     let tmax = subject.weather.as_ref().and_then(|weather| weather.on(next.value())).map(|day| day.tmax);
     let hot = tmax.is_some_and(halved_by_heat);
@@ -71,7 +73,7 @@ fn one(
     if told {
         answer.lines.push(
             Line::new("feed-next")
-                .with("bed", subject.called())
+                .with("bed", named(subject))
                 .with("day", Said::Days(next))
                 .with("began", Said::Key(began))
                 .with("every", Said::Span(every, 0))
@@ -82,7 +84,7 @@ fn one(
         Some(material) => {
             strengths(answer, material, hot, several);
             if told {
-                give(answer, material, grams, hot);
+                give(answer, material, grams, (hot, feeds(reading, facts).next().is_some()));
             }
         }
         None if told => answer.lines.push(Line::new("feed-no-amount")),
@@ -173,21 +175,33 @@ pub fn strengths(answer: &mut Answer, material: &Material, hot: bool, several: b
     any
 }
 
-/// How it is given.
-pub fn give(answer: &mut Answer, material: &Material, grams: Option<Estimate<Mass>>, hot: bool) {
+/// How it is given; the dry amount of a meal only where that material was asked for.
+pub fn give(
+    answer: &mut Answer,
+    material: &Material,
+    grams: Option<Estimate<Mass>>,
+    (hot, asked): (bool, bool),
+) {
     let Some(feed) = &material.feed else { return };
-    let named = |phrase| Line::new(phrase).with("material", Said::Material(material.id.clone()));
+    let named_as = |phrase| Line::new(phrase).with("material", Said::Material(material.id.clone()));
     if let Some(strength) = &feed.grams_per_litre {
-        let steeped = strength.value() > THINNED_ABOVE_G_PER_LITRE;
-        let line = named(if steeped { "feed-steep" } else { "feed-dissolve" });
-        answer.lines.push(line.with("grams", Said::Span(amount(&strength.is, hot), 0)));
+        // A meal goes on thinned, never dry round standing plants: fresh cake burns roots.
+        let steeped = material.kind == MaterialKind::Meal;
+        let line = named_as(if steeped { "feed-steep" } else { "feed-dissolve" });
+        answer.lines.push(line.with("grams", Said::Span(amount(&strength.is, hot), 1)));
+        if let Some(grams) = grams.filter(|_| asked && steeped) {
+            answer.lines.push(named_as("feed-dig-in").with("grams", Said::Mass(grams)));
+        }
+        if steeped {
+            return;
+        }
     } else if let Some(strength) = &feed.millilitres_per_litre {
-        answer.lines.push(named("feed-pour").with("millilitres", Said::Span(amount(&strength.is, hot), 0)));
+        answer.lines.push(named_as("feed-pour").with("millilitres", Said::Span(amount(&strength.is, hot), 0)));
     }
     match (grams, &feed.grams_per_m2) {
-        (Some(grams), _) => answer.lines.push(named("feed-strew").with("grams", Said::Mass(grams))),
+        (Some(grams), _) => answer.lines.push(named_as("feed-strew").with("grams", Said::Mass(grams))),
         (None, Some(strewn)) => {
-            answer.lines.push(named("feed-strew-area").with("grams", Said::Span(amount(&strewn.is, hot), 0)));
+            answer.lines.push(named_as("feed-strew-area").with("grams", Said::Span(amount(&strewn.is, hot), 0)));
         }
         (None, None) => {}
     }

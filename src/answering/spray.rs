@@ -7,7 +7,7 @@ use super::line::{Line, Said};
 use super::subject::{Subject, subjects};
 use super::{spray_product, spray_time};
 use crate::garden::BedKind;
-use crate::knowledge::{Material, MaterialKind, Point, SourceRef};
+use crate::knowledge::{Kind, Material, MaterialKind, Point, SourceRef};
 use crate::quantity::Unit;
 use crate::understanding::Reading;
 
@@ -24,7 +24,8 @@ fn of_points(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let has = |point: Point| reading.points.contains(&point);
     let synthetic = has(Point::SyntheticSpray) || sprays(reading, facts).any(|material| material.spray.is_none());
     let unnamed = sprays(reading, facts).next().is_none();
-    if has(Point::Together) || sprays(reading, facts).count() > 1 {
+    let several = sprays(reading, facts).count() > 1 || synthetic && product(reading, facts).is_some();
+    if several && (has(Point::Together) || synthetic) {
         return together(reading, facts, synthetic);
     }
     if has(Point::Wait) {
@@ -67,10 +68,20 @@ fn of_points(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
 }
 
-/// The sprays that were named.
+/// Whether it is asked what may come of a spray: answered with its caution even where the reading is less sure,
+/// since none of these answers gives a dose.
+pub fn of_harm(reading: &Reading) -> bool {
+    let harm = [Point::Stronger, Point::Together, Point::Tender];
+    let waits = reading.points.contains(&Point::Wait)
+        && (reading.points.contains(&Point::Drug) || reading.points.contains(&Point::SyntheticSpray));
+    reading.kind == Kind::Spray && (waits || harm.iter().any(|point| reading.points.contains(point)))
+}
+
+/// The sprays that were named. A word that only says "medicine" names none: neem is called one too.
 pub fn sprays<'a>(reading: &'a Reading, facts: &'a Facts<'_>) -> impl Iterator<Item = &'a Material> {
+    let medicine = reading.points.contains(&Point::Drug) && !reading.points.contains(&Point::SyntheticSpray);
     let named = reading.materials.iter().filter_map(|id| facts.known.materials.get(id));
-    named.filter(|material| material.kind == MaterialKind::Spray)
+    named.filter(move |material| material.kind == MaterialKind::Spray && (material.spray.is_some() || !medicine))
 }
 
 /// The one that was named, if it has figures.

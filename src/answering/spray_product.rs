@@ -73,6 +73,9 @@ fn dose(answer: &mut Answer, material: &Material, spray: &SprayUse, reading: &Re
                 .with("amount", Said::Volume(millilitres)),
         );
     }
+    if spray.product_must_be_known {
+        answer.lines.push(Line::new("spray-add-soap"));
+    }
     let heat = Said::Temperature(spray.not_above.value());
     answer.lines.push(Line::new("spray-test-leaf").with("limit", heat));
     for fact in [&spray.millilitres_per_litre, limit] {

@@ -113,7 +113,7 @@ pub fn liquid(answer: &mut Answer, subject: &Subject<'_>, facts: &Facts<'_>, sev
     let litres = litres_of_spray(ground);
     answer.figures.push(of(Figure::quantity("litres_of_spray", &litres), subject, several == Some(true)));
     if told {
-        let bed = subject.called();
+        let bed = named(subject);
         answer.lines.push(Line::new("spray-liquid").with("bed", bed).with("litres", Said::Volume(litres)));
     }
     answer.working.push(Line::new("working-spray-liquid").with("ground", Said::Area(ground)));
@@ -136,7 +136,7 @@ fn lines(
     last: Option<NaiveDate>,
 ) {
     let line = Line::new("spray-next")
-        .with("bed", subject.called())
+        .with("bed", named(subject))
         .with("material", Said::Material(material.id.clone()))
         .with("day", Said::Day(next.day.value()))
         .with("limit", Said::Temperature(spray.not_above.value()));
@@ -161,6 +161,14 @@ fn lines(
     }
     if next.usual_day {
         answer.lines.push(Line::new("spray-usual-day"));
+    }
+}
+
+/// A bed by its name; one that was only taken for granted by its crop.
+pub fn named(subject: &Subject<'_>) -> Said {
+    match subject.standing.first().filter(|_| subject.usual) {
+        Some(standing) => Said::Crop(standing.crop.id.clone()),
+        None => subject.called(),
     }
 }
 

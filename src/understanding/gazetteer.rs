@@ -137,7 +137,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
         (&talk.filler, Told::Filler),
     ];
     for point in &talk.points {
-        things.add(&point.words, &Told::Point(point.point));
+        told.add(&point.words, &Told::Point(point.point));
     }
     for (words, meaning) in lists {
         told.add(words, &meaning);
