@@ -502,9 +502,97 @@ caution-net-wind = take the net down before a storm (a gust of { $gust } km/h pr
 
 ## Spray
 
+spray-next =
+    { $part ->
+        [evening] { $bed }: spray { $material } on { $day }, in the evening from { $from } to { $until }.
+        [dawn] { $bed }: spray { $material } on { $day }, before the sun is up, from { $from } to { $until }. The rest of the day is too hot.
+        [day] { $bed }: { $material } again on { $day }, in the cool of the evening, not above { $limit }.
+       *[none] { $bed }: { $material } is due, but I find no fit hour in the next ten days (dry, calm, not above { $limit }). Wash the insects off with a firm jet at dawn instead.
+    }
+spray-last = The last one was on { $last }; it goes on every { $every } days.
+spray-no-record = I have no spray of it noted: if there was one, tell me the day. It goes on every { $every } days.
+spray-moved = Moved to that day because of { $by }.
+spray-obstacle =
+    { $what ->
+        [rain] rain
+        [wind] wind
+       *[heat] heat
+    }
+spray-usual-day = No forecast reaches that day, so rain and wind are not counted: look at the sky.
+spray-look = Pick what is ready first, and spray only where you find insects under the leaves.
+spray-tray = Nothing is sprayed on a sprouting tray: it is cut within days and eaten whole. Give it air and less water; throw out a mouldy patch.
+spray-strength = Plain { $material }: start at { $start } ml per litre of water; { $dose } ml are used, never more than { $limit } ml.
+spray-add-soap = A few drops of mild soap let the oil mix; shake often.
+spray-into = For { $volume } of water that is { $amount }.
+spray-test-leaf = Try two leaves and wait a day; use it the same evening, never above { $limit }.
+spray-liquid = { $bed }: about { $litres } of liquid wets the leaves on both sides.
+spray-which-product = Which product is it?
+spray-which-bottle = What is in the bottle of { $material }? The right dose differs many times over.
+spray-what-was-it = What was sprayed? The name on the bottle decides how long to wait. Until then, do not pick.
+spray-bottle-unknown = Then I give no dose for { $material }: too strong burns leaves. Send the crew a photo of the label; I have passed this on.
+spray-by-label = A concentrate of { $material } goes by its own label only, and never above it: bottles differ many times over in strength.
+choice-plain-oil = plain cold-pressed oil
+choice-concentrate = a concentrate
+choice-not-known = I don't know
+choice-material = { $material }
+choice-other-product = another product
+spray-wait = After { $material }: { $days } days before picking, longer if the label says so. Rinse what you pick.
+spray-pick-from = { $material } sprayed on { $on }: pick from { $from } on, later if the label says so. Rinse what you pick.
+spray-taste = The label's own wait decides and may be shorter; { $days } days are for the taste to go.
+spray-from-record = I took the last spray noted for this bed; say if it was another.
+spray-no-stronger = No: never more than { $limit } ml of { $material } per litre. More burns leaves and kills no faster. Check that it reaches under the leaves, and repeat after a week.
+spray-no-double = No: not more than the label says, whatever the product. More burns leaves and stays on food, and does not work faster. Tell the crew its name; I have passed this on.
+spray-with-soap = Yes, a little plain soft soap goes with neem oil: a few drops a litre, so that it mixes. Nothing else in that bottle.
+spray-not-together = No: one product at a time, each by its own label. Oil with sulphur or copper scorches leaves, and the labels ask for weeks between.
+spray-tender = I can't tell you that it is safe. No one and no animal should be near while it is sprayed or until it is dry, and the label may ask for longer. I have passed it to the crew.
+spray-label =
+    { $what ->
+        [wait] Don't pick or eat it yet. Only the label of that product says how many days to wait: read it, or tell the crew its name. I have passed this on.
+       *[dose] I give no dose for that product: its label decides, and it must be labelled for this crop. The agricultural office can say more. I have passed this to the crew.
+    }
+spray-against = { $steps }
+caution-poison = keep children and animals away, and don't eat from it before the label's days are over. If someone swallowed some or feels ill, call a doctor or poison centre with the bottle in hand.
+caution-wait = this holds only for that product; if the label says longer, the label counts.
+caution-bees = not while bees are on the flowers.
+working-spray-rhythm = Rhythm: every { $every } days ({ $source }), so it is due { $due }.
+working-spray-hours = Air by the hour from { $tmin } and { $tmax } (parton-logan-1981: daily curve), at most { $warmest } until the leaf is dry; limit { $limit }. The curve may be 2 °C off: look at a thermometer.
+working-spray-liquid = Liquid: leaves over { $ground } of ground, 1 to 3 m² of leaf on each m², 100 to 350 ml on each m² of leaf (a judgement).
+working-spray-strength = Strength: { $dose } ml per litre ({ $source }), held below the lowest limit of any source, { $limit } ml ({ $limited }).
+working-spray-wait = Wait before picking: { $days } days ({ $source }).
+
 # (end of: Spray)
 
 ## Feed
+
+feed-next =
+    { $began ->
+        [last] { $bed }: next feed { $day }; every { $every } days, the last was on { $last }.
+        [mix] { $bed }: the new mix still feeds it; first feed { $day }, then every { $every } days.
+        [used-up] { $bed }: the mix is used up and no feed is noted, so feed now, then every { $every } days.
+       *[unknown] { $bed }: feed every { $every } days. I have no feed noted: if there was one, count from that day.
+    }
+feed-next-rhythm = Next feed { $day }: every { $every } days is the usual rhythm. I don't know that crop well, so keep it thin.
+feed-strew = { $material }: { $grams } over the whole bed, a hand away from the stems, scratched in and watered.
+feed-strew-area = { $material }, dry: { $grams } g a square metre, a hand away from the stems, scratched in and watered.
+feed-steep = { $material }: soak it for some days, strain, and thin it to weak tea, { $grams } g of cake in each litre poured.
+feed-dig-in = Dry, only dug into an empty bed two weeks before sowing: { $grams }. Never dry round standing plants.
+feed-dissolve = { $material }: { $grams } g in a litre of water, on moist mix.
+feed-pour = { $material }: { $millilitres } ml in a litre of water, on moist mix.
+feed-how =
+    { $hot ->
+        [hot] That is half of the usual, for a day of { $tmax }: water first, feed in the evening.
+       *[mild] Water first, feed in the evening; weak and often beats strong.
+    }
+feed-no-amount = I have no sure amount for that feed: keep to its label, or ask the crew.
+feed-short = By the sum the bed falls { $grams } g of nitrogen short within a month. Pale old leaves would show it.
+feed-tray = A sprouting tray needs no feed: the seed feeds the shoots until they are cut.
+feed-tonic = It does no harm in small amounts but is hardly food: peels and kitchen waste do more through the compost heap. Keep to compost or vermicompost for feeding.
+feed-label = By its label only: how many grams a litre a manufactured feed takes differs by product. I give no figure and have passed it to the crew.
+feed-too-much = Act now: take out what lies on top, then run plain water through until it flows freely below, wait an hour, and again two or three times. No feed for a month; shade it for some days.
+caution-feed = no feed on dry mix or a drooping plant; keep liquid feed off leaves that are eaten raw, and wash what you pick.
+caution-label-feed = never more than the label, on moist mix only; too much burns roots.
+caution-overfed = don't eat from it until the crew has looked; if leaves turn brown or wilt, it may be lost.
+working-nitrogen = Nitrogen since { $day }, a month ahead counted: mix and feeds release { $released } g that plants can use (40 to 80 % of it, a judgement), crops take { $taken } g, short by { $short } g.
 
 # (end of: Feed)
 

@@ -502,9 +502,97 @@ caution-net-wind = aandhi se pehle jaali utaar lein: { $gust } km/h ka jhonka ha
 
 ## Spray
 
+spray-next =
+    { $part ->
+        [evening] { $bed }: { $material } { $day } ko shaam { $from } se { $until } ke beech chhidkein.
+        [dawn] { $bed }: { $material } { $day } ko sooraj nikalne se pehle, { $from } se { $until } ke beech chhidkein. Baaki din bahut garam hai.
+        [day] { $bed }: { $material } phir { $day } ko, thandi shaam mein, { $limit } se upar nahi.
+       *[none] { $bed }: { $material } ka samay ho gaya hai, par agle das din mein koi theek ghanta nahi (sookha, bina hawa, { $limit } se neeche). Tab tak tadke tez dhaar se keede dho dein.
+    }
+spray-last = Pichhla spray { $last } ko tha; har { $every } din mein karte hain.
+spray-no-record = Iska koi spray darj nahi hai; hua ho to din batayein. Har { $every } din mein karte hain.
+spray-moved = Din aage kiya, wajah: { $by }.
+spray-obstacle =
+    { $what ->
+        [rain] baarish
+        [wind] hawa
+       *[heat] garmi
+    }
+spray-usual-day = Us din ka poorvanuman nahi hai, baarish aur hawa nahi gini: aasmaan dekh lein.
+spray-look = Pehle taiyar fasal tod lein, aur wahin chhidkein jahan patton ke neeche keede milein.
+spray-tray = Ankur wali tray par kuchh nahi chhidakte: kuchh din mein katkar poori khayi jaati hai. Hawa dein, paani kam karein; phaphoond wala hissa phenk dein.
+spray-strength = saada { $material }: ek litre paani mein { $start } ml se shuru karein; { $dose } ml tak chalta hai, { $limit } ml se zyada kabhi nahi.
+spray-add-soap = Tel ghulne ke liye kuchh boond halka sabun daalein; baar-baar hilayein.
+spray-into = { $volume } paani mein { $amount }.
+spray-test-leaf = Pehle do patton par lagakar ek din dekhein; ghol usi shaam kaam mein lein, { $limit } se upar kabhi nahi.
+spray-liquid = { $bed }: patte dono or bhigone mein kareeb { $litres } ghol lagega.
+spray-which-product = Kaun si cheez chhidakni hai?
+spray-which-bottle = { $material } ki bottle mein kya hai? Sahi matra kai guna alag hoti hai.
+spray-what-was-it = Kya chhidka tha? Kitne din rukna hai, yeh bottle ke naam se tay hota hai. Tab tak na todein.
+spray-bottle-unknown = Tab { $material } ki matra nahi batayi ja sakti: tez ghol patte jala deta hai. Label ki photo team ko bhejein; baat aage bhej di hai.
+spray-by-label = Gaadhi { $material } keval apne label ke hisaab se, usse zyada kabhi nahi: bottlein kai guna kam-zyada tez hoti hain.
+choice-plain-oil = shuddh tel
+choice-concentrate = gaadhi dawa
+choice-not-known = pata nahi
+choice-material = { $material }
+choice-other-product = koi aur cheez
+spray-wait = { $material } ke baad todne se pehle { $days } din rukein, label zyada kahe to zyada. Todkar dhoyein.
+spray-pick-from = { $material } { $on } ko chhidka: { $from } se todein, label zyada kahe to uske baad. Todkar dhoyein.
+spray-taste = Label ke din hi maanein, woh kam bhi ho sakte hain; { $days } din swaad jaane ke liye hain.
+spray-from-record = Is bed ka aakhri darj spray maana hai; koi aur tha to batayein.
+spray-no-stronger = Nahi: ek litre mein { $limit } ml se zyada { $material } kabhi nahi. Zyada se patte jalte hain, asar jaldi nahi hota. Dekhein ki patton ke neeche tak pahunche, aur ek hafte baad dohrayein.
+spray-no-double = Nahi: koi bhi cheez ho, label se zyada nahi. Zyada se patte jalte hain, khaane par reh jaati hai, asar jaldi nahi hota. Team ko uska naam batayein; baat aage bhej di hai.
+spray-with-soap = Haan, neem ke tel mein thoda saada mulayam sabun chalta hai: ek litre mein kuchh boond, taaki tel ghule. Us bottle mein aur kuchh nahi.
+spray-not-together = Nahi: ek baar mein ek hi cheez, apne label ke hisaab se. Tel ke saath gandhak ya taamba patte jala deta hai; label beech mein hafton ka faasla maangte hain.
+spray-tender = Yeh surakshit hai, aisa nahi kaha ja sakta. Chhidakte samay aur sookhne tak paas mein na koi ho, na jaanwar; label isse zyada bhi maang sakta hai. Baat team ko bhej di hai.
+spray-label =
+    { $what ->
+        [wait] Abhi na todein, na khayein. Kitne din rukna hai, yeh keval us dawa ka label batata hai: use padhein ya team ko dawa ka naam batayein. Baat aage bhej di hai.
+       *[dose] Us dawa ki matra yahan se nahi batayi jaati: label tay karta hai, aur us par yeh fasal likhi honi chahiye. Krishi karyalay se bhi poochhein. Baat team ko bhej di hai.
+    }
+spray-against = { $steps }
+caution-poison = bachche aur jaanwar door rakhein, aur label par likhe din poore hone tak usme se na khayein. Kisi ne nigal liya ya tabiyat bigde to bottle lekar turant doctor ya aspataal jayein.
+caution-wait = yeh keval usi cheez ke liye hai; label zyada din kahe to label maanein.
+caution-bees = phoolon par madhumakkhi ho tab nahi.
+working-spray-rhythm = Chakkar: har { $every } din ({ $source }), isliye din { $due } banta hai.
+working-spray-hours = { $tmin } aur { $tmax } se ghante-ghante ki garmi (parton-logan-1981: daily curve): patta sookhne tak zyada se zyada { $warmest }; seema { $limit }. Isme 2 °C ki chook ho sakti hai: thermometer dekh lein.
+working-spray-liquid = Ghol: { $ground } zameen par phaile patte, har varg metre par 1 se 3 varg metre patta, har varg metre patte par 100 se 350 ml (andaaza).
+working-spray-strength = Matra: ek litre mein { $dose } ml ({ $source }), sabse chhoti seema { $limit } ml ke bheetar ({ $limited }).
+working-spray-wait = Todne se pehle: { $days } din ({ $source }).
+
 # (end of: Spray)
 
 ## Feed
+
+feed-next =
+    { $began ->
+        [last] { $bed }: agli khaad { $day }; har { $every } din, pichhli { $last } ko di thi.
+        [mix] { $bed }: nayi mitti mein abhi khaad hai; pehli khaad { $day }, phir har { $every } din.
+        [used-up] { $bed }: mitti ki khaad khatm maanein aur koi khaad darj nahi, isliye abhi dein, phir har { $every } din.
+       *[unknown] { $bed }: har { $every } din khaad dein. Koi khaad darj nahi hai; di ho to us din se ginein.
+    }
+feed-next-rhythm = Agli khaad { $day }: aam taur par har { $every } din. Us fasal ki poori jaankari nahi, isliye patli rakhein.
+feed-strew = { $material }: poore bed mein { $grams }, tane se ek haath door, halka milakar paani dein.
+feed-strew-area = { $material }, sookhi: har varg metre par { $grams } g, tane se ek haath door, halka milakar paani dein.
+feed-steep = { $material }: kuchh din bhigokar chhaanein, aur itna patla karein ki har litre mein { $grams } g khali rahe, halki chai jaisa.
+feed-dig-in = Sookhi keval khaali bed mein, buvai se do hafte pehle milakar: { $grams }. Khade paudhon ke paas sookhi kabhi nahi.
+feed-dissolve = { $material }: ek litre paani mein { $grams } g, nam mitti par.
+feed-pour = { $material }: ek litre paani mein { $millilitres } ml, nam mitti par.
+feed-how =
+    { $hot ->
+        [hot] Yeh aam matra ki aadhi hai, kyunki { $tmax } garmi rahegi: pehle paani dein, khaad shaam ko.
+       *[mild] Pehle paani dein, khaad shaam ko; patli aur baar-baar achchhi hai.
+    }
+feed-no-amount = Us khaad ki pakki matra yahan nahi hai: label maanein ya team se poochhein.
+feed-short = Hisaab se mahine bhar mein bed mein { $grams } g nitrogen kam padega. Purane patte peele padein to samjhein.
+feed-tray = Ankur wali tray ko khaad nahi chahiye: katne tak beej hi kaafi hai.
+feed-tonic = Thoda daalne se nuksaan nahi, par usme khaad naam ki hi hai: chhilke aur rasoi ka kachra khaad ke dher mein daalein. Khaad ke liye compost ya kenchua khaad dein.
+feed-label = Keval label ke hisaab se: ek litre mein kitne gram, yeh har bani hui khaad mein alag hai. Yahan se matra nahi batate; baat team ko bhej di hai.
+feed-too-much = Abhi karein: upar padi khaad nikaalein, phir saada paani tab tak dein jab tak neeche se khulkar bahe, ek ghanta rukein, aisa do-teen baar aur. Mahine bhar koi khaad nahi; kuchh din chhaon mein rakhein.
+caution-feed = sookhi mitti ya latke paudhe ko khaad nahi; liquid khaad kachche khaye jaane wale patton par na gire, todi cheez dhoyein.
+caution-label-feed = label se zyada kabhi nahi, keval nam mitti par; zyada se jadein jalti hain.
+caution-overfed = jab tak team na dekh le, usme se na khayein; patte bhoore hon ya latkein to paudha bachna mushkil hai.
+working-nitrogen = { $day } se ab tak aur aage ek mahina: mitti aur khaad se { $released } g nitrogen paudhon ko milega (uska 40 se 80 %, andaaza), fasal { $taken } g legi, kami { $short } g.
 
 # (end of: Feed)
 

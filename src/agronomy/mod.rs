@@ -9,6 +9,7 @@
 
 pub mod atmosphere;
 pub mod crop_coefficient;
+pub mod daily_temperature;
 pub mod emergence;
 pub mod evaporation_layer;
 pub mod maths;

@@ -3,7 +3,7 @@
 use crate::garden::BedId;
 use crate::knowledge::{InThree, SourceRef};
 use crate::quantity::{Area, Estimate, Length, Mass, RoofLoad, Temperature, Volume, WaterDepth, Written};
-use chrono::NaiveDate;
+use chrono::{NaiveDate, NaiveTime};
 
 /// One phrase with its values.
 #[derive(Debug, Clone, PartialEq)]
@@ -56,6 +56,8 @@ pub enum Said {
     List(Vec<Said>),
     /// Spread over an area, with its range.
     Load(Estimate<RoofLoad>),
+    /// A clock time.
+    Clock(NaiveTime),
 }
 
 impl Line {

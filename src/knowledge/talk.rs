@@ -2,6 +2,7 @@
 
 use super::files::Files;
 use super::names::Names;
+use super::point::Point;
 use super::problem::Problem;
 use serde::{Deserialize, Serialize};
 
@@ -28,6 +29,8 @@ pub struct Talk {
     pub sunk: Names,
     #[serde(default)]
     pub roof: RoofWords,
+    #[serde(default)]
+    pub points: Vec<PointWords>,
 }
 
 /// What people say of a roof that a weight alone does not answer. A phrase is said where its words come in this
@@ -99,6 +102,14 @@ pub enum Aspect {
 #[serde(deny_unknown_fields)]
 pub struct BedWords {
     pub kind: String,
+    pub words: Names,
+}
+
+/// How people say a point.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PointWords {
+    pub point: Point,
     pub words: Names,
 }
 

@@ -7,6 +7,7 @@
 
 pub mod build;
 pub mod dry_down;
+pub mod feed;
 pub mod harvest;
 pub mod heat;
 pub mod load;
@@ -18,6 +19,7 @@ pub mod season;
 pub mod seed;
 pub mod shade;
 pub mod space;
+pub mod spray;
 pub mod stage;
 pub mod sun_by_walls;
 pub mod surroundings;

@@ -38,10 +38,14 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
         if now.materials.is_empty() {
             now.materials.clone_from(&before.materials);
         }
+        now.points.extend(&before.points);
     }
     let names_something = !now.crops.is_empty() || now.beds_named;
     if !names_something {
         now.crops.clone_from(&before.crops);
+        if now.troubles.is_empty() {
+            now.troubles.clone_from(&before.troubles);
+        }
         now.microgreen = before.microgreen;
         if now.measures.is_empty() {
             now.beds.clone_from(&before.beds);

@@ -3,7 +3,7 @@
 use super::asker::Asker;
 use super::phrasebook::{By, Forms, Hit, Phrasebook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind};
-use crate::knowledge::{Aspect, Knowledge, Names};
+use crate::knowledge::{Aspect, Knowledge, Names, Point};
 use crate::script::Language;
 
 /// What a name stands for.
@@ -36,6 +36,7 @@ pub enum Told {
     /// What comes after a crop.
     Follows,
     Filler,
+    Point(Point),
 }
 
 /// Names and steering words of the knowledge base.
@@ -142,6 +143,9 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
         (&talk.follows, Told::Follows),
         (&talk.filler, Told::Filler),
     ];
+    for point in &talk.points {
+        told.add(&point.words, &Told::Point(point.point));
+    }
     for (words, meaning) in lists {
         told.add(words, &meaning);
     }

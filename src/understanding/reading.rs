@@ -1,11 +1,12 @@
 //! What we took a message to mean.
 
 use crate::garden::{BedId, BedKind, JobKind, SeenKind};
-use crate::knowledge::{Aspect, Kind};
+use crate::knowledge::{Aspect, Kind, Point};
 use crate::quantity::Written;
 use crate::script::Language;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
 
 /// A message's meaning, and how sure we are of it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -70,6 +71,9 @@ pub struct Reading {
     /// A number of days that was said without a first day.
     #[serde(default)]
     pub for_days: Option<f64>,
+    /// What exactly is asked or told, in no order.
+    #[serde(default)]
+    pub points: BTreeSet<Point>,
 }
 
 /// The measures of one thing that was described.

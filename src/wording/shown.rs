@@ -90,6 +90,7 @@ impl Speaker<'_> {
                 load.low().as_kilonewtons_per_square_metre(),
                 load.high().as_kilonewtons_per_square_metre(),
             ),
+            Said::Clock(time) => time.format("%H:%M").to_string(),
         }
     }
 
