@@ -10,10 +10,14 @@ mod daylight;
 mod emergence;
 #[path = "published/examples.rs"]
 mod examples;
+#[path = "published/media_and_seed.rs"]
+mod media_and_seed;
 #[path = "published/season.rs"]
 mod season;
 #[path = "published/stages.rs"]
 mod stages;
+#[path = "published/sun_sky.rs"]
+mod sun_sky;
 #[path = "published/table.rs"]
 mod table;
 #[path = "published/weather_days.rs"]

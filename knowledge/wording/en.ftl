@@ -285,25 +285,441 @@ demo-note = (demo: an invented garden and invented weather, in a store that is t
 
 ## Sow
 
+season-day = { $date } { $month }
+sow-fits =
+    { $fits ->
+        [yes] { $when ->
+            [day] { $crop }: yes, { $day } is in time. { $way ->
+                [seedbed] Seed into a seedbed until about { $until }; saplings go out 25 to 35 days later.
+                [planted] Plant out until about { $until }.
+                [tray] On a tray until about { $until }.
+               *[bed] Sow until about { $until }.
+            }
+           *[today] { $crop }: yes, now. { $way ->
+                [seedbed] Seed into a seedbed until about { $until }; saplings go out 25 to 35 days later.
+                [planted] Plant out until about { $until }.
+                [tray] On a tray until about { $until }.
+               *[bed] Sow until about { $until }.
+            }
+        }
+        [year] { $crop }: yes, now; here it can go { $way ->
+            [tray] on a tray
+           *[bed] in
+        } the whole year.
+        [soon] { $crop }: not yet. { $way ->
+            [seedbed] Seed into a seedbed from about { $from } (until { $until }); saplings go out 25 to 35 days later.
+            [planted] Plant out from about { $from } (until { $until }).
+            [tray] On a tray from about { $from } (until { $until }).
+           *[bed] Sow from about { $from } (until { $until }).
+        }
+        [late] { $crop }: its time is just over. { $way ->
+            [seedbed] Next into a seedbed from about { $from }, until { $until }; saplings go out 25 to 35 days later.
+            [planted] Plant out next from about { $from }, until { $until }.
+            [tray] Next on a tray from about { $from }, until { $until }.
+           *[bed] Sow next from about { $from }, until { $until }.
+        }
+       *[no] { $when ->
+            [day] { $crop }: { $day } is not its time.
+           *[today] { $crop }: not now.
+        } { $way ->
+            [seedbed] Seed into a seedbed from about { $from }, until { $until }; saplings go out 25 to 35 days later.
+            [planted] Plant out from about { $from }, until { $until }.
+            [tray] On a tray from about { $from }, until { $until }.
+           *[bed] Sow from about { $from }, until { $until }.
+        }
+    }
+sow-main = Its longer season: about { $from } to { $until }.
+sow-marginal = Only just: even then { $crop } is at its limit here. Morning sun, a net over noon, and pick it young.
+sow-never = { $crop }: no time of the year here lets it come to a harvest in the open.
+sow-hot =
+    { $when ->
+        [later] It would run into weeks of { $tmax } by day from about { $on } before its picking is worth it; above { $limit } it { $beyond ->
+            [bolts] runs to flower
+            [turns-bitter] turns bitter
+            [drops-flowers] drops its flowers
+            [scorches] scorches
+           *[stops] stops growing
+        }.
+       *[now] Too hot: { $tmax } by day, and above { $limit } it { $beyond ->
+            [bolts] runs to flower
+            [turns-bitter] turns bitter
+            [drops-flowers] drops its flowers
+            [scorches] scorches
+           *[stops] stops growing
+        }.
+    }
+sow-cold =
+    { $when ->
+        [later] It would run into nights of { $tmin } from about { $on }; below { $limit } it suffers.
+       *[now] Too cold: nights of { $tmin }, and below { $limit } it suffers.
+    }
+sow-long-day = From about { $on } the days are longer than { $limit } h, and then it runs to flower.
+sow-seed-hot = Too hot for the seed: { $mean } over day and night, and above { $limit } it does not come up.
+sow-seed-cold = Too cold for the seed: { $mean } over day and night, and below { $limit } it does not come up.
+sow-slow = It is too cold to come to a harvest in good time.
+sow-shows = The seed shows in { $days } days if it stays moist.
+sow-shows-on =
+    { $when ->
+        [past] { $crop } sown { $sown } should have shown { $day }: scratch for the seed; if it is soft or gone, sow again.
+       *[ahead] { $crop } sown { $sown } should show { $day }; keep the top moist.
+    }
+sow-pick =
+    { $end ->
+        [none] First pick about { $day }.
+        [tray] Ready to cut about { $day }.
+        [cold] First pick about { $day }; from about { $on } the nights are too cold for it, so clear it by then.
+        [drops-flowers] First pick about { $day }; from about { $on } the heat makes it drop its flowers.
+        [stops] First pick about { $day }; from about { $on } the heat stops it.
+        [scorches] First pick about { $day }; from about { $on } the heat scorches it, so pick it before.
+        [turns-bitter] First pick about { $day }; from about { $on } it turns bitter, so cut it whole before.
+       *[bolts] First pick about { $day }; from about { $on } it runs to flower: cut it whole as soon as a stalk shows.
+    }
+sow-reckoned-for = Reckoned for { $place }; tell me if you are elsewhere.
+sow-backwards = To plant out on { $day }, sow in a seedbed between { $from } and { $until }.
+sow-succession = A tray takes about { $days } days now: with { $trays } trays, sow one every { $every } days and you cut one every { $every } days.
+sow-shallow = But the { $bed } is only { $depth } deep; { $crop } wants { $needs }.
+sow-dark = But the { $bed } gets about { $hours } h of direct sun; { $crop } wants { $needs } h.
+sow-saplings = Room for { $plants } in the { $bed }: raise { $raised } saplings, since some fail.
+sow-unknown-crop = I have nothing checked on when to sow “{ $crop }”, and I won't guess. I have passed it to the crew: someone will get back to you here.
+sow-no-usual-days = I don't have the usual weather of your place, so I can't say what fits when. I have passed it to the crew.
+sow-now =
+    { $place ->
+        [follows] { $when ->
+            [day] After the { $crop } in the { $bed }, for { $day }: { $crops }.
+           *[today] After the { $crop } in the { $bed }, now: { $crops }.
+        }
+        [bed] { $when ->
+            [day] For the { $bed } on { $day }: { $crops }.
+           *[today] For the { $bed } now: { $crops }.
+        }
+       *[roof] { $when ->
+            [day] Fit to go in about { $day }: { $crops }.
+           *[today] Fit to go in now: { $crops }.
+        }
+    }
+sow-now-trays = On sprouting trays, in the shade: { $crops }.
+sow-nothing =
+    { $place ->
+        [roof] Nothing I know of fits then: it would meet heat or cold before its harvest.
+       *[bed] Nothing I know of fits the { $bed } then: it would meet heat or cold before its harvest.
+    }
+sow-item =
+    { $ends ->
+        [year] { $crop } (the whole year)
+       *[day] { $way ->
+            [seedbed] { $crop } in a seedbed (until about { $until })
+           *[bed] { $crop } (until about { $until })
+        }
+    }
+sow-waits = Waiting: { $crops }.
+sow-waiting = { $crop } from about { $from }
+sow-other-family = All of another family than what stood there, so that its pests and rots find nothing.
+working-sow-limits = { $crop }: a week is too hot with a mean above { $hot } by day ({ $hot_source }), too cold with nights below { $cold } ({ $cold_source }).
+working-sow-young = Young plants are let stand { $more } °C more, before they flower or bolt (a judgement).
+working-sow-seed = Its seed comes up between { $base } and { $ceiling }, mean of day and night over a week ({ $source }).
+working-sow-day-length = It runs to flower where the day is longer than { $hours } h ({ $source }; day length by fao56: eq. 34).
+working-sow-growth =
+    { $way ->
+        [tray] To the cut it needs { $sum } degree days ({ $source }), within 30 days.
+        [seedbed] To the first pick it needs { $sum } degree days from planting out ({ $source }), after 25 to 35 days in a seedbed (common practice, no source); then it must stand for its picking, two weeks at least.
+       *[bed] To the first pick it needs { $sum } degree days ({ $source }); then it must stand for its picking, two weeks at least.
+    }
+working-sow-window = So it can go in from { $from } until { $until }. The ends claim nine times in ten, as a judgement: limits and weeks 1.5 °C easier or stricter.
+working-sow-walls = Direct sun that the walls leave, { $bed }, hours a day from January to December: { $hours } (position of the sun after Meeus; walls taken as endless).
+working-sow-list = Each crop was run through the year as for “can I sow it now”; those with the most room to their limits come first.
+working-season-days =
+    { $forecast ->
+        [yes] Weeks: the forecast as far as it goes, then usual days of { $place } ({ $period }, { $distance } km away).
+       *[no] Weeks: usual days of { $place } ({ $period }, { $distance } km away).
+    }
+caution-work-heat = at { $tmax } work on the roof at first light or near sunset, drink, and stop at once if you feel giddy.
+
 # (end of: Sow)
 
 ## Shade
+
+shade-net =
+    { $when ->
+        [keep] { $crop }: keep the net of { $hangs } up { $ends ->
+            [year] the whole year round
+           *[day] until about { $until }
+        }; { $percent } suits it.
+        [now] { $optional ->
+            [yes] { $crop }: a light net helps now, up to { $percent }, until about { $until }; it also stands without.
+           *[no] { $crop }: yes, a { $percent } net now, { $ends ->
+                [year] and the whole year round.
+               *[day] until about { $until }.
+            }
+        }
+       *[later] { $crop }: no net yet. A { $percent } net from about { $from } until about { $until }.
+    } { $when ->
+        [later] It wants one in weeks above { $above }.
+       *[now] Days are at { $tmax }, and above { $above } it wants one.
+    }
+shade-none = { $crop }: no net needed. No week of the year here is above { $above } by day.
+shade-offered =
+    { $verdict ->
+        [dark] { $percent }: too dark{ $known ->
+            [yes] {""} (light left { $left }, least wanted { $least } mol a day).
+           *[no] .
+        }
+        [thin] { $percent }: cuts too little for this heat.
+       *[suits] { $percent }: suits{ $known ->
+            [yes] {""} (light left { $left }, least wanted { $least } mol a day).
+           *[no] .
+        }
+    }
+shade-dark-bed = With { $hours } h of sun the bed is about as dark as { $crop } bears: no dense net there.
+shade-past-limit =
+    A net shades the leaf but does not cool the air: at { $tmax } it still { $beyond ->
+        [bolts] runs to flower
+        [turns-bitter] turns bitter
+        [drops-flowers] drops its flowers
+        [scorches] scorches
+       *[stops] stops growing
+    }.
+shade-water = Under it the bed loses about { $less } % less water; go by the finger.
+shade-how = White net rather than green, a forearm above the leaves, open at the sides so that air moves.
+shade-more-beds = And { $count } more; ask for one by name.
+shade-ask-crop = A net for which crop?
+shade-tray = Sprouting trays: cover them dark until the shoots stand, then bright shade or 3 to 4 h of early sun. In noon sun hang a 50 % net, or move them into the shade.
+choice-crop = { $crop }
+working-shade-weeks =
+    { $from ->
+        [crop] { $crop }: a net is due in weeks with a mean above { $above } by day ({ $source }); the week that decides has { $tmax }.
+       *[limit] { $crop }: no figure of its own; a net is taken as due from 2 °C below its heat limit ({ $source }), at { $above }; the week that decides has { $tmax }.
+    }
+working-shade-window = Net from { $from } until { $until }; the ends are drawn with the weeks 1.5 °C easier or stricter, as a judgement.
+working-shade-cut = It is to cut { $cut } percent of the light ({ $source }).
+working-shade-light = Light at the bed with { $hours } h of sun: { $light } mol a square metre and day (radiation × 0.45 × 4.57 mol/MJ, mccree-1972; what reaches the bed by fao56: eq. 28 and Erbs, Klein and Duffie 1982).
+working-shade-least = It wants at least { $least } ({ $source }), so the net may cut { $densest } at most.
+working-shade-water = The bed's loss under the net is { $share } of that without (the net cuts light and wind, not the heat of the air).
+working-shade-wind = Wind presses with q = ½ρv² on a closed net; an open weave takes less.
+working-shade-tray = Trays: common practice, no source.
+caution-net-wind = take the net down before a storm (a gust of { $gust } km/h presses with up to { $kilograms } kg a square metre), and don't lean over an edge to tie it.
 
 # (end of: Shade)
 
 ## Spray
 
+spray-next =
+    { $part ->
+        [evening] { $bed }: spray { $material } on { $day }, in the evening from { $from } to { $until }.
+        [dawn] { $bed }: spray { $material } on { $day }, before the sun is up, from { $from } to { $until }. The rest of the day is too hot.
+        [day] { $bed }: { $material } again on { $day }, in the cool of the evening, not above { $limit }.
+       *[none] { $bed }: { $material } is due, but I find no fit hour in the next ten days (dry, calm, not above { $limit }). Wash the insects off with a firm jet at dawn instead.
+    }
+spray-last = The last one was on { $last }; it goes on every { $every } days.
+spray-no-record = I have no spray of it noted: if there was one, tell me the day. It goes on every { $every } days.
+spray-moved = Moved to that day because of { $by }.
+spray-obstacle =
+    { $what ->
+        [rain] rain
+        [wind] wind
+       *[heat] heat
+    }
+spray-usual-day = No forecast reaches that day, so rain and wind are not counted: look at the sky.
+spray-look = Pick what is ready first, and spray only where you find insects under the leaves.
+spray-tray = Nothing is sprayed on a sprouting tray: it is cut within days and eaten whole. Give it air and less water; throw out a mouldy patch.
+spray-strength = Plain { $material }: start at { $start } ml per litre of water; { $dose } ml are used, never more than { $limit } ml.
+spray-add-soap = A few drops of mild soap let the oil mix; shake often.
+spray-into = For { $volume } of water that is { $amount }.
+spray-test-leaf = Try two leaves and wait a day; use it the same evening, never above { $limit }.
+spray-liquid = { $bed }: about { $litres } of liquid wets the leaves on both sides.
+spray-which-product = Which product is it?
+spray-which-bottle = What is in the bottle of { $material }? The right dose differs many times over.
+spray-what-was-it = What was sprayed? The name on the bottle decides how long to wait. Until then, do not pick.
+spray-bottle-unknown = Then I give no dose for { $material }: too strong burns leaves. Send the crew a photo of the label; I have passed this on.
+spray-by-label = A concentrate of { $material } goes by its own label only, and never above it: bottles differ many times over in strength.
+choice-plain-oil = plain cold-pressed oil
+choice-concentrate = a concentrate
+choice-not-known = I don't know
+choice-material = { $material }
+choice-other-product = another product
+spray-wait = After { $material }: { $days } days before picking, longer if the label says so. Rinse what you pick.
+spray-pick-from = { $material } sprayed on { $on }: pick from { $from } on, later if the label says so. Rinse what you pick.
+spray-taste = The label's own wait decides and may be shorter; { $days } days are for the taste to go.
+spray-from-record = I took the last spray noted for this bed; say if it was another.
+spray-no-stronger = No: never more than { $limit } ml of { $material } per litre. More burns leaves and kills no faster. Check that it reaches under the leaves, and repeat after a week.
+spray-no-double = No: not more than the label says, whatever the product. More burns leaves and stays on food, and does not work faster. Tell the crew its name; I have passed this on.
+spray-with-soap = Yes, a little plain soft soap goes with neem oil: a few drops a litre, so that it mixes. Nothing else in that bottle.
+spray-not-together = No: one product at a time, each by its own label. Oil with sulphur or copper scorches leaves, and the labels ask for weeks between.
+spray-tender = I can't tell you that it is safe. No one and no animal should be near while it is sprayed or until it is dry, and the label may ask for longer. I have passed it to the crew.
+spray-label =
+    { $what ->
+        [wait] Don't pick or eat it yet. Only the label of that product says how many days to wait: read it, or tell the crew its name. I have passed this on.
+       *[dose] I give no dose for that product: its label decides, and it must be labelled for this crop. The agricultural office can say more. I have passed this to the crew.
+    }
+spray-against = { $steps }
+caution-poison = keep children and animals away, and don't eat from it before the label's days are over. If someone swallowed some or feels ill, call a doctor or poison centre with the bottle in hand.
+caution-wait = this holds only for that product; if the label says longer, the label counts.
+caution-bees = not while bees are on the flowers.
+working-spray-rhythm = Rhythm: every { $every } days ({ $source }), so it is due { $due }.
+working-spray-hours = Air by the hour from { $tmin } and { $tmax } (parton-logan-1981: daily curve), at most { $warmest } until the leaf is dry; limit { $limit }. The curve may be 2 °C off: look at a thermometer.
+working-spray-liquid = Liquid: leaves over { $ground } of ground, 1 to 3 m² of leaf on each m², 100 to 350 ml on each m² of leaf (a judgement).
+working-spray-strength = Strength: { $dose } ml per litre ({ $source }), held below the lowest limit of any source, { $limit } ml ({ $limited }).
+working-spray-wait = Wait before picking: { $days } days ({ $source }).
+
 # (end of: Spray)
 
 ## Feed
+
+feed-next =
+    { $began ->
+        [last] { $bed }: next feed { $day }; every { $every } days, the last was on { $last }.
+        [mix] { $bed }: the new mix still feeds it; first feed { $day }, then every { $every } days.
+        [used-up] { $bed }: the mix is used up and no feed is noted, so feed now, then every { $every } days.
+       *[unknown] { $bed }: feed every { $every } days. I have no feed noted: if there was one, count from that day.
+    }
+feed-next-rhythm = Next feed { $day }: every { $every } days is the usual rhythm. I don't know that crop well, so keep it thin.
+feed-strew = { $material }: { $grams } over the whole bed, a hand away from the stems, scratched in and watered.
+feed-strew-area = { $material }, dry: { $grams } g a square metre, a hand away from the stems, scratched in and watered.
+feed-steep = { $material }: soak it for some days, strain, and thin it to weak tea, { $grams } g of cake in each litre poured.
+feed-dig-in = Dry, only dug into an empty bed two weeks before sowing: { $grams }. Never dry round standing plants.
+feed-dissolve = { $material }: { $grams } g in a litre of water, on moist mix.
+feed-pour = { $material }: { $millilitres } ml in a litre of water, on moist mix.
+feed-how =
+    { $hot ->
+        [hot] That is half of the usual, for a day of { $tmax }: water first, feed in the evening.
+       *[mild] Water first, feed in the evening; weak and often beats strong.
+    }
+feed-no-amount = I have no sure amount for that feed: keep to its label, or ask the crew.
+feed-short = By the sum the bed falls { $grams } g of nitrogen short within a month. Pale old leaves would show it.
+feed-tray = A sprouting tray needs no feed: the seed feeds the shoots until they are cut.
+feed-tonic = It does no harm in small amounts but is hardly food: peels and kitchen waste do more through the compost heap. Keep to compost or vermicompost for feeding.
+feed-label = By its label only: how many grams a litre a manufactured feed takes differs by product. I give no figure and have passed it to the crew.
+feed-too-much = Act now: take out what lies on top, then run plain water through until it flows freely below, wait an hour, and again two or three times. No feed for a month; shade it for some days.
+caution-feed = no feed on dry mix or a drooping plant; keep liquid feed off leaves that are eaten raw, and wash what you pick.
+caution-label-feed = never more than the label, on moist mix only; too much burns roots.
+caution-overfed = don't eat from it until the crew has looked; if leaves turn brown or wilt, it may be lost.
+working-nitrogen = Nitrogen since { $day }, a month ahead counted: mix and feeds release { $released } g that plants can use (40 to 80 % of it, a judgement), crops take { $taken } g, short by { $short } g.
 
 # (end of: Feed)
 
 ## Load
 
+load-bed =
+    { $count ->
+        [1] The { $bed }, wet: { $mass } with plants, about { $usual } after an ordinary watering. That lays { $load } on the slab under it.
+       *[other] { $count } × { $bed }, wet: { $mass } together, about { $usual } after an ordinary watering. Each lays { $load } on the slab under it.
+    }
+load-depth = { $depth } of our light mix, wet: { $mass } on each square metre ({ $foot } on each square foot), that is { $load }, before sides, plants and people.
+load-limit =
+    The engineer's figure stored for this roof is { $limit }. At its heaviest (drain blocked, water standing) this is { $larger ->
+        [load] more than that: keep it off or make it lighter, and ask the engineer again with this number.
+       *[limit] less than that, but the figure also has to carry people and all else: the engineer says what is left.
+    }
+load-ask = Ask the engineer: how many kN/m² it takes beside people and tank, where beams and bearing walls run, the slab's state.
+load-engineer = The engineer's figure stored for this roof is { $limit }. Only the engineer can say what it has to carry beside boxes: people, tank, rain.
+load-no-engineer = No engineer's figure is stored for this roof, so yes: ask one before anything heavy goes up.
+load-site =
+    { $count ->
+        [1] With two people and a delivery of sacks: { $mass } on { $site }.
+       *[other] All { $count } beds of { $site } with two people, up to a blocked drain and a delivery of sacks: { $mass }.
+    }
+load-heaviest = { $parts }. The heaviest on its ground, the { $bed }, lays { $load } on the slab under it.
+load-one = { $bed } { $mass }
+load-lower = Lighter: less depth, more room between boxes, no garden soil (wet it weighs { $soil } kg a litre).
+load-doubt =
+    { $what ->
+        [damage] Put nothing more up there, and take off what is heavy if you can do it without risk: an old roof, cracks or damp are for a structural engineer to look at first.
+        [hanging] Don't hang it there yet: a railing or ceiling hook is not made for wet mix, and what falls can kill. Someone who builds such fixings has to look at it first.
+       *[place] Not near an unsupported edge. Over which beam or wall heavy boxes may stand, only an engineer who knows the slab can say.
+    } I have passed this to the crew.
+load-assumed = I don't have your bed: this is for a { $bed }. Tell me yours.
+ask-load-size = How big is it? Length, width and depth of the box, or the litres of the bag.
+choice-all-beds = all my beds
+caution-hanging = keep people from below it, and don't lean over the edge to fix or water it.
+working-load-mix = { $mix }: { $wet } kg a litre when drained after a watering, { $full } kg a litre with every pore full.
+working-load-parts = Mix drained { $mix }, full of water { $full }; water standing on it and in its tray { $ponded }; sides, trays or pot { $vessel }; plants { $plants }.
+working-load-ground = It stands on { $ground }: { $load }, from drained to blocked, at 9.81 m/s².
+working-load-depth = On one square metre: { $load }, from drained to every pore full, at 9.81 m/s².
+working-load-site = Beds { $beds }; two people { $people }; sacks for the largest bed on the day they come, wet { $sacks }.
+working-load-judged = Weights of sides, trays, plants and people are a judgement, no source; the range claims nine times in ten.
+working-load-code = A building code's figure for a roof or balcony is for people and furniture: boxes come on top of it, so it is not compared here.
+
 # (end of: Load)
 
 ## Space and seed
+
+ask-space-crop = Which crop? Spacing differs from 5 cm to half a metre.
+ask-seed-crop = Seed of which crop, and for how big a bed or tray?
+space-plants =
+    { $verdict ->
+        [too-many] { $asked } is too many: { $one ->
+            [one] { $bed } has room for 1 { $crop } plant.
+            [first] { $bed } has room for 1 { $crop } plant, at the very most { $plants }.
+           *[more] { $bed } has room for { $usual } { $crop } plants, { $plants } by the gap you keep.
+        }
+        [tight] { $asked } is tight: { $bed } has room for { $one ->
+            [first] 1 { $crop } plant ({ $plants } by the gap you keep).
+           *[more] { $usual } { $crop } plants ({ $plants } by the gap you keep).
+        }
+       *[none] { $bed }: { $one ->
+            [one] 1 { $crop } plant
+            [first] 1 { $crop } plant ({ $plants } by the gap you keep)
+           *[more] about { $usual } { $crop } plants ({ $plants } by the gap you keep)
+        }{ $share ->
+            [shared] , with an equal share of it
+           *[whole] {""}
+        }.
+    }
+space-density = That is about { $metre } on a square metre{ $few ->
+    [few] {""}
+   *[many] , { $foot } on a square foot
+}.
+space-bed = the { $bed }
+space-gap = { $crop }: { $cm } cm ({ $inches } in) from plant to plant{ $edge ->
+    [rim] {""}
+   *[edge] , and { $half } cm from the edge
+}.
+space-between = Between { $one } and { $other }: about { $cm } cm.
+space-litres = Each wants { $litres } of mix to itself: in the heat a smaller one dries out between waterings.
+space-empty = Counted for the empty bed: what stands there now takes its room.
+space-strewn = No gap on a sprouting tray: the seed is strewn evenly, close but not on top of each other.
+space-ground = { $area } of bed
+working-space-rows = In squares { $along } along by { $across } across = { $square }; with every second row moved by half a gap { $staggered } at { $cm } cm.
+working-space-round = Round: the most of rings within rings and of a triangular grid.
+working-space-litres = In a pot or bag the roots decide: { $litres } a plant (common practice, no source; held beside printed container volumes).
+working-space-ground = Area over the square of the gap; the edges cost some where the bed is narrow.
+working-space-edge = A plant may stand half a gap from the edge. From the widest gap to the closest: the range of the plants.
+seed-grams =
+    { $way ->
+        [tray] About { $about } of { $crop } seed for { $place } ({ $grams }), strewn thick for shoots.
+        [weight] About { $about } of { $crop } seed for { $place } ({ $grams }).
+        [few] About { $count } { $crop } seeds for { $place } ({ $seeds }): less than 1 g.
+       *[bed] About { $about } of { $crop } seed for { $place } ({ $grams }), some { $count } seeds.
+    }
+seed-how = That is seed laid for each place and thinned to one plant; a little over for gaps does no harm.
+seed-tray-how = Only untreated seed sold for eating or sprouting; one even layer, no heaps.
+seed-packet =
+    { $enough ->
+        [enough] { $packet } is enough.
+        [short] { $packet } is not enough.
+       *[about] { $packet } is just about enough.
+    }
+seed-unknown = I have no checked seed weight for { $crops }; someone of the crew will tell you.
+seed-plants = { $count } plants
+seed-range = { $low } to { $high } g
+seed-row = a row of { $length }
+seed-beds = { $count } × { $bed }
+working-seed-plants = { $plants } plants at { $cm } cm, { $laid } seeds for each, { $comes } % come up.
+working-seed-weight = 1000 seeds weigh { $grams } g.
+working-seed-tray = { $grams } g on each square metre × { $area }.
+mix-all-beds =
+    { $count ->
+        [1] one bed
+       *[other] { $count } beds together
+    }
+mix-blocks = { $material } comes as pressed blocks: { $mass } of them swell to that ({ $blocks } of 5 kg).
+mix-top-up = { $litres } of loose mix to bring the { $bed } up again by { $sunk }.
+build-round =
+    For the { $bed }: { $cloth ->
+        [none] no trays, sides or lining; holes below for the water to run out
+       *[other] { $cloth } of cloth, cut square; no trays or sides
+    }.
+build-site = For the { $bed }: { $trays } drainage trays of { $tray }, { $sides } of side, { $cloth } of lining cloth, { $wire } of wire.
+working-build-site = Added up bed by bed before rounding; baskets and round pots take cloth and no trays, bags and sprouting trays neither.
 
 # (end of: Space and seed)
 

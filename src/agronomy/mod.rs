@@ -9,12 +9,14 @@
 
 pub mod atmosphere;
 pub mod crop_coefficient;
+pub mod daily_temperature;
 pub mod emergence;
 pub mod evaporation_layer;
 pub mod maths;
 pub mod reference_et;
 pub mod root_zone;
 pub mod sun;
+pub mod sun_position;
 pub mod sun_times;
 pub mod thermal_time;
 pub mod vessel;

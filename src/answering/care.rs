@@ -8,7 +8,7 @@ use crate::understanding::Reading;
 
 /// An article further from the message than this answers something else (BM25 of title, topics and text;
 /// found by looking at where good and bad hits part).
-const NEAR_ENOUGH: f64 = 9.0;
+pub const NEAR_ENOUGH: f64 = 9.0;
 /// The best article must be this much ahead of the next, or both may be meant.
 const AHEAD: f64 = 1.05;
 

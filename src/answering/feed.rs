@@ -1,12 +1,139 @@
 //! "When is the next feed, how much of what?"
 
-use super::answer::Answer;
+use super::answer::{Answer, Outcome};
+use super::care::NEAR_ENOUGH;
 use super::facts::Facts;
-use super::handed_over::not_computed;
-use crate::knowledge::Kind;
+use super::feed_bed;
+use super::figure::Figure;
+use super::handed_over::not_known;
+use super::line::{Line, Said};
+use super::subject::subjects;
+use crate::garden::JobKind;
+use crate::knowledge::{Kind, Material, MaterialKind, Point, SourceRef};
+use crate::needs::feed::next_feed;
+use crate::quantity::Estimate;
 use crate::understanding::Reading;
+use chrono::NaiveDate;
 
-/// Not worked out here yet: left to a person of the crew.
-pub fn answer(_reading: &Reading, _facts: &Facts<'_>) -> Answer {
-    not_computed(Kind::Feed)
+/// Days from one feed to the next where a crop does not say (common practice, no source).
+pub const USUAL_DAYS: (f64, f64, f64) = (7.0, 9.0, 10.0);
+
+/// What was overdone first, then what is no food and what the label decides, then the beds.
+pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let has = |point: Point| reading.points.contains(&point);
+    let named = feeds(reading, facts).next();
+    if has(Point::Accident) {
+        return accident();
+    }
+    if has(Point::Tonic) && named.is_none_or(|material| material.feed.is_none()) {
+        return tonic();
+    }
+    if has(Point::SyntheticFeed) || named.is_some_and(|material| material.feed.is_none() && made(material)) {
+        return by_label();
+    }
+    match subjects(reading, facts) {
+        Ok(all) if all.is_empty() => not_known(),
+        Ok(all) => feed_bed::answer(reading, facts, &all),
+        Err(question) => match (named, told_day(reading, facts)) {
+            (_, Some(last)) => by_rhythm(last, facts.today()),
+            (Some(material), None) => of_material(material, facts),
+            (None, None) => question,
+        },
+    }
+}
+
+/// Whether too much was given: what to do then is said even where the reading is less sure.
+pub fn of_harm(reading: &Reading) -> bool {
+    reading.kind == Kind::Feed && reading.points.contains(&Point::Accident)
+}
+
+/// The feeds that were named.
+pub fn feeds<'a>(reading: &'a Reading, facts: &'a Facts<'_>) -> impl Iterator<Item = &'a Material> {
+    let named = reading.materials.iter().filter_map(|id| facts.known.materials.get(id));
+    named.filter(|material| {
+        material.feed.is_some()
+            || matches!(material.kind, MaterialKind::Feed | MaterialKind::Meal | MaterialKind::Compost)
+    })
+}
+
+/// Bought as a feed, rather than a meal or compost whose figures are only missing.
+fn made(material: &Material) -> bool {
+    material.kind == MaterialKind::Feed
+}
+
+/// The day of the last feed as the message tells it.
+pub fn told_day(reading: &Reading, facts: &Facts<'_>) -> Option<NaiveDate> {
+    let today = facts.today();
+    let done = reading.did == Some(JobKind::Feed);
+    reading.days.iter().map(|(day, _)| *day).find(|day| *day < today || *day == today && done)
+}
+
+/// The usual rhythm.
+pub fn usual_days() -> Estimate<f64> {
+    Estimate::spanning(USUAL_DAYS.1, [USUAL_DAYS.0, USUAL_DAYS.2])
+}
+
+/// Far too much was given: plain water, and no more.
+fn accident() -> Answer {
+    let mut answer = Answer::new(Outcome::Answered);
+    answer.lines.push(Line::new("feed-too-much"));
+    answer.cautions.push(Line::new("caution-overfed"));
+    answer.articles.push("feeding-a-bed".to_owned());
+    answer.cite(&SourceRef::new("common-practice", ""));
+    answer
+}
+
+/// Peel water and the like.
+fn tonic() -> Answer {
+    let mut answer = Answer::new(Outcome::Answered);
+    answer.lines.push(Line::new("feed-tonic"));
+    answer.cautions.push(Line::new("caution-feed"));
+    answer.articles.push("feeding-a-bed".to_owned());
+    answer.cite(&SourceRef::new("common-practice", ""));
+    answer
+}
+
+/// A manufactured feed: its label decides.
+fn by_label() -> Answer {
+    let mut answer = Answer::hand_over(Line::new("feed-label"));
+    answer.cautions.push(Line::new("caution-label-feed"));
+    answer
+}
+
+/// A crop that is not known here, fed on a day that was told: the rhythm of the trade alone.
+fn by_rhythm(last: NaiveDate, today: NaiveDate) -> Answer {
+    let every = usual_days();
+    let next = next_feed(last, &every, today);
+    let mut answer = Answer::new(Outcome::Answered);
+    answer.figures.push(Figure::date("next_feed", next));
+    answer.lines.push(Line::new("feed-next-rhythm").with("day", Said::Days(next)).with("every", Said::Span(every, 0)));
+    answer.lines.push(Line::new("feed-how").with("hot", Said::Key("mild")));
+    answer.cautions.push(Line::new("caution-feed"));
+    answer.cite(&SourceRef::new("common-practice", ""));
+    answer
+}
+
+/// How a material is given, with no bed in mind: its article, else its figures.
+fn of_material(material: &Material, facts: &Facts<'_>) -> Answer {
+    let mut answer = Answer::new(Outcome::Answered);
+    let near = facts.articles.first().filter(|found| found.score >= NEAR_ENOUGH);
+    if let Some(article) = near.and_then(|found| facts.known.articles.get(&found.what)) {
+        answer.lines.push(Line::new("article").with("answer", Said::Text(article.answer.clone())));
+        if let Some(caution) = &article.caution {
+            answer.cautions.push(Line::new("caution-text").with("text", Said::Text(caution.clone())));
+        }
+        answer.articles.push(article.id.clone());
+        article.sources.iter().for_each(|source| answer.cite(source));
+    }
+    let figures = feed_bed::strengths(&mut answer, material, false, false);
+    if answer.articles.is_empty() {
+        if !figures {
+            return not_known();
+        }
+        feed_bed::give(&mut answer, material, None, (false, true));
+    }
+    if answer.cautions.is_empty() {
+        answer.cautions.push(Line::new("caution-feed"));
+    }
+    answer
 }

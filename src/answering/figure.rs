@@ -2,7 +2,7 @@
 
 use crate::garden::BedId;
 use crate::quantity::{Estimate, Quantity};
-use chrono::NaiveDate;
+use chrono::{NaiveDate, NaiveTime};
 
 /// One figure of an answer.
 #[derive(Debug, Clone, PartialEq)]
@@ -23,6 +23,8 @@ pub enum FigureValue {
         unit: &'static str,
     },
     Date(Estimate<NaiveDate>),
+    /// A clock time of the site.
+    Time(NaiveTime),
     /// A list or an object.
     Structure(serde_json::Value),
 }
@@ -44,6 +46,12 @@ impl Figure {
     #[must_use]
     pub fn date(name: impl Into<String>, is: Estimate<NaiveDate>) -> Self {
         Self { name: name.into(), is: FigureValue::Date(is), bed: None, crop: None }
+    }
+
+    /// A clock time.
+    #[must_use]
+    pub fn time(name: impl Into<String>, is: NaiveTime) -> Self {
+        Self { name: name.into(), is: FigureValue::Time(is), bed: None, crop: None }
     }
 
     /// The same figure, told to be of one bed.

@@ -2,6 +2,7 @@
 
 use super::files::Files;
 use super::names::Names;
+use super::point::Point;
 use super::problem::Problem;
 use serde::{Deserialize, Serialize};
 
@@ -21,7 +22,32 @@ pub struct Talk {
     pub follow_up: Names,
     pub all: Names,
     pub microgreen: Names,
+    pub follows: Names,
     pub filler: Names,
+    /// The mix of a bed has gone down.
+    #[serde(default)]
+    pub sunk: Names,
+    #[serde(default)]
+    pub roof: RoofWords,
+    #[serde(default)]
+    pub points: Vec<PointWords>,
+}
+
+/// What people say of a roof that a weight alone does not answer. A phrase is said where its words come in this
+/// order, others between them.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct RoofWords {
+    /// A sign that it is old, weak or wet.
+    pub damage: Names,
+    /// Something is to hang from it.
+    pub hanging: Names,
+    /// What may hold nothing heavy: a railing, a ceiling.
+    pub over_edge: Names,
+    /// Where on it heavy things are to stand.
+    pub place: Names,
+    /// An engineer's word.
+    pub engineer: Names,
 }
 
 /// How people say that a job was done.
@@ -76,6 +102,14 @@ pub enum Aspect {
 #[serde(deny_unknown_fields)]
 pub struct BedWords {
     pub kind: String,
+    pub words: Names,
+}
+
+/// How people say a point.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PointWords {
+    pub point: Point,
     pub words: Names,
 }
 

@@ -1,6 +1,6 @@
 //! A message that leans on the one before.
 
-use super::reading::Reading;
+use super::reading::{Measured, Reading};
 
 /// How much a message says by itself.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -34,13 +34,18 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
         if now.measures.is_empty() && now.crops.is_empty() && now.beds.is_empty() {
             now.measures.clone_from(&before.measures);
         }
+        with_new_depth(&mut now, before);
         if now.materials.is_empty() {
             now.materials.clone_from(&before.materials);
         }
+        now.points.extend(&before.points);
     }
     let names_something = !now.crops.is_empty() || now.beds_named;
     if !names_something {
         now.crops.clone_from(&before.crops);
+        if now.troubles.is_empty() {
+            now.troubles.clone_from(&before.troubles);
+        }
         now.microgreen = before.microgreen;
         if now.measures.is_empty() {
             now.beds.clone_from(&before.beds);
@@ -51,4 +56,14 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
     }
     now.follow_up = true;
     now
+}
+
+/// "What if only 6 inches deep": the thing measured before, with another depth.
+fn with_new_depth(now: &mut Reading, before: &Reading) {
+    let ([new], [old, ..]) = (now.measures.as_slice(), before.measures.as_slice()) else { return };
+    let depth_alone = new.depth.is_some() && new.length.is_none() && new.width.is_none() && new.diameter.is_none();
+    if depth_alone && (old.length.is_some() || old.diameter.is_some()) {
+        now.measures = vec![Measured { depth: new.depth, ..*old }];
+        now.bed_kind = now.bed_kind.or(before.bed_kind);
+    }
 }

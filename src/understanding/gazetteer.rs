@@ -3,7 +3,7 @@
 use super::asker::Asker;
 use super::phrasebook::{By, Forms, Hit, Phrasebook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind};
-use crate::knowledge::{Aspect, Knowledge, Names};
+use crate::knowledge::{Aspect, Knowledge, Names, Point};
 use crate::script::Language;
 
 /// What a name stands for.
@@ -33,7 +33,10 @@ pub enum Told {
     FollowUp,
     All,
     Microgreen,
+    /// What comes after a crop.
+    Follows,
     Filler,
+    Point(Point),
 }
 
 /// Names and steering words of the knowledge base.
@@ -129,7 +132,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
     for aspect in &talk.aspects {
         told.add(&aspect.words, &Told::Aspect(aspect.aspect));
     }
-    let lists: [(&Names, Told); 8] = [
+    let lists: [(&Names, Told); 9] = [
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),
@@ -137,8 +140,12 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
         (&talk.follow_up, Told::FollowUp),
         (&talk.all, Told::All),
         (&talk.microgreen, Told::Microgreen),
+        (&talk.follows, Told::Follows),
         (&talk.filler, Told::Filler),
     ];
+    for point in &talk.points {
+        told.add(&point.words, &Told::Point(point.point));
+    }
     for (words, meaning) in lists {
         told.add(words, &meaning);
     }

@@ -16,6 +16,19 @@ pub struct Evidence {
     pub crop: bool,
     /// A sowing or planting is told as the ground of a question.
     pub started: bool,
+    pub sprays: About,
+    pub feeds: About,
+}
+
+/// How far a message is about one thing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum About {
+    #[default]
+    Not,
+    /// It is named.
+    Named,
+    /// What may come of it, or when it is due again, is asked.
+    Asked,
 }
 
 /// The likeliest kind, the next one, and how sure.
@@ -71,7 +84,15 @@ const NEAREST_COUNTS: f64 = 0.5;
 
 /// What the names and the grammar say for or against a kind, in units of nearness.
 fn leaning(kind: Kind, evidence: Evidence) -> f64 {
+    let asked = evidence.sprays == About::Asked || evidence.feeds == About::Asked;
     match kind {
+        // Whoever asks what may be eaten after a spray must not be told when the crop is ripe.
+        Kind::Spray if evidence.sprays == About::Asked => 0.60,
+        Kind::Feed if evidence.feeds == About::Asked => 0.60,
+        Kind::Spray if evidence.sprays == About::Named => 0.10,
+        Kind::Feed if evidence.feeds == About::Named => 0.10,
+        Kind::Record | Kind::Harvest if asked => -0.40,
+        Kind::Seed | Kind::Space if evidence.sprays != About::Not || evidence.feeds != About::Not => -0.30,
         Kind::Harvest if evidence.started => 0.30,
         Kind::Record | Kind::Sow if evidence.started => -0.20,
         Kind::Record if evidence.told && !evidence.asks => 0.45,

@@ -84,11 +84,16 @@ fn borders(text: &Text) -> Vec<(usize, usize)> {
 
 /// Two requests are two only where their kinds differ, and where one is not the ground of the other:
 /// "sowed radish on 25 April, when is it ready" is one question, and whether one may pick after a spray is
-/// a question about the spray.
+/// a question about the spray, as is when the next one is due.
 fn stand_apart(first: &Reading, second: &Reading) -> bool {
     let ground = |told: &Reading, asked: &Reading| {
         let started = matches!(told.did, Some(JobKind::Sow | JobKind::Plant | JobKind::Spray));
-        started && asked.kind == Kind::Harvest
+        let again = match told.did {
+            Some(JobKind::Spray) => asked.kind == Kind::Spray,
+            Some(JobKind::Feed) => asked.kind == Kind::Feed,
+            _ => false,
+        };
+        again || started && asked.kind == Kind::Harvest
     };
     let talk = |reading: &Reading| matches!(reading.kind, Kind::None | Kind::Care | Kind::Trouble);
     first.kind != second.kind && !ground(first, second) && !ground(second, first) && !talk(first) && !talk(second)

@@ -4,13 +4,13 @@ use super::asker::Asker;
 use super::dates;
 use super::follow_up::{Says, completed};
 use super::gazetteer::{Gazetteer, Named, Told};
-use super::kind::{Evidence, decide};
+use super::kind::{About, Evidence, decide};
 use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::{BedId, JobKind};
-use crate::knowledge::{Aspect, Index, Kind, Knowledge, TimeUnit, class_word};
-use crate::script::{Language, Text, index_word};
+use crate::knowledge::{Aspect, DayWord, Index, Kind, Knowledge, MaterialKind, Point, Sign, TimeUnit, class_word};
+use crate::script::{Language, Text, Token, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
 
@@ -51,6 +51,9 @@ struct Found {
     days: Vec<dates::DayFound>,
     asks: bool,
     did: Option<JobKind>,
+    /// Something to spray, or a feed, is in it.
+    sprays: bool,
+    feeds: bool,
 }
 
 impl Found {
@@ -78,7 +81,17 @@ impl Found {
         let asks = text.original.contains('?') || told.iter().any(|hit| hit.meaning == Told::Question);
         let did = did(&told);
         let days = dates::read(text, &reader.known.words, today, did.is_some());
-        Self { names, told, quantities, days, asks, did }
+        let material = |kinds: &[MaterialKind]| {
+            names.iter().any(|hit| match &hit.meaning {
+                Named::Material(id) => reader.known.materials.get(id).is_some_and(|found| kinds.contains(&found.kind)),
+                _ => false,
+            })
+        };
+        let thing =
+            |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
+        let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
+        let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]) || thing(JobKind::Feed);
+        Self { names, told, quantities, days, asks, did, sprays, feeds }
     }
 
     fn evidence(&self) -> Evidence {
@@ -90,7 +103,40 @@ impl Found {
             trouble: self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_))),
             crop: self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_))),
             started: self.asks && matches!(self.did, Some(JobKind::Sow | JobKind::Plant)),
+            sprays: self.about(self.sprays, &[Point::Drug, Point::SyntheticSpray], JobKind::Spray),
+            feeds: self.about(self.feeds, &[Point::SyntheticFeed, Point::Tonic], JobKind::Feed),
         }
+    }
+
+    /// How many: "one" says less than any other number beside it.
+    fn count(&self) -> Option<f64> {
+        let counts = &self.quantities.counts;
+        let several = counts.iter().find(|count| (count.value - 1.0).abs() > f64::EPSILON);
+        several.or(counts.first()).map(|count| count.value)
+    }
+
+    /// How far a message is about a spray or a feed. Whether one may pick, mix, or do it again after it was done is
+    /// a question about it, not a record.
+    fn about(&self, named: bool, products: &[Point], job: JobKind) -> About {
+        let has = |point| self.points().any(|found| found == point);
+        if !named && !products.iter().copied().any(has) {
+            return About::Not;
+        }
+        let harm = [Point::Wait, Point::Stronger, Point::Together, Point::Tender, Point::Accident, Point::Tonic];
+        let again = self.did == Some(job) && has(Point::Time);
+        let strength = job == JobKind::Spray && has(Point::Strength);
+        match self.asks {
+            true if again || strength || harm.into_iter().any(has) => About::Asked,
+            true => About::Named,
+            false => About::Not,
+        }
+    }
+
+    fn points(&self) -> impl Iterator<Item = Point> {
+        self.told.iter().filter_map(|hit| match hit.meaning {
+            Told::Point(point) => Some(point),
+            _ => None,
+        })
     }
 
     fn saw(&self) -> Option<crate::garden::SeenKind> {
@@ -188,13 +234,26 @@ impl Found {
                 || self.quantities.dimensions.iter().any(|found| found.span.contains(&position));
             let dated = self.days.iter().any(|day| day.span.contains(&position));
             let empty = self.told.iter().any(|hit| {
-                hit.span.contains(&position) && matches!(hit.meaning, Told::Filler | Told::FollowUp | Told::Why)
+                let steers = matches!(
+                    hit.meaning,
+                    Told::Filler
+                        | Told::FollowUp
+                        | Told::Why
+                        | Told::Question
+                        | Told::Point(Point::Time | Point::Strength)
+                );
+                let product = matches!(hit.meaning, Told::Point(point) if point.tells_product());
+                hit.span.contains(&position) && (steers || product)
             });
             let mark = text.tokens.get(position).is_none_or(|token| !token.normal.chars().any(char::is_alphanumeric));
             named || sized || dated || empty || mark
         };
         let open = (0..text.tokens.len()).filter(|position| !covered(*position)).count();
         let ties = self.told.iter().any(|hit| hit.meaning == Told::FollowUp && hit.span.start == 0);
+        // What is in a bottle is only told in answer to a question.
+        if text.tokens.len() <= SHORT && self.points().any(Point::tells_product) {
+            return Says::NoKind;
+        }
         if open == 0 && !text.tokens.is_empty() || (ties && nearness < HAS_A_KIND && self.evidence().names > 0) {
             return Says::NoKind;
         }
@@ -224,7 +283,11 @@ impl Found {
             days: self.days.iter().map(|day| (day.first, day.last)).collect(),
             quantities: self.quantities.said.iter().map(|said| said.written).collect(),
             measures: self.quantities.dimensions.iter().map(measured).collect(),
-            count: self.quantities.counts.first().map(|count| count.value),
+            count: self.count(),
+            months: self.months(text, reader),
+            follows: self.told.iter().any(|hit| hit.meaning == Told::Follows),
+            saplings: self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Plant)),
+            unknown: self.unknown_words(text, reader),
             temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
             did: self.did,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
@@ -235,6 +298,7 @@ impl Found {
             search: self.search_words(text),
             aspects: self.aspects(),
             for_days: self.for_days(),
+            points: self.points().collect(),
         };
         for hit in &self.names {
             let list = match &hit.meaning {
@@ -277,6 +341,51 @@ impl Found {
             }
         }
         words
+    }
+
+    /// Months that are named without a day of theirs.
+    fn months(&self, text: &Text, reader: &Reader<'_>) -> Vec<u32> {
+        let mut months = Vec::new();
+        for position in 0..text.tokens.len() {
+            let Some((DayWord::Month(month), length)) = reader.known.words.days.at(text, position) else { continue };
+            let dated = self.days.iter().any(|day| day.span.contains(&position));
+            // "may" is more often a verb, unless a month is what the sentence wants there.
+            let verb = text.normal(position) == "may"
+                && reader.known.words.sign(Sign::NotMonth, text, position + length).is_some();
+            if !dated && !verb && !months.contains(&month) {
+                months.push(month);
+            }
+        }
+        months
+    }
+
+    /// Words of three letters and more that stand in no phrase, name or list; neighbours are one.
+    fn unknown_words(&self, text: &Text, reader: &Reader<'_>) -> Vec<String> {
+        let covered = |position: usize| {
+            self.names.iter().any(|hit| hit.span.contains(&position))
+                || self.told.iter().any(|hit| hit.span.contains(&position))
+                || self.days.iter().any(|day| day.span.contains(&position))
+                || self.quantities.said.iter().any(|said| said.span.contains(&position))
+                || reader.known.words.days.at(text, position).is_some()
+        };
+        let unknown = |(position, token): &(usize, &Token)| {
+            let word = index_word(token, text.language);
+            token.is_word()
+                && token.normal.chars().count() >= 3
+                && !covered(*position)
+                && word.is_some_and(|word| !reader.index.knows(&word))
+        };
+        let mut all: Vec<(usize, String)> = Vec::new();
+        for (position, token) in text.tokens.iter().enumerate().filter(unknown) {
+            match all.last_mut() {
+                Some((last, words)) if *last + 1 == position => {
+                    *last = position;
+                    *words = format!("{words} {}", token.text);
+                }
+                _ => all.push((position, token.text.clone())),
+            }
+        }
+        all.into_iter().map(|(_, words)| words).collect()
     }
 
     /// Nothing but a word for "why".

@@ -124,6 +124,10 @@ fn figure(figure: &Figure) -> Value {
             object.insert("high".to_owned(), json!(is.high().to_string()));
             object.insert("unit".to_owned(), json!("date"));
         }
+        FigureValue::Time(is) => {
+            object.insert("value".to_owned(), json!(is.format("%H:%M").to_string()));
+            object.insert("unit".to_owned(), json!("time"));
+        }
         FigureValue::Structure(value) => {
             object.insert("value".to_owned(), value.clone());
         }

@@ -1,0 +1,47 @@
+//! What exactly is asked or told within a kind of message.
+
+use serde::{Deserialize, Serialize};
+
+/// A point of a message about sprays and feeds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Point {
+    /// How strong a mixture is to be.
+    Strength,
+    /// How much liquid a bed takes.
+    Liquid,
+    /// When it may be picked or eaten.
+    Wait,
+    /// When the next one is due, or whether now is a good time.
+    Time,
+    /// More than the usual strength.
+    Stronger,
+    /// Two products at once.
+    Together,
+    /// A child, an expectant mother or an animal is near.
+    Tender,
+    /// Medicine against insects or disease, of no name.
+    Drug,
+    /// A manufactured pesticide.
+    SyntheticSpray,
+    /// A manufactured feed.
+    SyntheticFeed,
+    /// A kitchen tonic that feeds little.
+    Tonic,
+    /// Far too much was given.
+    Accident,
+    /// The bottle holds plain oil.
+    PlainOil,
+    /// The bottle holds a concentrate.
+    Concentrate,
+    /// What the bottle holds is not known.
+    NotKnown,
+}
+
+impl Point {
+    /// Whether it says what is in a bottle.
+    #[must_use]
+    pub const fn tells_product(self) -> bool {
+        matches!(self, Self::PlainOil | Self::Concentrate | Self::NotKnown)
+    }
+}
