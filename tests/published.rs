@@ -12,6 +12,10 @@ mod emergence;
 mod examples;
 #[path = "published/season.rs"]
 mod season;
+#[path = "published/stages.rs"]
+mod stages;
+#[path = "published/sun_sky.rs"]
+mod sun_sky;
 #[path = "published/table.rs"]
 mod table;
 #[path = "published/weather_days.rs"]

@@ -141,6 +141,7 @@ working-rhythm =
 working-doubt =
     The range claims nine times in ten, as a judgement; the largest doubt is { $doubt ->
         [sun-spell] at what time of day the sun reaches the bed
+        [bed] how fast this one bed dries
         [weather] the weather itself
         [small-stand] how much more a small bed on a hot roof loses
         [sides] how fast the sides dry
@@ -284,9 +285,218 @@ demo-note = (demo: an invented garden and invented weather, in a store that is t
 
 ## Sow
 
+season-day = { $date } { $month }
+sow-fits =
+    { $fits ->
+        [yes] { $when ->
+            [day] { $crop }: yes, { $day } is in time. { $way ->
+                [seedbed] Seed into a seedbed until about { $until }; saplings go out 25 to 35 days later.
+                [planted] Plant out until about { $until }.
+                [tray] On a tray until about { $until }.
+               *[bed] Sow until about { $until }.
+            }
+           *[today] { $crop }: yes, now. { $way ->
+                [seedbed] Seed into a seedbed until about { $until }; saplings go out 25 to 35 days later.
+                [planted] Plant out until about { $until }.
+                [tray] On a tray until about { $until }.
+               *[bed] Sow until about { $until }.
+            }
+        }
+        [year] { $crop }: yes, now; here it can go { $way ->
+            [tray] on a tray
+           *[bed] in
+        } the whole year.
+        [soon] { $crop }: not yet. { $way ->
+            [seedbed] Seed into a seedbed from about { $from } (until { $until }); saplings go out 25 to 35 days later.
+            [planted] Plant out from about { $from } (until { $until }).
+            [tray] On a tray from about { $from } (until { $until }).
+           *[bed] Sow from about { $from } (until { $until }).
+        }
+        [late] { $crop }: its time is just over. { $way ->
+            [seedbed] Next into a seedbed from about { $from }, until { $until }; saplings go out 25 to 35 days later.
+            [planted] Plant out next from about { $from }, until { $until }.
+            [tray] Next on a tray from about { $from }, until { $until }.
+           *[bed] Sow next from about { $from }, until { $until }.
+        }
+       *[no] { $when ->
+            [day] { $crop }: { $day } is not its time.
+           *[today] { $crop }: not now.
+        } { $way ->
+            [seedbed] Seed into a seedbed from about { $from }, until { $until }; saplings go out 25 to 35 days later.
+            [planted] Plant out from about { $from }, until { $until }.
+            [tray] On a tray from about { $from }, until { $until }.
+           *[bed] Sow from about { $from }, until { $until }.
+        }
+    }
+sow-main = Its longer season: about { $from } to { $until }.
+sow-marginal = Only just: even then { $crop } is at its limit here. Morning sun, a net over noon, and pick it young.
+sow-never = { $crop }: no time of the year here lets it come to a harvest in the open.
+sow-hot =
+    { $when ->
+        [later] It would run into weeks of { $tmax } by day from about { $on } before its picking is worth it; above { $limit } it { $beyond ->
+            [bolts] runs to flower
+            [turns-bitter] turns bitter
+            [drops-flowers] drops its flowers
+            [scorches] scorches
+           *[stops] stops growing
+        }.
+       *[now] Too hot: { $tmax } by day, and above { $limit } it { $beyond ->
+            [bolts] runs to flower
+            [turns-bitter] turns bitter
+            [drops-flowers] drops its flowers
+            [scorches] scorches
+           *[stops] stops growing
+        }.
+    }
+sow-cold =
+    { $when ->
+        [later] It would run into nights of { $tmin } from about { $on }; below { $limit } it suffers.
+       *[now] Too cold: nights of { $tmin }, and below { $limit } it suffers.
+    }
+sow-long-day = From about { $on } the days are longer than { $limit } h, and then it runs to flower.
+sow-seed-hot = Too hot for the seed: { $mean } over day and night, and above { $limit } it does not come up.
+sow-seed-cold = Too cold for the seed: { $mean } over day and night, and below { $limit } it does not come up.
+sow-slow = It is too cold to come to a harvest in good time.
+sow-shows = The seed shows in { $days } days if it stays moist.
+sow-shows-on =
+    { $when ->
+        [past] { $crop } sown { $sown } should have shown { $day }: scratch for the seed; if it is soft or gone, sow again.
+       *[ahead] { $crop } sown { $sown } should show { $day }; keep the top moist.
+    }
+sow-pick =
+    { $end ->
+        [none] First pick about { $day }.
+        [tray] Ready to cut about { $day }.
+        [cold] First pick about { $day }; from about { $on } the nights are too cold for it, so clear it by then.
+        [drops-flowers] First pick about { $day }; from about { $on } the heat makes it drop its flowers.
+        [stops] First pick about { $day }; from about { $on } the heat stops it.
+        [scorches] First pick about { $day }; from about { $on } the heat scorches it, so pick it before.
+        [turns-bitter] First pick about { $day }; from about { $on } it turns bitter, so cut it whole before.
+       *[bolts] First pick about { $day }; from about { $on } it runs to flower: cut it whole as soon as a stalk shows.
+    }
+sow-reckoned-for = Reckoned for { $place }; tell me if you are elsewhere.
+sow-backwards = To plant out on { $day }, sow in a seedbed between { $from } and { $until }.
+sow-succession = A tray takes about { $days } days now: with { $trays } trays, sow one every { $every } days and you cut one every { $every } days.
+sow-shallow = But the { $bed } is only { $depth } deep; { $crop } wants { $needs }.
+sow-dark = But the { $bed } gets about { $hours } h of direct sun; { $crop } wants { $needs } h.
+sow-saplings = Room for { $plants } in the { $bed }: raise { $raised } saplings, since some fail.
+sow-unknown-crop = I have nothing checked on when to sow “{ $crop }”, and I won't guess. I have passed it to the crew: someone will get back to you here.
+sow-no-usual-days = I don't have the usual weather of your place, so I can't say what fits when. I have passed it to the crew.
+sow-now =
+    { $place ->
+        [follows] { $when ->
+            [day] After the { $crop } in the { $bed }, for { $day }: { $crops }.
+           *[today] After the { $crop } in the { $bed }, now: { $crops }.
+        }
+        [bed] { $when ->
+            [day] For the { $bed } on { $day }: { $crops }.
+           *[today] For the { $bed } now: { $crops }.
+        }
+       *[roof] { $when ->
+            [day] Fit to go in about { $day }: { $crops }.
+           *[today] Fit to go in now: { $crops }.
+        }
+    }
+sow-now-trays = On sprouting trays, in the shade: { $crops }.
+sow-nothing =
+    { $place ->
+        [roof] Nothing I know of fits then: it would meet heat or cold before its harvest.
+       *[bed] Nothing I know of fits the { $bed } then: it would meet heat or cold before its harvest.
+    }
+sow-item =
+    { $ends ->
+        [year] { $crop } (the whole year)
+       *[day] { $way ->
+            [seedbed] { $crop } in a seedbed (until about { $until })
+           *[bed] { $crop } (until about { $until })
+        }
+    }
+sow-waits = Waiting: { $crops }.
+sow-waiting = { $crop } from about { $from }
+sow-other-family = All of another family than what stood there, so that its pests and rots find nothing.
+working-sow-limits = { $crop }: a week is too hot with a mean above { $hot } by day ({ $hot_source }), too cold with nights below { $cold } ({ $cold_source }).
+working-sow-young = Young plants are let stand { $more } °C more, before they flower or bolt (a judgement).
+working-sow-seed = Its seed comes up between { $base } and { $ceiling }, mean of day and night over a week ({ $source }).
+working-sow-day-length = It runs to flower where the day is longer than { $hours } h ({ $source }; day length by fao56: eq. 34).
+working-sow-growth =
+    { $way ->
+        [tray] To the cut it needs { $sum } degree days ({ $source }), within 30 days.
+        [seedbed] To the first pick it needs { $sum } degree days from planting out ({ $source }), after 25 to 35 days in a seedbed (common practice, no source); then it must stand for its picking, two weeks at least.
+       *[bed] To the first pick it needs { $sum } degree days ({ $source }); then it must stand for its picking, two weeks at least.
+    }
+working-sow-window = So it can go in from { $from } until { $until }. The ends claim nine times in ten, as a judgement: limits and weeks 1.5 °C easier or stricter.
+working-sow-walls = Direct sun that the walls leave, { $bed }, hours a day from January to December: { $hours } (position of the sun after Meeus; walls taken as endless).
+working-sow-list = Each crop was run through the year as for “can I sow it now”; those with the most room to their limits come first.
+working-season-days =
+    { $forecast ->
+        [yes] Weeks: the forecast as far as it goes, then usual days of { $place } ({ $period }, { $distance } km away).
+       *[no] Weeks: usual days of { $place } ({ $period }, { $distance } km away).
+    }
+caution-work-heat = at { $tmax } work on the roof at first light or near sunset, drink, and stop at once if you feel giddy.
+
 # (end of: Sow)
 
 ## Shade
+
+shade-net =
+    { $when ->
+        [keep] { $crop }: keep the net of { $hangs } up { $ends ->
+            [year] the whole year round
+           *[day] until about { $until }
+        }; { $percent } suits it.
+        [now] { $optional ->
+            [yes] { $crop }: a light net helps now, up to { $percent }, until about { $until }; it also stands without.
+           *[no] { $crop }: yes, a { $percent } net now, { $ends ->
+                [year] and the whole year round.
+               *[day] until about { $until }.
+            }
+        }
+       *[later] { $crop }: no net yet. A { $percent } net from about { $from } until about { $until }.
+    } { $when ->
+        [later] It wants one in weeks above { $above }.
+       *[now] Days are at { $tmax }, and above { $above } it wants one.
+    }
+shade-none = { $crop }: no net needed. No week of the year here is above { $above } by day.
+shade-offered =
+    { $verdict ->
+        [dark] { $percent }: too dark{ $known ->
+            [yes] {""} (light left { $left }, least wanted { $least } mol a day).
+           *[no] .
+        }
+        [thin] { $percent }: cuts too little for this heat.
+       *[suits] { $percent }: suits{ $known ->
+            [yes] {""} (light left { $left }, least wanted { $least } mol a day).
+           *[no] .
+        }
+    }
+shade-dark-bed = With { $hours } h of sun the bed is about as dark as { $crop } bears: no dense net there.
+shade-past-limit =
+    A net shades the leaf but does not cool the air: at { $tmax } it still { $beyond ->
+        [bolts] runs to flower
+        [turns-bitter] turns bitter
+        [drops-flowers] drops its flowers
+        [scorches] scorches
+       *[stops] stops growing
+    }.
+shade-water = Under it the bed loses about { $less } % less water; go by the finger.
+shade-how = White net rather than green, a forearm above the leaves, open at the sides so that air moves.
+shade-more-beds = And { $count } more; ask for one by name.
+shade-ask-crop = A net for which crop?
+shade-tray = Sprouting trays: cover them dark until the shoots stand, then bright shade or 3 to 4 h of early sun. In noon sun hang a 50 % net, or move them into the shade.
+choice-crop = { $crop }
+working-shade-weeks =
+    { $from ->
+        [crop] { $crop }: a net is due in weeks with a mean above { $above } by day ({ $source }); the week that decides has { $tmax }.
+       *[limit] { $crop }: no figure of its own; a net is taken as due from 2 °C below its heat limit ({ $source }), at { $above }; the week that decides has { $tmax }.
+    }
+working-shade-window = Net from { $from } until { $until }; the ends are drawn with the weeks 1.5 °C easier or stricter, as a judgement.
+working-shade-cut = It is to cut { $cut } percent of the light ({ $source }).
+working-shade-light = Light at the bed with { $hours } h of sun: { $light } mol a square metre and day (radiation × 0.45 × 4.57 mol/MJ, mccree-1972; what reaches the bed by fao56: eq. 28 and Erbs, Klein and Duffie 1982).
+working-shade-least = It wants at least { $least } ({ $source }), so the net may cut { $densest } at most.
+working-shade-water = The bed's loss under the net is { $share } of that without (the net cuts light and wind, not the heat of the air).
+working-shade-wind = Wind presses with q = ½ρv² on a closed net; an open weave takes less.
+working-shade-tray = Trays: common practice, no source.
+caution-net-wind = take the net down before a storm (a gust of { $gust } km/h presses with up to { $kilograms } kg a square metre), and don't lean over an edge to tie it.
 
 # (end of: Shade)
 
@@ -388,12 +598,188 @@ working-nitrogen = Nitrogen since { $day }, a month ahead counted: mix and feeds
 
 ## Load
 
+load-bed =
+    { $count ->
+        [1] { $bed }, wet: { $mass } with plants, about { $usual } after an ordinary watering. That lays { $load } on the slab under it.
+       *[other] { $count } of { $bed }, wet: { $mass } together, about { $usual } after an ordinary watering. Each lays { $load } on the slab under it.
+    }
+load-depth = { $depth } of our light mix, wet: { $mass } on each square metre ({ $foot } on each square foot), that is { $load }, before sides, plants and people.
+load-limit =
+    The engineer's figure stored for this roof is { $limit }. At its heaviest (drain blocked, water standing) this is { $larger ->
+        [load] more than that: keep it off or make it lighter, and ask the engineer again with this number.
+       *[limit] less than that, but the figure also has to carry people and all else: the engineer says what is left.
+    }
+load-ask = Ask the engineer: how many kN/m² it takes beside people and tank, where beams and bearing walls run, the slab's state.
+load-engineer = The engineer's figure stored for this roof is { $limit }. Only the engineer can say what it has to carry beside boxes: people, tank, rain.
+load-no-engineer = No engineer's figure is stored for this roof, so yes: ask one before anything heavy goes up.
+load-site =
+    { $count ->
+        [1] With two people and a delivery of sacks: { $mass } on { $site }.
+       *[other] All { $count } beds of { $site } with two people, up to a blocked drain and a delivery of sacks: { $mass }.
+    }
+load-heaviest = { $parts }. The heaviest on its ground, { $bed }, lays { $load } on the slab under it.
+load-one = { $bed } { $mass }
+load-lower = Lighter: less depth, more room between boxes, no garden soil (wet it weighs { $soil } kg a litre).
+load-doubt =
+    { $what ->
+        [damage] Put nothing more up there, and take off what is heavy if you can do it without risk: an old roof, cracks or damp are for a structural engineer to look at first.
+        [hanging] Don't hang it there yet: a railing or ceiling hook is not made for wet mix, and what falls can kill. Someone who builds such fixings has to look at it first.
+       *[place] Not near an unsupported edge. Over which beam or wall heavy boxes may stand, only an engineer who knows the slab can say.
+    } I have passed this to the crew.
+load-assumed = I don't have your bed: this is for { $bed }. Tell me yours.
+ask-load-size = How big is it? Length, width and depth of the box, or the litres of the bag.
+choice-all-beds = all my beds
+caution-hanging = keep people from below it, and don't lean over the edge to fix or water it.
+working-load-mix = { $mix }: { $wet } kg a litre when drained after a watering, { $full } kg a litre with every pore full.
+working-load-parts = Mix drained { $mix }, full of water { $full }; water standing on it and in its tray { $ponded }; sides, trays or pot { $vessel }; plants { $plants }.
+working-load-ground = It stands on { $ground }: { $load }, from drained to blocked, at 9.81 m/s².
+working-load-depth = On one square metre: { $load }, from drained to every pore full, at 9.81 m/s².
+working-load-site = Beds { $beds }; two people { $people }; sacks for the largest bed on the day they come, wet { $sacks }.
+working-load-judged = Weights of sides, trays, plants and people are a judgement, no source; the range claims nine times in ten.
+working-load-code = A building code's figure for a roof or balcony is for people and furniture: boxes come on top of it, so it is not compared here.
+
 # (end of: Load)
 
 ## Space and seed
 
+ask-space-crop = Which crop? Spacing differs from 5 cm to half a metre.
+ask-seed-crop = Seed of which crop, and for how big a bed or tray?
+space-plants =
+    { $verdict ->
+        [too-many] { $asked } is too many: { $one ->
+            [one] { $bed } has room for 1 { $crop } plant.
+           *[more] { $bed } has room for { $usual } { $crop } plants, { $plants } by the gap you keep.
+        }
+        [tight] { $asked } is tight: { $bed } has room for { $usual } { $crop } plants, { $plants } by the gap you keep.
+       *[none] { $bed }: { $one ->
+            [one] 1 { $crop } plant
+           *[more] about { $usual } { $crop } plants ({ $plants } by the gap you keep)
+        }{ $share ->
+            [shared] , with an equal share of it
+           *[whole] {""}
+        }.
+    }
+space-density = That is about { $metre } on a square metre, { $foot } on a square foot.
+space-gap = { $crop }: { $cm } cm ({ $inches } in) from plant to plant, and { $half } cm from the edge.
+space-between = Between { $one } and { $other }: about { $cm } cm.
+space-litres = Each wants { $litres } of mix to itself: in the heat a smaller one dries out between waterings.
+space-empty = Counted for the empty bed: what stands there now takes its room.
+space-strewn = No gap on a sprouting tray: the seed is strewn evenly, close but not on top of each other.
+space-ground = { $area } of bed
+working-space-rows = In squares { $along } along by { $across } across = { $square }; with every second row moved by half a gap { $staggered } at { $cm } cm.
+working-space-round = Round: the most of rings within rings and of a triangular grid.
+working-space-litres = In a pot or bag the roots decide: { $litres } a plant (common practice, no source; held beside printed container volumes).
+working-space-ground = Area over the square of the gap; the edges cost some where the bed is narrow.
+working-space-edge = A plant may stand half a gap from the edge. From the widest gap to the closest: the range of the plants.
+seed-grams =
+    { $way ->
+        [tray] About { $about } of { $crop } seed for { $place } ({ $grams }), strewn thick for shoots.
+        [weight] About { $about } of { $crop } seed for { $place } ({ $grams }).
+        [few] About { $count } { $crop } seeds for { $place } ({ $seeds }): less than 1 g.
+       *[bed] About { $about } of { $crop } seed for { $place } ({ $grams }), some { $count } seeds.
+    }
+seed-how = That is seed laid for each place and thinned to one plant; a little over for gaps does no harm.
+seed-tray-how = Only untreated seed sold for eating or sprouting; one even layer, no heaps.
+seed-packet =
+    { $enough ->
+        [enough] { $packet } is enough.
+        [short] { $packet } is not enough.
+       *[about] { $packet } is just about enough.
+    }
+seed-unknown = I have no checked seed weight for { $crops }; someone of the crew will tell you.
+seed-plants = { $count } plants
+seed-row = a row of { $length }
+seed-beds = { $count } × { $bed }
+working-seed-plants = { $plants } plants at { $cm } cm, { $laid } seeds for each, { $comes } % come up.
+working-seed-weight = 1000 seeds weigh { $grams } g.
+working-seed-tray = { $grams } g on each square metre × { $area }.
+mix-all-beds =
+    { $count ->
+        [1] your bed
+       *[other] all { $count } beds
+    }
+mix-blocks = { $material } comes as pressed blocks: { $mass } of them swell to that, { $blocks } of 5 kg.
+mix-top-up = { $litres } of loose mix to bring { $bed } up again by { $sunk }.
+build-site = For { $bed }: { $trays } drainage trays of { $tray }, { $sides } of side, { $cloth } of lining cloth, { $wire } of wire.
+working-build-site = Added up bed by bed before rounding; baskets and round pots take cloth and no trays, bags and sprouting trays neither.
+
 # (end of: Space and seed)
 
 ## Water: away, salts, what was seen
+
+water-now =
+    { $when ->
+        [now] Water the { $bed } now, about { $pour }: it won't last until the next turn.
+        [evening] Not yet: the { $bed } can wait until this evening. Water it then, about { $pour }.
+        [tomorrow] Not today: the { $bed } can wait until tomorrow morning.
+       *[later] Not yet: the { $bed } can wait until the morning of { $day }.
+    }
+water-now-since =
+    { $how ->
+        [told] Reckoned from the watering you told of, { $day }: it has lost { $lost } since.
+       *[recorded] Last watered { $day }, by the record; it has lost { $lost } since.
+    }
+water-now-rain = Leave the { $bed } for now: { $rain } of rain is expected today. If it has not come by evening, water then.
+water-now-unknown = When the { $bed } was last watered is not on record: push a finger in, and water if it is dry a joint down.
+water-day-by-day = Day by day: { $days }.
+water-of-day = { $day } { $litres }
+water-drip = Drip, each time: { $minutes } minutes.
+water-drip-unknown = Say how many litres an hour your drip gives this bed, and I give the minutes.
+water-seed = Seed lies on top: sprinkle with a fine rose or mist so that nothing is washed away, and never let the top dry.
+water-saplings = Pour it round each young plant, not over the whole top, for the first week.
+water-days =
+    { $how ->
+        [part] less than a day
+        [up-to] { $n } days at most
+        [long] more than { $n } days
+       *[days] { $n } days
+    }
+water-away =
+    Away { $from } to { $until }, { $days } days: { $which ->
+        [first] the { $bed } runs short first, { $dry } after a full watering.
+       *[only] the { $bed } runs short { $dry } after a full watering.
+    }
+water-without =
+    { $which ->
+        [first] Watered full and then left, the { $bed } runs short first, after { $dry }.
+       *[only] Watered full and then left, the { $bed } runs short after { $dry }.
+    }
+water-away-others = Then: { $beds }.
+water-away-other = { $bed } { $dry }
+water-away-enough = A full watering on the morning you leave lasts that long, if the weather keeps to what is expected.
+water-away-shelter = Mulched and under a { $net } net the { $bed } may last { $dry }; count on the lower figure.
+water-away-saucers = Pots and baskets: together in shade, in a tray with two fingers of water, for a day or two more.
+water-away-person = Sure is only a person with a can: { $turns }.
+water-away-turn =
+    { $bed } { $rhythm ->
+        [weekly] { $turn } once a week
+        [third] { $turn } every third day
+        [second] { $turn } every second day
+        [daily] { $turn } a day
+        [twice] { $turn } morning and evening
+       *[thrice] { $turn } three times a day
+    }
+water-away-unknown = I can't say how long these beds last: their size or their weather is not known.
+caution-away = a tap or drip left open unwatched can flood and load the roof; try it for two days while you are there. Who waters for you keeps away from the edge.
+water-flush =
+    { $when ->
+        [now] Flush the { $bed } now, with about { $usual } ({ $litres }) in three slow rounds.
+       *[ahead] Flush the { $bed } { $day }, with about { $usual } ({ $litres }) in three slow rounds.
+    }
+water-flush-reason = Water of { $ec } dS/m leaves its salt in a bed that never drains, and { $crop } suffers above { $limit } dS/m. Heavy rain puts it off.
+water-flush-since-unknown = When it was last flushed is not on record; I counted from today.
+water-flush-not-soon = The { $bed } needs no flush within the next half-year.
+water-flush-too-salt = This water ({ $ec } dS/m) is itself near what { $crop } stands ({ $limit } dS/m): flushing helps little. Mix it with rain or sweeter water.
+water-flush-crop-unknown = How much salt the crop of the { $bed } stands is not known to me.
+water-flush-unknown = I don't know how much salt this crop stands, so I can't give a day. I have passed it to the crew.
+ask-water-salt = How salty is your water, in dS/m? A meter or a water test says it; the crew can note it for your roof.
+caution-flush = a flush is a heavy load and a wet floor: outlet clear, in rounds, not all beds on one day.
+working-learned =
+    { $how ->
+        [faster] From { $looks } looks: this bed dries { $percent } faster than the sum (factor { $factor }, nine times in ten).
+        [slower] From { $looks } looks: this bed dries { $percent } slower than the sum (factor { $factor }, nine times in ten).
+       *[same] From { $looks } looks: this bed dries as the sum says (factor { $factor }, nine times in ten).
+    }
+working-salt = Salt: with water of { $ec } dS/m, { $part } of it would have to run through for { $crop } (fao29: eq. 9, after Rhoades 1974); { $crop } stands { $limit } dS/m ({ $source }). Salt is added up from what is poured; feeds are not counted.
 
 # (end of: Water: away, salts, what was seen)

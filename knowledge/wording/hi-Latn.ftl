@@ -141,6 +141,7 @@ working-rhythm =
 working-doubt =
     Andaza hai ki das mein se nau baar sahi maatra isi beech hogi; sabse bada shak yeh ki { $doubt ->
         [sun-spell] bed par dhoop kis samay aati hai
+        [bed] yeh bed khud kitna tez sookhta hai
         [weather] mausam kaisa rahega
         [small-stand] garam chhat par chhote bed se kitna zyada sookhta hai
         [sides] kinare kitni jaldi sookhte hain
@@ -284,9 +285,218 @@ demo-note = (demo: banavati bageecha, banavati mausam; yahan jo likha jaye woh b
 
 ## Sow
 
+season-day = { $date } { $month }
+sow-fits =
+    { $fits ->
+        [yes] { $when ->
+            [day] { $crop }: haan, { $day } theek hai. { $way ->
+                [seedbed] Nursery mein beej kareeb { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+                [planted] Paudh kareeb { $until } tak lagayein.
+                [tray] Tray mein kareeb { $until } tak.
+               *[bed] Kareeb { $until } tak bo sakte hain.
+            }
+           *[today] { $crop }: haan, abhi. { $way ->
+                [seedbed] Nursery mein beej kareeb { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+                [planted] Paudh kareeb { $until } tak lagayein.
+                [tray] Tray mein kareeb { $until } tak.
+               *[bed] Kareeb { $until } tak bo sakte hain.
+            }
+        }
+        [year] { $crop }: haan, abhi; yahan { $way ->
+            [tray] tray mein poore saal
+           *[bed] poore saal
+        } lag sakta hai.
+        [soon] { $crop }: abhi nahi. { $way ->
+            [seedbed] Nursery mein beej kareeb { $from } se ({ $until } tak); paudh 25 se 35 din baad bahar lagegi.
+            [planted] Paudh kareeb { $from } se lagayein ({ $until } tak).
+            [tray] Tray mein kareeb { $from } se ({ $until } tak).
+           *[bed] Kareeb { $from } se boyein ({ $until } tak).
+        }
+        [late] { $crop }: samay abhi-abhi nikal gaya. { $way ->
+            [seedbed] Agli baar nursery mein beej kareeb { $from } se { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+            [planted] Agli baar paudh kareeb { $from } se { $until } tak lagayein.
+            [tray] Agli baar tray mein kareeb { $from } se { $until } tak.
+           *[bed] Agli baar kareeb { $from } se { $until } tak boyein.
+        }
+       *[no] { $when ->
+            [day] { $crop }: { $day } iska samay nahi hai.
+           *[today] { $crop }: abhi nahi.
+        } { $way ->
+            [seedbed] Nursery mein beej kareeb { $from } se { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+            [planted] Paudh kareeb { $from } se { $until } tak lagayein.
+            [tray] Tray mein kareeb { $from } se { $until } tak.
+           *[bed] Kareeb { $from } se { $until } tak boyein.
+        }
+    }
+sow-main = Lamba mausam: kareeb { $from } se { $until } tak.
+sow-marginal = Mushkil se: { $crop } tab bhi apni had par rahega. Subah ki dhoop, dopahar ko jaali, aur kam umr mein hi tod lein.
+sow-never = { $crop }: yahan khule mein saal ke kisi samay fasal tak nahi pahunchta.
+sow-hot =
+    { $when ->
+        [later] Theek se tudai hone se pehle, kareeb { $on } se, din { $tmax } ke ho jayenge; { $limit } se upar { $beyond ->
+            [bolts] phool ki dandi nikal aati hai
+            [turns-bitter] kadwahat aa jaati hai
+            [drops-flowers] phool jhad jaate hain
+            [scorches] paudha jhulas jaata hai
+           *[stops] badhat ruk jaati hai
+        }.
+       *[now] Garmi zyada hai: din mein { $tmax }, aur { $limit } se upar { $beyond ->
+            [bolts] phool ki dandi nikal aati hai
+            [turns-bitter] kadwahat aa jaati hai
+            [drops-flowers] phool jhad jaate hain
+            [scorches] paudha jhulas jaata hai
+           *[stops] badhat ruk jaati hai
+        }.
+    }
+sow-cold =
+    { $when ->
+        [later] Kareeb { $on } se raat { $tmin } ki hogi; { $limit } se neeche nuksaan hota hai.
+       *[now] Thand zyada hai: raat mein { $tmin }, aur { $limit } se neeche nuksaan hota hai.
+    }
+sow-long-day = Kareeb { $on } se din { $limit } ghante se lamba ho jata hai, tab phool ki dandi nikal aati hai.
+sow-seed-hot = Beej ke liye garmi zyada hai: din-raat ka ausat { $mean }, aur { $limit } se upar nahi ugta.
+sow-seed-cold = Beej ke liye thand zyada hai: din-raat ka ausat { $mean }, aur { $limit } se neeche nahi ugta.
+sow-slow = Thand itni hai ki samay par fasal nahi milegi.
+sow-shows = Nami bani rahe to beej { $days } din mein ugega.
+sow-shows-on =
+    { $when ->
+        [past] { $crop }, { $sown } ko boya: ab tak ({ $day }) ug jana tha. Mitti hataakar beej dekhein; gal gaya ho to dobara boyein.
+       *[ahead] { $crop }, { $sown } ko boya: { $day } ugna chahiye; upar ki mitti nam rakhein.
+    }
+sow-pick =
+    { $end ->
+        [none] Pehli tudai kareeb { $day }.
+        [tray] Katai kareeb { $day }.
+        [cold] Pehli tudai kareeb { $day }; kareeb { $on } se raatein iske liye thandi hongi, tab tak samet lein.
+        [drops-flowers] Pehli tudai kareeb { $day }; kareeb { $on } se garmi mein phool jhadenge.
+        [stops] Pehli tudai kareeb { $day }; kareeb { $on } se garmi mein badhat rukegi.
+        [scorches] Pehli tudai kareeb { $day }; kareeb { $on } se garmi mein jhulsega, pehle hi tod lein.
+        [turns-bitter] Pehli tudai kareeb { $day }; kareeb { $on } se kadwahat aayegi, pehle hi poora kaat lein.
+       *[bolts] Pehli tudai kareeb { $day }; kareeb { $on } se phool ki dandi niklegi: dikhte hi poora kaat lein.
+    }
+sow-reckoned-for = Hisaab { $place } ka hai; aap kahin aur hain to batayein.
+sow-backwards = { $day } ko paudh lagani ho to nursery mein beej { $from } se { $until } ke beech daalein.
+sow-succession = Abhi ek tray mein kareeb { $days } din lagte hain: { $trays } tray hon to har { $every } din par ek boyein, aur har { $every } din par ek kategi.
+sow-shallow = Par { $bed } sirf { $depth } gehra hai; { $crop }: { $needs } chahiye.
+sow-dark = Par { $bed } mein seedhi dhoop kareeb { $hours } ghante hai; { $crop }: { $needs } ghante chahiye.
+sow-saplings = { $bed }: { $plants } paudhe aayenge; { $raised } paudh taiyar karein, kuchh kharab hoti hain.
+sow-unknown-crop = “{ $crop }” kab boyein, iski jaanchi hui jaankari mere paas nahi hai, aur andaza theek nahi. Team ko bhej diya hai: koi aapko yahin jawab dega.
+sow-no-usual-days = Aapki jagah ka aam mausam mere paas nahi hai, isliye kab kya boyein yeh nahi bata sakte. Team ko bhej diya hai.
+sow-now =
+    { $place ->
+        [follows] { $when ->
+            [day] { $bed }, { $crop } ke baad, { $day } ko: { $crops }.
+           *[today] { $bed }, { $crop } ke baad, abhi: { $crops }.
+        }
+        [bed] { $when ->
+            [day] { $bed }, { $day } ko: { $crops }.
+           *[today] { $bed }, abhi: { $crops }.
+        }
+       *[roof] { $when ->
+            [day] { $day } ke aas-paas yeh lag sakta hai: { $crops }.
+           *[today] Abhi yeh lag sakta hai: { $crops }.
+        }
+    }
+sow-now-trays = Ankur tray mein, chhaon mein: { $crops }.
+sow-nothing =
+    { $place ->
+        [roof] Tab ke liye theek bethne wali koi fasal mere paas nahi: fasal se pehle garmi ya thand aa jayegi.
+       *[bed] { $bed }: tab ke liye theek bethne wali koi fasal mere paas nahi; fasal se pehle garmi ya thand aa jayegi.
+    }
+sow-item =
+    { $ends ->
+        [year] { $crop } (poore saal)
+       *[day] { $way ->
+            [seedbed] { $crop } nursery mein (kareeb { $until } tak)
+           *[bed] { $crop } (kareeb { $until } tak)
+        }
+    }
+sow-waits = Inke liye rukein: { $crops }.
+sow-waiting = { $crop } kareeb { $from } se
+sow-other-family = Sab doosre kul ki hain, taaki pichhli fasal ke keede aur rog aage na chalein.
+working-sow-limits = { $crop }: hafte ka ausat din mein { $hot } se upar ho to zyada garm ({ $hot_source }), raat mein { $cold } se neeche ho to zyada thanda ({ $cold_source }).
+working-sow-young = Chhote paudhe { $more } °C zyada seh lete hain, phool ya dandi aane se pehle (apna andaza).
+working-sow-seed = Beej { $base } se { $ceiling } ke beech ugta hai, hafte bhar ka din-raat ka ausat ({ $source }).
+working-sow-day-length = Din { $hours } ghante se lamba ho to phool ki dandi nikalti hai ({ $source }; din ki lambai fao56: eq. 34 se).
+working-sow-growth =
+    { $way ->
+        [tray] Katai tak { $sum } degree-din chahiye ({ $source }), 30 din ke andar.
+        [seedbed] Paudh lagne se pehli tudai tak { $sum } degree-din chahiye ({ $source }), usse pehle nursery mein 25 se 35 din (aam chalan, koi source nahi); phir tudai bhar khada rahe, kam se kam do hafte.
+       *[bed] Pehli tudai tak { $sum } degree-din chahiye ({ $source }); phir tudai bhar khada rahe, kam se kam do hafte.
+    }
+working-sow-window = Isliye { $from } se { $until } tak lag sakta hai. Andaza hai ki das mein se nau baar sahi din isi beech honge: had aur hafte 1.5 °C idhar-udhar karke dekhe.
+working-sow-walls = Deewaron se bachi seedhi dhoop, { $bed }, January se December tak ghante har din: { $hours } (suraj ki jagah Meeus se; deewar be-ant maani).
+working-sow-list = Har fasal ko saal bhar ke hisaab se dekha, jaise ek fasal ke sawaal mein; jiski had sabse door hai woh pehle.
+working-season-days =
+    { $forecast ->
+        [yes] Hafte: jahan tak forecast hai wahan tak wahi, phir { $place } ke aam din ({ $period }, { $distance } km door).
+       *[no] Hafte: { $place } ke aam din ({ $period }, { $distance } km door).
+    }
+caution-work-heat = { $tmax } mein chhat par kaam subah-subah ya suraj dhalte hi karein, paani peete rahein; chakkar aaye to turant ruk jayein.
+
 # (end of: Sow)
 
 ## Shade
+
+shade-net =
+    { $when ->
+        [keep] { $crop }: { $hangs } wali jaali { $ends ->
+            [year] poore saal
+           *[day] kareeb { $until } tak
+        } lagi rehne dein; iske liye { $percent } theek hai.
+        [now] { $optional ->
+            [yes] { $crop }: abhi halki jaali, { $percent } tak, kareeb { $until } tak achhi rahegi; bina jaali bhi chal jayega.
+           *[no] { $crop }: haan, abhi { $percent } wali jaali lagayein, { $ends ->
+                [year] aur poore saal rakhein.
+               *[day] kareeb { $until } tak.
+            }
+        }
+       *[later] { $crop }: abhi jaali nahi. { $percent } wali jaali kareeb { $from } se { $until } tak.
+    } { $when ->
+        [later] Jis hafte din { $above } se upar hon, tab chahiye.
+       *[now] Din { $tmax } ke hain, aur { $above } se upar chahiye.
+    }
+shade-none = { $crop }: jaali ki zaroorat nahi. Yahan saal ka koi hafta din mein { $above } se upar nahi jaata.
+shade-offered =
+    { $verdict ->
+        [dark] { $percent }: zyada andhera{ $known ->
+            [yes] {""} (roshni bachi { $left }, kam se kam { $least } mol har din chahiye).
+           *[no] .
+        }
+        [thin] { $percent }: is garmi ke liye kam rokti hai.
+       *[suits] { $percent }: theek{ $known ->
+            [yes] {""} (roshni bachi { $left }, kam se kam { $least } mol har din chahiye).
+           *[no] .
+        }
+    }
+shade-dark-bed = { $hours } ghante dhoop mein bed waise hi { $crop } ki had tak chhaon mein hai: wahan ghani jaali nahi.
+shade-past-limit =
+    Jaali patte par chhaon karti hai, hawa thandi nahi karti: { $tmax } mein tab bhi { $beyond ->
+        [bolts] phool ki dandi nikal aati hai
+        [turns-bitter] kadwahat aa jaati hai
+        [drops-flowers] phool jhad jaate hain
+        [scorches] paudha jhulas jaata hai
+       *[stops] badhat ruk jaati hai
+    }.
+shade-water = Jaali ke neeche kareeb { $less } % kam paani sookhta hai; ungli se dekhkar dein.
+shade-how = Hari se safed jaali behtar; patton se ek haath upar, kinare khule taaki hawa chale.
+shade-more-beds = Aur { $count } baaki; kisi ka naam lekar poochhein.
+shade-ask-crop = Jaali kis fasal ke liye?
+shade-tray = Ankur tray: ankur khade hone tak andhere mein dhakein, phir khuli chhaon ya subah ki 3 se 4 ghante dhoop. Dopahar ki dhoop ho to 50 % wali jaali lagayein, ya chhaon mein rakhein.
+choice-crop = { $crop }
+working-shade-weeks =
+    { $from ->
+        [crop] { $crop }: jis hafte ka ausat din mein { $above } se upar ho, jaali chahiye ({ $source }); jis hafte se tay hua usmein { $tmax }.
+       *[limit] { $crop }: apna aankda nahi; garmi ki had se 2 °C pehle ({ $source }), yaani { $above } se jaali maani; jis hafte se tay hua usmein { $tmax }.
+    }
+working-shade-window = Jaali { $from } se { $until } tak; dono sire hafte 1.5 °C idhar-udhar karke nikale, yeh apna andaza hai.
+working-shade-cut = Jaali roshni ka { $cut } pratishat roke ({ $source }).
+working-shade-light = Bed par roshni, { $hours } ghante dhoop mein: har din har vargmeter { $light } mol (vikiran × 0.45 × 4.57 mol/MJ, mccree-1972; bed tak kitna, yeh fao56: eq. 28 aur Erbs, Klein aur Duffie 1982 se).
+working-shade-least = Kam se kam { $least } chahiye ({ $source }), isliye jaali zyada se zyada { $densest } roke.
+working-shade-water = Jaali ke neeche bed ka sookhna bina jaali ka { $share } hai (jaali roshni aur hawa rokti hai, hawa ki garmi nahi).
+working-shade-wind = Band jaali par hawa q = ½ρv² se dabaati hai; khuli bunai par kam.
+working-shade-tray = Tray: aam chalan, koi source nahi.
+caution-net-wind = aandhi se pehle jaali utaar lein: { $gust } km/h ka jhonka har vargmeter par { $kilograms } kg tak dabaa sakta hai. Baandhne ke liye kinare se bahar na jhukein.
 
 # (end of: Shade)
 
@@ -388,12 +598,188 @@ working-nitrogen = { $day } se ab tak aur aage ek mahina: mitti aur khaad se { $
 
 ## Load
 
+load-bed =
+    { $count ->
+        [1] { $bed }, geela: paudhon samet { $mass }, aam paani dene ke baad kareeb { $usual }. Neeche ki slab par { $load } padta hai.
+       *[other] { $count } nag, { $bed }, geele: kul { $mass }, aam paani dene ke baad kareeb { $usual }. Har ek ke neeche ki slab par { $load } padta hai.
+    }
+load-depth = Hamari halki mitti { $depth }, geeli: har square metre par { $mass } (har square foot par { $foot }), yaani { $load }; dhancha, paudhe aur log alag.
+load-limit =
+    Is chhat ke liye engineer ki likhi limit { $limit } hai. Sabse bhari haalat mein (naali band, paani bhara) yeh { $larger ->
+        [load] usse zyada hai: na rakhein ya halka karein, aur yeh aankda lekar engineer se phir poochhein.
+       *[limit] usse kam hai, par usi limit mein log aur baaki sab bhi aate hain: kitna bachta hai, yeh engineer batayenge.
+    }
+load-ask = Engineer se poochhein: log aur tanki chhodkar kitne kN/m², beam aur bhaar uthane wali deewarein kahan hain, slab theek haalat mein hai ya nahi.
+load-engineer = Is chhat ke liye engineer ki likhi limit { $limit } hai. Box ke alawa usme kya-kya aata hai (log, tanki, baarish), yeh engineer hi batayenge.
+load-no-engineer = Is chhat ke liye engineer ka koi aankda likha nahi hai, isliye haan: bhari kuchh bhi rakhne se pehle poochhein.
+load-site =
+    { $count ->
+        [1] { $site } par do log aur boriyan aane ke din milakar: { $mass }.
+       *[other] { $site } ke saare { $count } bed, do log, band naali aur boriyon tak milakar: { $mass }.
+    }
+load-heaviest = { $parts }. Apni jagah par sabse bhari, { $bed }, neeche ki slab par { $load } daalta hai.
+load-one = { $bed } { $mass }
+load-lower = Halka karne ke liye: kam gehrai, boxon ke beech zyada jagah, baag ki mitti nahi (geeli { $soil } kilo prati litre).
+load-doubt =
+    { $what ->
+        [damage] Abhi upar aur kuchh na rakhein, aur bina jokhim ho sake to bhari cheezein hata dein: purani chhat, daraar ya seelan pehle structural engineer dekhein.
+        [hanging] Abhi wahan na taangein: railing ya chhat ka hook geeli mitti ke liye nahi bana, aur gira to jaan ja sakti hai. Pehle aise kaam ka jaankar dekhe.
+       *[place] Bina sahare wale kinare ke paas nahi. Bhari box kis beam ya deewar ke upar rahein, yeh wahi engineer bata sakta hai jo slab ko jaanta ho.
+    } Baat team ko bhej di hai.
+load-assumed = Aapka bed likha nahi hai: yeh { $bed } ke liye hai. Apna bataiye.
+ask-load-size = Kitna bada hai? Box ki lambai, chaudai aur gehrai, ya bag ke litre bataiye.
+choice-all-beds = saare bed
+caution-hanging = uske neeche kisi ko na rehne dein, aur use kasne ya paani dene ke liye kinare se bahar na jhukein.
+working-load-mix = { $mix }: paani dekar nitharne par { $wet } kilo prati litre, har chhed bhara ho to { $full } kilo prati litre.
+working-load-parts = Mitti nithri hui { $mix }, paani se bhari { $full }; upar aur tray mein khada paani { $ponded }; dhancha, tray ya gamla { $vessel }; paudhe { $plants }.
+working-load-ground = { $ground } par khada hai: { $load }, nithre se lekar band naali tak, 9.81 m/s² par.
+working-load-depth = Ek square metre par: { $load }, nithre se lekar har chhed bharne tak, 9.81 m/s² par.
+working-load-site = Bed { $beds }; do log { $people }; sabse bade bed ki boriyan, aane ke din, geeli { $sacks }.
+working-load-judged = Dhanche, tray, paudhon aur logon ka wazan anumaan hai, koi source nahi; das mein nau baar isi had mein.
+working-load-code = Building code ka chhat ya balcony ka aankda logon aur furniture ke liye hota hai: box uske upar aate hain, isliye usse tulna nahi ki gayi.
+
 # (end of: Load)
 
 ## Space and seed
 
+ask-space-crop = Kaun si fasal? Doori 5 cm se aadhe metre tak alag-alag hoti hai.
+ask-seed-crop = Kis fasal ka beej, aur kitne bade bed ya tray ke liye?
+space-plants =
+    { $verdict ->
+        [too-many] { $asked } zyada hain. { $bed }: { $one ->
+            [one] { $crop } ka 1 paudha.
+           *[more] { $crop } ke kareeb { $usual } paudhe (doori ke hisaab se { $plants }).
+        }
+        [tight] { $asked } tang rahenge. { $bed }: { $crop } ke kareeb { $usual } paudhe (doori ke hisaab se { $plants }).
+       *[none] { $bed }: { $one ->
+            [one] { $crop } ka 1 paudha
+           *[more] { $crop } ke kareeb { $usual } paudhe (doori ke hisaab se { $plants })
+        }{ $share ->
+            [shared] , bed barabar baantkar
+           *[whole] {""}
+        }.
+    }
+space-density = Yaani ek square metre mein kareeb { $metre }, ek square foot mein { $foot }.
+space-gap = { $crop }: paudhe se paudha { $cm } cm ({ $inches } inch), kinare se { $half } cm.
+space-between = { $one } aur { $other } ke beech: kareeb { $cm } cm.
+space-litres = Har paudhe ko { $litres } mitti apni chahiye: garmi mein kam mitti do paani ke beech sookh jaati hai.
+space-empty = Ginti khaali bed ki hai: jo abhi laga hai uski jagah ghata lein.
+space-strewn = Ankur wali tray mein doori nahi: beej ek-sa failayein, paas-paas par ek ke upar ek nahi.
+space-ground = { $area }
+working-space-rows = Seedhi kataron mein lambai mein { $along }, chaudai mein { $across } = { $square }; har doosri katar aadhi doori khiskakar { $staggered }, { $cm } cm par.
+working-space-round = Gol: gole ke bheetar gole ya tikoni jaali, jisme zyada aayein.
+working-space-litres = Gamle ya bag mein jadein tay karti hain: har paudhe ko { $litres } (aam chalan, koi source nahi; chhape hue gamle ke naapon se milakar).
+working-space-ground = Area bhaag doori ka varg; sankre bed mein kinare kuchh kam kar dete hain.
+working-space-edge = Paudha kinare se aadhi doori par khada ho sakta hai. Sabse zyada se sabse kam doori tak: paudhon ki seema.
+seed-grams =
+    { $way ->
+        [tray] { $place }: { $crop } ka kareeb { $about } beej ({ $grams }), ankur ke liye ghana failakar.
+        [weight] { $place }: { $crop } ka kareeb { $about } beej ({ $grams }).
+        [few] { $place }: { $crop } ke kareeb { $count } daane ({ $seeds }), 1 gram se kam.
+       *[bed] { $place }: { $crop } ka kareeb { $about } beej ({ $grams }), koi { $count } daane.
+    }
+seed-how = Yeh har jagah daalkar baad mein ek paudha chhodne ka hisaab hai; khaali jagahon ke liye thoda zyada chalega.
+seed-tray-how = Sirf bina dawa wala, khane ya ankur ke liye bikne wala beej; ek parat, dher nahi.
+seed-packet =
+    { $enough ->
+        [enough] { $packet } kaafi hai.
+        [short] { $packet } kam padega.
+       *[about] { $packet } bas poora-poora hoga.
+    }
+seed-unknown = { $crops } ke beej ka jaancha hua wazan mere paas nahi hai; team se koi batayega.
+seed-plants = { $count } paudhe
+seed-row = { $length } ki katar
+seed-beds = { $count } × { $bed }
+working-seed-plants = { $cm } cm par { $plants } paudhe, har ek ke liye { $laid } beej, { $comes } % ugte hain.
+working-seed-weight = 1000 beej ka wazan { $grams } gram.
+working-seed-tray = Har square metre par { $grams } gram × { $area }.
+mix-all-beds =
+    { $count ->
+        [1] aapke bed
+       *[other] saare { $count } bed
+    }
+mix-blocks = { $material } dabi hui eenton mein aati hai: { $mass } phoolkar itni hoti hai, 5 kilo wali { $blocks }.
+mix-top-up = { $bed }, { $sunk } phir se bharna: { $litres } khuli mitti.
+build-site = { $bed }: { $tray } wali { $trays } nikaasi tray, { $sides } kinara, { $cloth } kapda, { $wire } taar.
+working-build-site = Ek-ek bed jodkar, aakhir mein ek baar poora kiya; tokri aur gol gamle mein kapda lagta hai, tray nahi; bag aur ankur tray mein kuchh nahi.
+
 # (end of: Space and seed)
 
 ## Water: away, salts, what was seen
+
+water-now =
+    { $when ->
+        [now] { $bed }: abhi paani dein, kareeb { $pour }; agli baari tak nahi chalega.
+        [evening] { $bed }: abhi nahi, shaam tak ruk sakta hai. Shaam ko kareeb { $pour } dein.
+        [tomorrow] { $bed }: aaj nahi, kal subah tak ruk sakta hai.
+       *[later] { $bed }: abhi nahi, { $day } ki subah tak ruk sakta hai.
+    }
+water-now-since =
+    { $how ->
+        [told] Hisaab aapke bataye paani se, { $day }; tab se { $lost } sookha hai.
+       *[recorded] Pichhla paani { $day } ka likha hai; tab se { $lost } sookha hai.
+    }
+water-now-rain = { $bed }: abhi rehne dein, aaj { $rain } baarish ka andaza hai. Shaam tak na aaye to tab dein.
+water-now-unknown = { $bed }: pichhla paani kab diya, likha nahi hai. Ungli daalkar dekhein; ek por neeche sookha ho to dein.
+water-day-by-day = Din ke hisaab se: { $days }.
+water-of-day = { $day } { $litres }
+water-drip = Drip har baar: { $minutes } minute.
+water-drip-unknown = Is bed ki drip ghante mein kitne litre deti hai, batayein; phir minute bata denge.
+water-seed = Beej upar hi hain: baareek fuhaar se chhidkein ki beej bahe nahi, aur upar ki mitti kabhi sookhne na dein.
+water-saplings = Pehle hafte har chhote paudhe ke chaaron taraf daalein, poore bed par nahi.
+water-days =
+    { $how ->
+        [part] ek din se kam
+        [up-to] zyada se zyada { $n } din
+        [long] { $n } din se zyada
+       *[days] { $n } din
+    }
+water-away =
+    { $from } se { $until } tak bahar, { $days } din: { $which ->
+        [first] sabse pehle { $bed } mein paani kam padega, poora paani dene ke { $dry } baad.
+       *[only] { $bed } mein paani kam padega, poora paani dene ke { $dry } baad.
+    }
+water-without =
+    { $which ->
+        [first] Poora paani dekar chhod dein to sabse pehle { $bed } mein kam padega, { $dry } mein.
+       *[only] Poora paani dekar chhod dein to { $bed } mein paani { $dry } mein kam pad jayega.
+    }
+water-away-others = Uske baad: { $beds }.
+water-away-other = { $bed } { $dry }
+water-away-enough = Jaane ki subah poora paani dein to itne din chal jayega, agar mausam andaze jaisa rahe.
+water-away-shelter = Mulch aur { $net } ki jaali ke neeche { $bed } shayad { $dry } chale; kam wale par bharosa karein.
+water-away-saucers = Gamle aur tokriyan: saath mein chhaon mein, do ungli paani ki tray mein, ek-do din aur.
+water-away-person = Pakka sirf wahi jo aakar paani de: { $turns }.
+water-away-turn =
+    { $bed } { $rhythm ->
+        [weekly] { $turn } hafte mein ek baar
+        [third] { $turn } har teesre din
+        [second] { $turn } ek din chhodkar
+        [daily] { $turn } roz
+        [twice] { $turn } subah aur shaam
+       *[thrice] { $turn } din mein teen baar
+    }
+water-away-unknown = Yeh bed kitne din chalenge, kaha nahi ja sakta: naap ya mausam pata nahi.
+caution-away = bina dekhe khula nal ya drip chhat par paani aur bojh bhar sakta hai; ghar par rehte do din aazmayein. Jo aapki jagah paani de woh kinare se door rahe.
+water-flush =
+    { $when ->
+        [now] { $bed }: ab saade paani se dho dein, kareeb { $usual } ({ $litres }), teen baar mein dheere.
+       *[ahead] { $bed }: { $day } saade paani se dhoyein, kareeb { $usual } ({ $litres }), teen baar mein dheere.
+    }
+water-flush-reason = { $ec } dS/m ka paani apna namak bed mein chhodta hai, kyunki neeche kuchh bahta nahi; { $crop } ki had { $limit } dS/m hai. Tez baarish ho to der se.
+water-flush-since-unknown = Pichhli baar kab dhoya, likha nahi hai; aaj se gina hai.
+water-flush-not-soon = { $bed } ko agle chhah mahine dhone ki zaroorat nahi.
+water-flush-too-salt = Yeh paani ({ $ec } dS/m) khud { $crop } ki had ({ $limit } dS/m) ke paas hai: dhone se kam faayda. Baarish ka ya meetha paani milayein.
+water-flush-crop-unknown = { $bed } ki fasal kitna namak sehti hai, pata nahi.
+water-flush-unknown = Yeh fasal kitna namak sehti hai, pata nahi, isliye din nahi bataya ja sakta. Baat team ko bhej di hai.
+ask-water-salt = Aapka paani kitna khara hai, dS/m mein? Meter ya paani ki jaanch se pata chalta hai; team aapki chhat ke liye likh legi.
+caution-flush = dhone se bojh badhta hai aur farsh geela hota hai: naali saaf rakhein, thoda thoda karke, sab bed ek din nahi.
+working-learned =
+    { $how ->
+        [faster] { $looks } baar dekhne se: yeh bed hisaab se { $percent } tez sookhta hai (guna { $factor }, das mein nau baar).
+        [slower] { $looks } baar dekhne se: yeh bed hisaab se { $percent } dheere sookhta hai (guna { $factor }, das mein nau baar).
+       *[same] { $looks } baar dekhne se: yeh bed hisaab jaisa hi sookhta hai (guna { $factor }, das mein nau baar).
+    }
+working-salt = Namak: { $ec } dS/m ke paani ka { $part } neeche bah jaana chahiye, { $crop } ke liye (fao29: eq. 9, Rhoades 1974); { $crop } ki had { $limit } dS/m ({ $source }). Jitna paani diya utna namak joda; khaad ka namak nahi gina.
 
 # (end of: Water: away, salts, what was seen)

@@ -8,6 +8,13 @@ pub fn exp(x: f64) -> f64 {
     libm::exp(x)
 }
 
+/// Error function.
+#[must_use]
+#[inline]
+pub fn erf(x: f64) -> f64 {
+    libm::erf(x)
+}
+
 /// Natural logarithm.
 #[must_use]
 #[inline]

@@ -16,6 +16,7 @@ pub mod maths;
 pub mod reference_et;
 pub mod root_zone;
 pub mod sun;
+pub mod sun_position;
 pub mod sun_times;
 pub mod thermal_time;
 pub mod vessel;

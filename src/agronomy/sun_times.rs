@@ -1,6 +1,7 @@
 //! Sunrise, solar noon and sunset as clock times.
 
-use crate::agronomy::maths::{asin, cos, sin, tan};
+use crate::agronomy::maths::{cos, sin};
+use crate::agronomy::sun_position::Sun;
 use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
 
 /// Altitude of the sun's centre at rise and set: refraction and half the disc, degrees.
@@ -85,37 +86,5 @@ impl Sky {
     fn sun(&self, at: f64) -> Sun {
         let days_since_epoch = (self.midday.timestamp() as f64 + at) / 86_400.0 - 10_957.5;
         Sun::after(days_since_epoch)
-    }
-}
-
-struct Sun {
-    /// radians
-    declination: f64,
-    equation_of_time_min: f64,
-}
-
-impl Sun {
-    /// Days after 2000-01-01 12:00 UTC. Meeus chapters 22, 25 and 28.
-    fn after(days: f64) -> Self {
-        let t = days / 36_525.0;
-        let mean_longitude = (280.466_46 + t * (36_000.769_83 + t * 0.000_303_2)).to_radians();
-        let anomaly = (357.529_11 + t * (35_999.050_29 - t * 0.000_153_7)).to_radians();
-        let eccentricity = 0.016_708_634 - t * (0.000_042_037 + t * 0.000_000_126_7);
-        let centre = sin(anomaly) * (1.914_602 - t * (0.004_817 + t * 0.000_014))
-            + sin(2.0 * anomaly) * (0.019_993 - t * 0.000_101)
-            + sin(3.0 * anomaly) * 0.000_289;
-        let node = (125.04 - 1_934.136 * t).to_radians();
-        let longitude = mean_longitude + (centre - 0.005_69 - 0.004_78 * sin(node)).to_radians();
-        let mean_obliquity = 23.439_291 - t * (0.013_004_2 + t * (1.64e-7 - t * 5.04e-7));
-        let obliquity = (mean_obliquity + 0.002_56 * cos(node)).to_radians();
-        let y = tan(obliquity / 2.0) * tan(obliquity / 2.0);
-        let equation_of_time = y * sin(2.0 * mean_longitude) - 2.0 * eccentricity * sin(anomaly)
-            + 4.0 * eccentricity * y * sin(anomaly) * cos(2.0 * mean_longitude)
-            - 0.5 * y * y * sin(4.0 * mean_longitude)
-            - 1.25 * eccentricity * eccentricity * sin(2.0 * anomaly);
-        Self {
-            declination: asin(sin(obliquity) * sin(longitude)),
-            equation_of_time_min: 4.0 * equation_of_time.to_degrees(),
-        }
     }
 }

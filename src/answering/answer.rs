@@ -132,6 +132,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 const SURE_ENOUGH: f64 = 0.65;
 
 fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if let Some(first) = load::first(reading, facts, reading.sureness >= SURE_ENOUGH) {
+        return first;
+    }
     if reading.sureness < SURE_ENOUGH && !reading.why && !spray::of_harm(reading) && !feed::of_harm(reading) {
         return if reading.senseless { none::not_understood() } else { handed_over::not_known() };
     }

@@ -1,6 +1,6 @@
 //! What the desk fetched for an answer.
 
-use crate::garden::{Bed, BedId, JobDone, Person, Planting, Site, standing};
+use crate::garden::{Bed, BedId, JobDone, Person, Planting, Seen, Site, standing};
 use crate::knowledge::{Found, Knowledge};
 use crate::weather::Weather;
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -35,6 +35,8 @@ pub struct BedFacts {
     pub bed: Bed,
     pub plantings: Vec<Planting>,
     pub jobs: Vec<JobDone>,
+    /// What people saw of its water.
+    pub seen: Vec<Seen>,
 }
 
 impl Facts<'_> {

@@ -51,9 +51,7 @@ fn one(
     let last = told_day(reading, facts).or_else(|| recorded.as_ref().map(|job| job.on.date()));
     let (next, began) = next(subject, last, &every, today);
     let crop = subject.standing.first().map(|standing| standing.crop.id.as_str());
-    let of = |figure: Figure| {
-        figure.of_bed(subject.own.as_ref().filter(|_| several)).of_crop(crop.filter(|_| several))
-    };
+    let of = |figure: Figure| figure.of_bed(subject.own.as_ref().filter(|_| several)).of_crop(crop.filter(|_| several));
     // Nothing is known of when it was fed: its rhythm is told, a day would be a guess.
     if began != "unknown" {
         answer.figures.push(of(Figure::date("next_feed", next)));
@@ -146,10 +144,8 @@ fn used<'a>(
     if named.is_some() {
         return named.filter(|material| material.feed.is_some());
     }
-    let fruiting = subject
-        .standing
-        .iter()
-        .any(|standing| matches!(standing.crop.grown_for, GrownFor::Fruit | GrownFor::Pod));
+    let fruiting =
+        subject.standing.iter().any(|standing| matches!(standing.crop.grown_for, GrownFor::Fruit | GrownFor::Pod));
     let usual = if fruiting { "mustard-cake" } else { "vermicompost" };
     recorded.and_then(|job| known(job.what.as_deref()?)).or_else(|| known(usual)).or_else(|| known("vermicompost"))
 }
@@ -176,12 +172,7 @@ pub fn strengths(answer: &mut Answer, material: &Material, hot: bool, several: b
 }
 
 /// How it is given; the dry amount of a meal only where that material was asked for.
-pub fn give(
-    answer: &mut Answer,
-    material: &Material,
-    grams: Option<Estimate<Mass>>,
-    (hot, asked): (bool, bool),
-) {
+pub fn give(answer: &mut Answer, material: &Material, grams: Option<Estimate<Mass>>, (hot, asked): (bool, bool)) {
     let Some(feed) = &material.feed else { return };
     let named_as = |phrase| Line::new(phrase).with("material", Said::Material(material.id.clone()));
     if let Some(strength) = &feed.grams_per_litre {

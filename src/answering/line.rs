@@ -2,7 +2,7 @@
 
 use crate::garden::BedId;
 use crate::knowledge::{InThree, SourceRef};
-use crate::quantity::{Area, Estimate, Length, Mass, Temperature, Volume, WaterDepth, Written};
+use crate::quantity::{Area, Estimate, Length, Mass, RoofLoad, Temperature, Volume, WaterDepth, Written};
 use chrono::{NaiveDate, NaiveTime};
 
 /// One phrase with its values.
@@ -50,10 +50,14 @@ pub enum Said {
     Quoted(String),
     /// Another phrase inside this one.
     Line(Box<Line>),
+    /// An end of a season: a day without its weekday.
+    SeasonDay(NaiveDate),
     /// Several, joined as the language joins them.
     List(Vec<Said>),
     /// A clock time.
     Clock(NaiveTime),
+    /// Spread over an area, with its range.
+    Load(Estimate<RoofLoad>),
 }
 
 impl Line {

@@ -1,12 +1,105 @@
 //! "What can go in now; is it the time for it; what follows it?"
 
 use super::answer::Answer;
-use super::facts::Facts;
-use super::handed_over::not_computed;
-use crate::knowledge::Kind;
+use super::facts::{Facts, SiteFacts};
+use super::line::{Line, Said};
+use super::{sow_crop, sow_list};
+use crate::needs::year::Year;
+use crate::quantity::Temperature;
 use crate::understanding::Reading;
+use crate::weather::Weather;
+use chrono::{Datelike, Days, NaiveDate};
 
-/// Not worked out here yet: left to a person of the crew.
-pub fn answer(_reading: &Reading, _facts: &Facts<'_>) -> Answer {
-    not_computed(Kind::Sow)
+/// The day, the weather and the year around it that a question of season is about.
+pub struct Asked<'a> {
+    pub day: NaiveDate,
+    pub today: NaiveDate,
+    pub weather: &'a Weather<'a>,
+    pub year: Year,
+    /// The place was named, or the asker has no site of her own.
+    pub elsewhere: bool,
+}
+
+/// Fits now, the window, the reason; for no crop, those that fit.
+pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if let Some(word) = unknown_crop(reading) {
+        return Answer::hand_over(Line::new("sow-unknown-crop").with("crop", Said::Quoted(word.to_owned())));
+    }
+    let asked = match asked(reading, facts) {
+        Ok(asked) => asked,
+        Err(answer) => return answer,
+    };
+    if reading.follows && !reading.beds.is_empty() || reading.crops.is_empty() {
+        return sow_list::answer(reading, facts, &asked);
+    }
+    sow_crop::answer(reading, facts, &asked)
+}
+
+/// The day and the weather; an answer that asks back or hands over where one is missing.
+pub fn asked<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Result<Asked<'a>, Answer> {
+    let day = day_asked(reading, facts.today());
+    let Some((weather, elsewhere)) = weather(reading, facts) else {
+        return Err(Answer::ask(Line::new("ask-which-place"), places(facts)));
+    };
+    let Some(year) = Year::around(weather, day) else {
+        return Err(Answer::hand_over(Line::new("sow-no-usual-days")));
+    };
+    Ok(Asked { day, today: facts.today(), weather, year, elsewhere })
+}
+
+/// A crop was meant that no file has: no crop was named, a word has no meaning here, and it is not asked in
+/// general.
+fn unknown_crop(reading: &Reading) -> Option<&str> {
+    let general = !reading.crops.is_empty() || reading.beds_named || reading.bed_kind.is_some() || reading.follows;
+    // Several strange words are chatter round a general question.
+    match reading.unknown.as_slice() {
+        [word] if !general => Some(word),
+        _ => None,
+    }
+}
+
+/// A day named that is still to come, else the middle of a month named, else today.
+fn day_asked(reading: &Reading, today: NaiveDate) -> NaiveDate {
+    if let Some((day, _)) = reading.days.iter().find(|(day, _)| *day >= today) {
+        return *day;
+    }
+    let Some(month) = reading.months.first().filter(|month| **month != today.month()) else { return today };
+    let this_year = NaiveDate::from_ymd_opt(today.year(), *month, 15);
+    let next_year = NaiveDate::from_ymd_opt(today.year() + 1, *month, 15);
+    this_year.filter(|day| *day >= today).or(next_year).unwrap_or(today)
+}
+
+/// The weather of a place named, else of the bed's site, else of the asker's first, else the forecast's.
+fn weather<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Option<(&'a Weather<'a>, bool)> {
+    let named = facts.elsewhere.as_ref().filter(|_| !reading.places.is_empty());
+    let bed = reading.beds.first().and_then(|bed| facts.bed(bed)).map(|(site, _)| site);
+    let site: Option<&SiteFacts<'_>> = bed.or_else(|| facts.sites.first());
+    named
+        .map(|weather| (weather, true))
+        .or_else(|| site.map(|site| (&site.weather, false)))
+        .or_else(|| facts.elsewhere.as_ref().map(|weather| (weather, true)))
+}
+
+/// A few places to choose from.
+fn places(facts: &Facts<'_>) -> Vec<Line> {
+    let places = facts.known.places.iter().take(4);
+    places.map(|place| Line::new("choice-place").with("place", Said::Place(place.id.clone()))).collect()
+}
+
+/// Work on a roof in such heat needs a word of its own, °C.
+const HEAT_FOR_PEOPLE_C: f64 = 40.0;
+
+/// Where the work is near and a day of the week to come is hot enough to hurt the person who does it.
+pub fn caution_heat(answer: &mut Answer, asked: &Asked<'_>) {
+    const NEAR_DAYS: i64 = 14;
+    if (asked.day - asked.today).num_days() > NEAR_DAYS {
+        return;
+    }
+    let until = asked.today.checked_add_days(Days::new(7)).unwrap_or(asked.today);
+    let days = asked.weather.from(asked.today).take_while(|day| day.date < until);
+    let hottest = days.map(|day| day.tmax.as_celsius()).fold(f64::MIN, f64::max);
+    if hottest >= HEAT_FOR_PEOPLE_C {
+        let tmax = Said::Temperature(Temperature::celsius(hottest));
+        answer.cautions.push(Line::new("caution-work-heat").with("tmax", tmax));
+    }
 }

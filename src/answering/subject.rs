@@ -5,6 +5,7 @@ use super::facts::{Facts, SiteFacts};
 use super::line::{Line, Said};
 use crate::garden::{Assumed, Bed, BedId, BedKind, Measure, Shape, SiteId, Start, Sun};
 use crate::knowledge::{Crop, GrownFor, Mix};
+use crate::needs::sun_by_walls;
 use crate::needs::surroundings::{Standing, Surroundings};
 use crate::quantity::{Unit, UnitOf, Written};
 use crate::understanding::{Measured, Reading};
@@ -68,6 +69,20 @@ impl<'a> Subject<'a> {
         match &self.own {
             Some(id) => Said::Bed(id.clone()),
             None => Said::Line(Box::new(described(&self.bed))),
+        }
+    }
+}
+
+impl Subject<'_> {
+    /// The same where its depth does not matter: a described box by its length and width.
+    pub fn called_by_top(&self) -> Said {
+        match (&self.own, &self.bed.shape) {
+            (None, Shape::Box { length, width, .. }) => {
+                let kind = if self.bed.kind == BedKind::Tray { "tray" } else { "box" };
+                let line = Line::new("bed-described").with("kind", Said::Key(kind));
+                Said::Line(Box::new(line.with("size", Said::Size(vec![length.written(), width.written()]))))
+            }
+            _ => self.called(),
         }
     }
 }
@@ -137,12 +152,9 @@ fn own<'a>(id: &BedId, reading: &Reading, facts: &'a Facts<'a>) -> Option<Subjec
     }
     let sun_hours = match bed.bed.sun_counted(&site.site) {
         Sun::Stated(hours) | Sun::Assumed(hours) => hours,
-        Sun::FromWalls => USUAL_SUN_HOURS,
+        Sun::FromWalls => sun_by_walls::sun_hours(site.site.latitude_deg, &site.site.walls, facts.today()),
     };
-    let mut assumed = bed.bed.assumed(&site.site);
-    if matches!(bed.bed.sun_counted(&site.site), Sun::FromWalls) {
-        assumed.push(Assumed::SunHours);
-    }
+    let assumed = bed.bed.assumed(&site.site);
     Some(Subject { own: Some(id.clone()), sun_hours, assumed, ..at(bed.bed.clone(), standing, Some(site), facts) })
 }
 
@@ -218,6 +230,14 @@ fn shape_of(measured: Measured, kind: Option<BedKind>) -> Option<(Bed, bool)> {
 const USUAL_BOX_DEPTH_IN: f64 = 12.0;
 const USUAL_TRAY_DEPTH_IN: f64 = 3.0;
 const USUAL_BASKET_DEPTH_IN: f64 = 7.0;
+
+/// The depth of a bed as it was written, where it has one.
+pub fn depth_written(bed: &Bed) -> Option<Written> {
+    match bed.shape {
+        Shape::Box { depth, .. } | Shape::Round { depth, .. } => Some(depth.written()),
+        Shape::Bag { depth, .. } => depth.map(Measure::written),
+    }
+}
 
 fn bare(kind: BedKind, shape: Shape) -> Bed {
     // A described bed has no place in a garden; its id is never shown.

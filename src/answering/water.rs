@@ -4,21 +4,26 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
-use super::subject::{Subject, subjects};
+use super::subject::subjects;
+use super::water_bed::BedWater;
 use super::water_working::{cite, working};
+use super::{water_away, water_now, water_salt};
 use crate::garden::Assumed;
-use crate::knowledge::Beyond;
+use crate::knowledge::{Aspect, Beyond};
 use crate::needs::heat::{PastLimit, past_limit};
-use crate::needs::water::{WaterWeek, water_week};
-use crate::quantity::{Estimate, Temperature, Volume};
+use crate::needs::salt::Salts;
+use crate::needs::water::WaterWeek;
+use crate::quantity::{Estimate, Temperature, UnitOf, Volume};
 use crate::understanding::Reading;
 use crate::weather::Day;
 
 /// So many beds are told one by one; figures are given for all.
-const TOLD_ONE_BY_ONE: usize = 4;
+pub const TOLD_ONE_BY_ONE: usize = 4;
 
-/// The rhythm, the litres each turn, the reason, the finger test.
+/// The rhythm, the litres each turn, the reason, the finger test; and what else was asked about it.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let said = reading;
+    let reading = &meant(reading, facts);
     let subjects = match subjects(reading, facts) {
         Ok(subjects) => subjects,
         Err(question) => return question,
@@ -29,39 +34,93 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if subjects.iter().all(|subject| subject.weather.is_none()) {
         return Answer::ask(Line::new("ask-which-place"), places(facts));
     }
+    let beds: Vec<BedWater<'_>> = subjects.iter().filter_map(|subject| BedWater::of(subject, said, facts)).collect();
+    if beds.is_empty() {
+        return super::handed_over::not_known();
+    }
+    let asks = |aspect| reading.aspects.contains(&aspect);
     let mut answer = Answer::new(Outcome::Answered);
-    let weeks: Vec<(&Subject<'_>, WaterWeek)> = subjects
-        .iter()
-        .filter_map(|subject| Some((subject, water_week(&subject.surroundings(facts, facts.today())?)?)))
-        .collect();
-    let Some((first, first_week)) = weeks.first() else { return super::handed_over::not_known() };
-    let several = weeks.len() > 1;
-    limits_first(&mut answer, &weeks);
-    for (subject, week) in &weeks {
-        figures(&mut answer, subject, week, several);
-        cite(&mut answer, subject, week, facts);
+    for bed in &beds {
+        cite(&mut answer, bed, facts);
     }
-    for (subject, week) in weeks.iter().take(TOLD_ONE_BY_ONE) {
-        answer.lines.push(rhythm(subject, week));
-        answer.working.extend(working(subject, week, facts));
+    if asks(Aspect::Salt) {
+        if let Some(unanswered) = water_salt::answered(&mut answer, &beds) {
+            return unanswered;
+        }
+    } else if asks(Aspect::Away) || asks(Aspect::Without) {
+        water_away::answered(&mut answer, &beds, reading, facts);
+    } else {
+        usual(&mut answer, &beds, reading);
     }
-    if weeks.len() > TOLD_ONE_BY_ONE {
-        let more = (weeks.len() - TOLD_ONE_BY_ONE) as i64;
-        answer.lines.push(Line::new("water-more-beds").with("count", Said::Count(more)));
+    let several = beds.len() > 1;
+    for bed in &beds {
+        figures(&mut answer, bed, reading, several);
     }
-    if several {
-        whole(&mut answer, &weeks);
+    if reading.all_beds || several && beds.len() == facts.beds().count() {
+        let all = by_the_day(&beds);
+        answer.figures.push(Figure::number("litres_per_day_site", all.map(Volume::as_litres), "L/day"));
     }
-    answer.lines.push(reason(first_week));
-    answer.lines.extend(check(first_week));
-    answer.lines.extend(assumptions(first, first_week, facts));
+    for bed in beds.iter().take(TOLD_ONE_BY_ONE) {
+        answer.working.extend(working(bed, facts));
+    }
+    if let Some(first) = beds.first() {
+        answer.lines.extend(assumptions(first, facts));
+    }
     answer
 }
 
-/// A crop past what it stands is told so before it is watered.
-fn limits_first(answer: &mut Answer, weeks: &[(&Subject<'_>, WaterWeek)]) {
+/// The reading as a question of water takes it: what a drip or a hose gives describes no bed, and who goes
+/// away means every bed.
+fn meant(reading: &Reading, facts: &Facts<'_>) -> Reading {
+    let mut reading = reading.clone();
+    if reading.aspects.contains(&Aspect::Away) && reading.beds.is_empty() && reading.crops.is_empty() {
+        reading.all_beds = true;
+        reading.beds = facts.beds().map(|(_, bed)| bed.bed.id.clone()).collect();
+    }
+    if reading.aspects.iter().any(|aspect| matches!(aspect, Aspect::Drip | Aspect::Hose)) {
+        reading.quantities.retain(|said| said.unit.measures() != UnitOf::Volume);
+    }
+    reading
+}
+
+/// How often and how much, and whether now.
+fn usual(answer: &mut Answer, beds: &[BedWater<'_>], reading: &Reading) {
+    let Some(first) = beds.first() else { return };
+    if reading.aspects.contains(&Aspect::Now) {
+        answer.lines.extend(beds.iter().take(TOLD_ONE_BY_ONE).flat_map(water_now::lines));
+    }
+    let several = beds.len() > 1;
+    if several {
+        answer.lines.push(Line::new("water-all-beds").with("day", Said::Volume(by_the_day(beds))));
+    } else {
+        limits(answer, beds);
+    }
+    for bed in beds.iter().take(TOLD_ONE_BY_ONE) {
+        answer.lines.push(rhythm(bed));
+        answer.lines.extend(bed.gently());
+        if reading.aspects.contains(&Aspect::EachDay) {
+            answer.lines.push(bed.day_by_day());
+        }
+        if reading.aspects.contains(&Aspect::Drip) && bed.week.rhythm > 0.0 {
+            answer.lines.push(bed.drip_line());
+        }
+    }
+    if beds.len() > TOLD_ONE_BY_ONE {
+        let more = (beds.len() - TOLD_ONE_BY_ONE) as i64;
+        answer.lines.push(Line::new("water-more-beds").with("count", Said::Count(more)));
+    }
+    if several {
+        limits(answer, beds);
+    }
+    answer.lines.push(reason(&first.week));
+    answer.lines.extend(water_salt::soon(first));
+    answer.lines.extend(check(&first.week));
+}
+
+/// A crop past what it stands is told so; of one bed, before it is watered.
+fn limits(answer: &mut Answer, beds: &[BedWater<'_>]) {
     let mut told = std::collections::BTreeSet::new();
-    for (subject, week) in weeks {
+    for BedWater { subject, week, .. } in beds {
         let days: Vec<Day> = week.days.iter().map(|(day, _)| *day).collect();
         for standing in subject.standing.iter().filter(|standing| told.insert(standing.crop.id.as_str())) {
             let crop = Said::Crop(standing.crop.id.clone());
@@ -112,27 +171,25 @@ pub fn rhythm_key(rhythm: f64) -> &'static str {
     }
 }
 
-/// Litres of one watering; none where none is due.
-pub fn each_turn(week: &WaterWeek) -> Option<Estimate<Volume>> {
-    (week.rhythm > 0.0).then(|| week.litres.map(|litres| litres / week.rhythm))
-}
-
-fn rhythm(subject: &Subject<'_>, week: &WaterWeek) -> Line {
+/// How often and how much.
+pub fn rhythm(bed: &BedWater<'_>) -> Line {
+    let BedWater { subject, week, .. } = bed;
     let line = Line::new("water-rhythm")
         .with("rhythm", Said::Key(rhythm_key(week.rhythm)))
         .with("bed", subject.called())
         .with("week", Said::Volume(week.litres));
-    match each_turn(week) {
+    match bed.each_turn() {
         Some(turn) => line.with("turn", Said::About(turn)),
         None => line,
     }
 }
 
-fn figures(answer: &mut Answer, subject: &Subject<'_>, week: &WaterWeek, several: bool) {
+fn figures(answer: &mut Answer, water: &BedWater<'_>, reading: &Reading, several: bool) {
+    let BedWater { subject, week, .. } = water;
     let bed = subject.own.as_ref().filter(|_| several);
     let crop = subject.standing.first().map(|standing| standing.crop.id.as_str()).filter(|_| several);
     let mut put = |figure: Figure| answer.figures.push(figure.of_bed(bed).of_crop(crop));
-    let turn = each_turn(week);
+    let turn = water.each_turn();
     if let Some(turn) = &turn {
         put(Figure::quantity("litres_per_watering", turn));
     }
@@ -142,23 +199,33 @@ fn figures(answer: &mut Answer, subject: &Subject<'_>, week: &WaterWeek, several
     }
     put(Figure::quantity("litres_this_week", &week.litres));
     put(Figure::number("reference_et", week.reference_et.map(|et| et.as_millimetres()), "mm/day"));
+    let rate = |aspect| water.rate.filter(|_| reading.aspects.contains(&aspect));
     if let Some(turn) = turn {
-        if let Some(litres_a_minute) = subject.hose_l_min.filter(|rate| *rate > 0.0) {
+        let hose = rate(Aspect::Hose).or(subject.hose_l_min).filter(|rate| *rate > 0.0);
+        if let Some(litres_a_minute) = hose {
             put(Figure::number("seconds_of_hose", turn.map(|litres| litres.as_litres() / litres_a_minute * 60.0), "s"));
         }
         if let Some(can) = subject.can.filter(|can| can.as_litres() > 0.0) {
             put(Figure::number("cans", turn.map(|litres| litres / can), "1"));
         }
     }
+    if let Some(minutes) = water.drip_minutes().filter(|_| reading.aspects.contains(&Aspect::Drip)) {
+        put(Figure::number("drip_minutes", minutes, "min"));
+    }
+    if let Some(days) = water.days_until_dry(reading) {
+        put(Figure::number("days_until_dry", days, "day"));
+    }
+    if let Some(Salts::Flush(flush)) = &water.salts {
+        put(Figure::date("next_flush", flush.on));
+        put(Figure::quantity("litres_to_flush", &flush.litres));
+    }
 }
 
 /// All beds together, by the day.
-fn whole(answer: &mut Answer, weeks: &[(&Subject<'_>, WaterWeek)]) {
-    let sum = |end: fn(&Estimate<Volume>) -> Volume| weeks.iter().map(|(_, week)| end(&week.litres)).sum::<Volume>();
+fn by_the_day(beds: &[BedWater<'_>]) -> Estimate<Volume> {
+    let sum = |end: fn(&Estimate<Volume>) -> Volume| beds.iter().map(|bed| end(&bed.week.litres)).sum::<Volume>();
     let value = sum(Estimate::value);
-    let all = Estimate::spanning(value, [sum(Estimate::low), sum(Estimate::high)]).map(|litres| litres / 7.0);
-    answer.figures.push(Figure::number("litres_per_day_site", all.map(Volume::as_litres), "L/day"));
-    answer.lines.push(Line::new("water-all-beds").with("day", Said::Volume(all)));
+    Estimate::spanning(value, [sum(Estimate::low), sum(Estimate::high)]).map(|litres| litres / 7.0)
 }
 
 fn reason(week: &WaterWeek) -> Line {
@@ -191,7 +258,8 @@ fn check(week: &WaterWeek) -> Option<Line> {
 const HOSE_HEATS_C: f64 = 38.0;
 
 /// What was assumed, if it changes the answer.
-fn assumptions(subject: &Subject<'_>, week: &WaterWeek, facts: &Facts<'_>) -> Vec<Line> {
+fn assumptions(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
+    let BedWater { subject, week, .. } = bed;
     let mut lines = Vec::new();
     if subject.usual {
         lines.push(Line::new("assumed-bed").with("bed", subject.called()));

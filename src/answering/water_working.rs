@@ -5,14 +5,19 @@ use super::facts::Facts;
 use super::line::{Line, Said};
 use super::subject::Subject;
 use super::water::rhythm_key;
+use super::water_bed::BedWater;
 use crate::agronomy::reference_et::Procedure;
 use crate::knowledge::SourceRef;
-use crate::needs::water::{DoubtName, Limit, WaterWeek};
+use crate::needs::loss_factor::LossFactor;
+use crate::needs::salt::Salts;
+use crate::needs::water::{Limit, WaterWeek};
 use crate::needs::water_day::DayLoss;
+use crate::needs::water_doubts::DoubtName;
 use crate::quantity::{Estimate, Fraction, WaterDepth};
 
 /// What `why` shows.
-pub fn working(subject: &Subject<'_>, week: &WaterWeek, facts: &Facts<'_>) -> Vec<Line> {
+pub fn working(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
+    let BedWater { subject, week, .. } = bed;
     let mean = |of: fn(&DayLoss) -> f64| {
         week.days.iter().map(|(_, loss)| of(loss)).sum::<f64>() / week.days.len().max(1) as f64
     };
@@ -49,6 +54,7 @@ pub fn working(subject: &Subject<'_>, week: &WaterWeek, facts: &Facts<'_>) -> Ve
                 .with("rain", Said::Depth(Estimate::exactly(week.rain))),
         );
     }
+    lines.extend(learned(&bed.factor));
     lines.push(
         Line::new("working-surface")
             .with("bare", Said::Depth(Estimate::exactly(bare)))
@@ -67,7 +73,25 @@ pub fn working(subject: &Subject<'_>, week: &WaterWeek, facts: &Facts<'_>) -> Ve
     if let Some(doubt) = week.largest_doubt {
         lines.push(Line::new("working-doubt").with("doubt", Said::Key(doubt_key(doubt))));
     }
+    lines.extend(super::water_salt::working(bed));
     lines
+}
+
+/// What looks at the bed have taught.
+fn learned(factor: &LossFactor) -> Option<Line> {
+    (factor.looks > 0).then(|| {
+        let percent = (factor.is.value() - 1.0) * 100.0;
+        let how = match percent.round() {
+            more if more >= 1.0 => "faster",
+            less if less <= -1.0 => "slower",
+            _ => "same",
+        };
+        Line::new("working-learned")
+            .with("how", Said::Key(how))
+            .with("percent", Said::Percent(percent.abs()))
+            .with("factor", Said::Span(factor.is, 2))
+            .with("looks", Said::Count(factor.looks as i64))
+    })
 }
 
 fn weather(subject: &Subject<'_>, week: &WaterWeek) -> Line {
@@ -133,6 +157,7 @@ fn procedure_key(procedure: Procedure) -> &'static str {
 fn doubt_key(doubt: DoubtName) -> &'static str {
     match doubt {
         DoubtName::SunSpell => "sun-spell",
+        DoubtName::Bed => "bed",
         DoubtName::Weather => "weather",
         DoubtName::SmallStand => "small-stand",
         DoubtName::Sides => "sides",
@@ -146,7 +171,11 @@ fn doubt_key(doubt: DoubtName) -> &'static str {
 }
 
 /// Everything the figures rest on.
-pub fn cite(answer: &mut Answer, subject: &Subject<'_>, week: &WaterWeek, facts: &Facts<'_>) {
+pub fn cite(answer: &mut Answer, bed: &BedWater<'_>, facts: &Facts<'_>) {
+    let BedWater { subject, week, .. } = bed;
+    if let Some(Salts::Flush(flush)) = &bed.salts {
+        super::water_salt::cite(answer, flush);
+    }
     for place in ["eq. 6", "eq. 28", "eq. 70", "eq. 71", "eq. 72", "eq. 76", "eq. 77", "eq. 83"] {
         answer.cite(&SourceRef::new("fao56", place));
     }

@@ -38,7 +38,9 @@ pub fn seen<'a>(
             plantings.retain(|planting| planting.start.date() <= here.date_naive());
             let mut jobs = store.jobs_of_bed(&bed.id)?;
             jobs.retain(|job| job.on.has_come(here.naive_local()));
-            beds.push(BedFacts { bed, plantings, jobs });
+            let mut looks = store.seen_of_bed(&bed.id)?;
+            looks.retain(|look| look.on.has_come(here.naive_local()));
+            beds.push(BedFacts { bed, plantings, jobs, seen: looks });
         }
         let position = (site.latitude_deg, site.longitude_deg, site.elevation_m);
         sites.push(SiteFacts { weather: Weather::at(position, forecast, &house.known), site, beds });

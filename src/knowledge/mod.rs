@@ -45,7 +45,7 @@ pub use place::{Month, Place};
 pub use point::Point;
 pub use problem::Problem;
 pub use source::{Source, Worth};
-pub use talk::{BedWords, JobWords, PointWords, SeenWords, Talk};
+pub use talk::{Aspect, BedWords, JobWords, PointWords, RoofWords, SeenWords, Talk};
 pub use trouble::Trouble;
 pub use words::{DayWord, NotWords, Sign, TimeUnit, Words};
 

@@ -4,7 +4,7 @@ use super::files::Files;
 use super::names::Names;
 use super::point::Point;
 use super::problem::Problem;
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 
 /// The words of `words/talk.toml`. Ids of jobs, beds and things seen are those of garden files.
 #[derive(Debug, Clone, Default, Deserialize)]
@@ -13,6 +13,8 @@ pub struct Talk {
     pub jobs: Vec<JobWords>,
     pub seen: Vec<SeenWords>,
     pub beds: Vec<BedWords>,
+    #[serde(default)]
+    pub aspects: Vec<AspectWords>,
     pub done: Names,
     pub net_down: Names,
     pub question: Names,
@@ -20,9 +22,30 @@ pub struct Talk {
     pub follow_up: Names,
     pub all: Names,
     pub microgreen: Names,
+    pub follows: Names,
     pub filler: Names,
     #[serde(default)]
     pub points: Vec<PointWords>,
+    /// The mix of a bed has gone down.
+    #[serde(default)]
+    pub sunk: Names,
+    #[serde(default)]
+    pub roof: RoofWords,
+}
+
+/// What people say of a roof that a weight alone does not answer. A phrase is said where its words come in this
+/// order, others between them.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct RoofWords {
+    /// A sign that it is old, weak or wet.
+    pub damage: Names,
+    /// Something is to hang from it or over its edge.
+    pub hanging: Names,
+    /// Where on it heavy things are to stand.
+    pub place: Names,
+    /// An engineer's word.
+    pub engineer: Names,
 }
 
 /// How people say that a job was done.
@@ -42,6 +65,34 @@ pub struct JobWords {
 pub struct SeenWords {
     pub what: String,
     pub words: Names,
+}
+
+/// How people say what it is about water that they ask.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct AspectWords {
+    pub aspect: Aspect,
+    pub words: Names,
+}
+
+/// A side of watering that is asked after, beside how much and how often.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Aspect {
+    /// Nobody will be there.
+    Away,
+    /// How long it lasts without.
+    Without,
+    /// Now, or not yet.
+    Now,
+    /// Each day by itself.
+    EachDay,
+    /// Through a drip line.
+    Drip,
+    /// Through the hose.
+    Hose,
+    /// Salt, and washing it out.
+    Salt,
 }
 
 /// What people call a kind of bed.

@@ -2,7 +2,7 @@
 
 use crate::agronomy::vessel::Vessel;
 use crate::knowledge::{Fact, Knowledge, Mix};
-use crate::quantity::{Estimate, Fraction, Mass, Volume};
+use crate::quantity::{Area, Estimate, Fraction, Length, Mass, Quantity, Volume};
 
 /// The mix of one or several equal beds.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,6 +34,46 @@ pub fn mix_need(vessel: &Vessel, count: f64, mix: &Mix, known: &Knowledge) -> Mi
     let holds = |rim| vessel.filled_below(rim).measures().volume * count;
     let settled = Estimate::spanning(holds(rim.value()), [holds(rim.high()), holds(rim.low())]);
     loose_need(settled, mix, known)
+}
+
+/// What fills up a bed whose mix has sunk by this much below where it stood.
+#[must_use]
+pub fn top_up_need(top: Area, sunk: Length, mix: &Mix, known: &Knowledge) -> MixNeed {
+    loose_need(Estimate::exactly(top * sunk), mix, known)
+}
+
+/// One list for several beds: added up before any rounding, each material once, in the order first met.
+#[must_use]
+pub fn total(needs: &[MixNeed]) -> MixNeed {
+    let none = || Estimate::exactly(Volume::default());
+    let mut all = MixNeed { settled: none(), loose: none(), parts: Vec::new() };
+    for need in needs {
+        all.settled = plus(&all.settled, &need.settled);
+        all.loose = plus(&all.loose, &need.loose);
+        for part in &need.parts {
+            let Some(known) = all.parts.iter_mut().find(|known| known.material == part.material) else {
+                all.parts.push(Part { share: None, per_litre: None, ..part.clone() });
+                continue;
+            };
+            known.litres = known.litres.zip(part.litres).map(|(one, other)| plus(&one, &other));
+            known.mass = known.mass.zip(part.mass).map(|(one, other)| plus(&one, &other));
+        }
+    }
+    all
+}
+
+/// Pressed blocks for these loose litres, by weight. The least swelling asks for the most.
+#[must_use]
+pub fn blocks_need(litres: &Estimate<Volume>, swell_l_per_kg: &Estimate<f64>) -> Estimate<Mass> {
+    let mass = |volume: Volume, swell: f64| Mass::kilograms(volume.as_litres() / swell);
+    Estimate::spanning(
+        mass(litres.value(), swell_l_per_kg.value()),
+        [mass(litres.low(), swell_l_per_kg.high()), mass(litres.high(), swell_l_per_kg.low())],
+    )
+}
+
+fn plus<Q: Quantity + std::ops::Add<Output = Q>>(one: &Estimate<Q>, other: &Estimate<Q>) -> Estimate<Q> {
+    Estimate::spanning(one.value() + other.value(), [one.low() + other.low(), one.high() + other.high()])
 }
 
 /// The materials of a settled volume of mix.

@@ -6,12 +6,25 @@
 //! **Never here:** I/O, the clock, words for people.
 
 pub mod build;
+pub mod dry_down;
 pub mod feed;
 pub mod harvest;
 pub mod heat;
+pub mod load;
+pub mod looks;
+pub mod loss_factor;
 pub mod mix;
+pub mod salt;
+pub mod season;
+pub mod seed;
+pub mod shade;
+pub mod space;
 pub mod spray;
+pub mod stage;
+pub mod sun_by_walls;
 pub mod surroundings;
 pub mod swing;
 pub mod water;
 pub mod water_day;
+pub mod water_doubts;
+pub mod year;

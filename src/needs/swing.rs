@@ -19,24 +19,44 @@ pub struct Swung<D> {
     pub largest: Option<D>,
 }
 
-/// Runs the sum at its best inputs and at each end of each doubt. The shifts up and the shifts down are
-/// combined apart, by the root of their squares: the doubts are taken as independent.
-pub fn swing<D: Copy, I>(best: &I, doubts: &[Doubt<D, I>], sum: impl Fn(&I) -> f64) -> Swung<D> {
-    let value = sum(best);
-    let (mut down, mut up) = (0.0, 0.0);
-    let mut largest: Option<(f64, D)> = None;
-    for doubt in doubts {
-        let shifts = [sum(&doubt.at_low) - value, sum(&doubt.at_high) - value];
-        let (fall, rise) = (shifts[0].min(shifts[1]).min(0.0), shifts[0].max(shifts[1]).max(0.0));
-        down += fall * fall;
-        up += rise * rise;
-        let width = rise - fall;
-        if width > 0.0 && largest.is_none_or(|(widest, _)| width > widest) {
-            largest = Some((width, doubt.name));
+/// A sum's outcome at its best inputs and at both ends of each doubt, run once for all its figures.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Runs<D, R> {
+    pub best: R,
+    ends: Vec<(D, R, R)>,
+}
+
+/// Runs the sum at its best inputs and at each end of each doubt.
+pub fn runs<D: Copy, I, R>(best: &I, doubts: &[Doubt<D, I>], sum: impl Fn(&I) -> R) -> Runs<D, R> {
+    let ends = doubts.iter().map(|doubt| (doubt.name, sum(&doubt.at_low), sum(&doubt.at_high)));
+    Runs { best: sum(best), ends: ends.collect() }
+}
+
+impl<D: Copy, R> Runs<D, R> {
+    /// One figure of the outcome. The shifts up and the shifts down are combined apart, by the root of their
+    /// squares: the doubts are taken as independent.
+    pub fn figure(&self, of: impl Fn(&R) -> f64) -> Swung<D> {
+        let value = of(&self.best);
+        let (mut down, mut up) = (0.0, 0.0);
+        let mut largest: Option<(f64, D)> = None;
+        for (name, at_low, at_high) in &self.ends {
+            let shifts = [of(at_low) - value, of(at_high) - value];
+            let (fall, rise) = (shifts[0].min(shifts[1]).min(0.0), shifts[0].max(shifts[1]).max(0.0));
+            down += fall * fall;
+            up += rise * rise;
+            let width = rise - fall;
+            if width > 0.0 && largest.is_none_or(|(widest, _)| width > widest) {
+                largest = Some((width, *name));
+            }
         }
+        let is = Estimate::spanning(value, [value - sqrt(down), value + sqrt(up)]);
+        Swung { is, largest: largest.map(|(_, name)| name) }
     }
-    let is = Estimate::spanning(value, [value - sqrt(down), value + sqrt(up)]);
-    Swung { is, largest: largest.map(|(_, name)| name) }
+}
+
+/// A sum with one figure.
+pub fn swing<D: Copy, I>(best: &I, doubts: &[Doubt<D, I>], sum: impl Fn(&I) -> f64) -> Swung<D> {
+    runs(best, doubts, sum).figure(|value| *value)
 }
 
 #[cfg(test)]

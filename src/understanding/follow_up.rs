@@ -24,6 +24,10 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
         now.did = now.did.or(before.did);
         now.saw = now.saw.or(before.saw);
         now.senseless = false;
+        if now.aspects.is_empty() {
+            now.aspects.clone_from(&before.aspects);
+            now.for_days = now.for_days.or(before.for_days);
+        }
         if now.days.is_empty() {
             now.days.clone_from(&before.days);
         }

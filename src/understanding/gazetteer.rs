@@ -3,7 +3,7 @@
 use super::asker::Asker;
 use super::phrasebook::{By, Forms, Hit, Phrasebook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind};
-use crate::knowledge::{Knowledge, Names, Point};
+use crate::knowledge::{Aspect, Knowledge, Names, Point};
 use crate::script::Language;
 
 /// What a name stands for.
@@ -26,12 +26,15 @@ pub enum Told {
     Thing(JobKind),
     Done,
     Saw(SeenKind),
+    Aspect(Aspect),
     NetDown,
     Question,
     Why,
     FollowUp,
     All,
     Microgreen,
+    /// What comes after a crop.
+    Follows,
     Filler,
     Point(Point),
 }
@@ -126,7 +129,10 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
             told.add(&seen.words, &Told::Saw(kind));
         }
     }
-    let lists: [(&Names, Told); 8] = [
+    for aspect in &talk.aspects {
+        told.add(&aspect.words, &Told::Aspect(aspect.aspect));
+    }
+    let lists: [(&Names, Told); 9] = [
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),
@@ -134,6 +140,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
         (&talk.follow_up, Told::FollowUp),
         (&talk.all, Told::All),
         (&talk.microgreen, Told::Microgreen),
+        (&talk.follows, Told::Follows),
         (&talk.filler, Told::Filler),
     ];
     for point in &talk.points {

@@ -9,8 +9,8 @@ use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::{BedId, JobKind};
-use crate::knowledge::{Index, Kind, Knowledge, MaterialKind, Point, class_word};
-use crate::script::{Language, Text, index_word};
+use crate::knowledge::{Aspect, DayWord, Index, Kind, Knowledge, MaterialKind, Point, Sign, TimeUnit, class_word};
+use crate::script::{Language, Text, Token, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
 
@@ -34,9 +34,10 @@ pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &As
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     let found = Found::of(&text, reader, asker, today);
     let verdict = decide(reader.index, &found.class_form(&text), found.evidence());
-    let reading = found.reading(&text, reader, verdict.kind, verdict.sureness);
+    let (kind, sureness) = found.about_water().unwrap_or((verdict.kind, verdict.sureness));
+    let reading = found.reading(&text, reader, kind, sureness);
     let reading = match &asker.before {
-        Some(before) => completed(reading, before, found.says(&text, &verdict.kind, verdict.nearness)),
+        Some(before) => completed(reading, before, found.says(&text, &kind, verdict.nearness)),
         None => reading,
     };
     with_beds(reading, asker)
@@ -80,7 +81,8 @@ impl Found {
                 _ => false,
             })
         };
-        let thing = |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
+        let thing =
+            |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
         let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
         let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]) || thing(JobKind::Feed);
         Self { names, told, quantities, days, asks, did, sprays, feeds }
@@ -124,11 +126,51 @@ impl Found {
         })
     }
 
+    /// How many: "one" says less than any other number beside it.
+    fn count(&self) -> Option<f64> {
+        let counts = &self.quantities.counts;
+        let several = counts.iter().find(|count| (count.value - 1.0).abs() > f64::EPSILON);
+        several.or(counts.first()).map(|count| count.value)
+    }
+
     fn saw(&self) -> Option<crate::garden::SeenKind> {
         self.told.iter().find_map(|hit| match hit.meaning {
             Told::Saw(kind) => Some(kind),
             _ => None,
         })
+    }
+
+    fn aspects(&self) -> Vec<Aspect> {
+        let mut aspects = Vec::new();
+        for hit in &self.told {
+            if let Told::Aspect(aspect) = hit.meaning {
+                if !aspects.contains(&aspect) {
+                    aspects.push(aspect);
+                }
+            }
+        }
+        aspects
+    }
+
+    /// Days or weeks that something takes, in days.
+    fn for_days(&self) -> Option<f64> {
+        self.quantities.durations.iter().find_map(|duration| match duration.unit {
+            TimeUnit::Day => Some(duration.value),
+            TimeUnit::Week => Some(duration.value * 7.0),
+            _ => None,
+        })
+    }
+
+    /// What only watering can be about: days away, a flush, a bed left dry; and whether it is time again for a
+    /// bed that was watered. Told with a word for done it stays a record.
+    fn about_water(&self) -> Option<(Kind, f64)> {
+        /// A phrase that leaves little else (judgement).
+        const SURE: f64 = 0.85;
+        let aspects = self.aspects();
+        let only_water = [Aspect::Away, Aspect::Without, Aspect::Salt];
+        let plainly = self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
+        let again = self.did == Some(JobKind::Water) && aspects.contains(&Aspect::Now);
+        (plainly || again).then_some((Kind::Water, SURE))
     }
 
     /// The words of the text with its names replaced by their class. Crops, sizes and days are replaced;
@@ -188,7 +230,11 @@ impl Found {
             let empty = self.told.iter().any(|hit| {
                 let steers = matches!(
                     hit.meaning,
-                    Told::Filler | Told::FollowUp | Told::Why | Told::Question | Told::Point(Point::Time | Point::Strength)
+                    Told::Filler
+                        | Told::FollowUp
+                        | Told::Why
+                        | Told::Question
+                        | Told::Point(Point::Time | Point::Strength)
                 );
                 let product = matches!(hit.meaning, Told::Point(point) if point.tells_product());
                 hit.span.contains(&position) && (steers || product)
@@ -231,7 +277,11 @@ impl Found {
             days: self.days.iter().map(|day| (day.first, day.last)).collect(),
             quantities: self.quantities.said.iter().map(|said| said.written).collect(),
             measures: self.quantities.dimensions.iter().map(measured).collect(),
-            count: self.quantities.counts.first().map(|count| count.value),
+            count: self.count(),
+            months: self.months(text, reader),
+            follows: self.told.iter().any(|hit| hit.meaning == Told::Follows),
+            saplings: self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Plant)),
+            unknown: self.unknown_words(text, reader),
             temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
             did: self.did,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
@@ -241,6 +291,8 @@ impl Found {
             senseless: self.is_senseless(text, reader),
             search: self.search_words(text),
             points: self.points().collect(),
+            aspects: self.aspects(),
+            for_days: self.for_days(),
         };
         for hit in &self.names {
             let list = match &hit.meaning {
@@ -283,6 +335,51 @@ impl Found {
             }
         }
         words
+    }
+
+    /// Months that are named without a day of theirs.
+    fn months(&self, text: &Text, reader: &Reader<'_>) -> Vec<u32> {
+        let mut months = Vec::new();
+        for position in 0..text.tokens.len() {
+            let Some((DayWord::Month(month), length)) = reader.known.words.days.at(text, position) else { continue };
+            let dated = self.days.iter().any(|day| day.span.contains(&position));
+            // "may" is more often a verb, unless a month is what the sentence wants there.
+            let verb = text.normal(position) == "may"
+                && reader.known.words.sign(Sign::NotMonth, text, position + length).is_some();
+            if !dated && !verb && !months.contains(&month) {
+                months.push(month);
+            }
+        }
+        months
+    }
+
+    /// Words of three letters and more that stand in no phrase, name or list; neighbours are one.
+    fn unknown_words(&self, text: &Text, reader: &Reader<'_>) -> Vec<String> {
+        let covered = |position: usize| {
+            self.names.iter().any(|hit| hit.span.contains(&position))
+                || self.told.iter().any(|hit| hit.span.contains(&position))
+                || self.days.iter().any(|day| day.span.contains(&position))
+                || self.quantities.said.iter().any(|said| said.span.contains(&position))
+                || reader.known.words.days.at(text, position).is_some()
+        };
+        let unknown = |(position, token): &(usize, &Token)| {
+            let word = index_word(token, text.language);
+            token.is_word()
+                && token.normal.chars().count() >= 3
+                && !covered(*position)
+                && word.is_some_and(|word| !reader.index.knows(&word))
+        };
+        let mut all: Vec<(usize, String)> = Vec::new();
+        for (position, token) in text.tokens.iter().enumerate().filter(unknown) {
+            match all.last_mut() {
+                Some((last, words)) if *last + 1 == position => {
+                    *last = position;
+                    *words = format!("{words} {}", token.text);
+                }
+                _ => all.push((position, token.text.clone())),
+            }
+        }
+        all.into_iter().map(|(_, words)| words).collect()
     }
 
     /// Nothing but a word for "why".

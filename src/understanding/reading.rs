@@ -1,7 +1,7 @@
 //! What we took a message to mean.
 
 use crate::garden::{BedId, BedKind, JobKind, SeenKind};
-use crate::knowledge::{Kind, Point};
+use crate::knowledge::{Aspect, Kind, Point};
 use crate::quantity::Written;
 use crate::script::Language;
 use chrono::NaiveDate;
@@ -39,6 +39,18 @@ pub struct Reading {
     pub measures: Vec<Measured>,
     /// How many of the thing measured.
     pub count: Option<f64>,
+    /// Months named alone, 1 to 12.
+    #[serde(default)]
+    pub months: Vec<u32>,
+    /// What comes after the crops is asked for.
+    #[serde(default)]
+    pub follows: bool,
+    /// Saplings are spoken of.
+    #[serde(default)]
+    pub saplings: bool,
+    /// Words that no phrase and no name has.
+    #[serde(default)]
+    pub unknown: Vec<String>,
     /// Temperatures said, °C.
     pub temperatures_c: Vec<f64>,
     pub did: Option<JobKind>,
@@ -56,6 +68,12 @@ pub struct Reading {
     /// What exactly is asked or told, in no order.
     #[serde(default)]
     pub points: BTreeSet<Point>,
+    /// Sides of watering asked after.
+    #[serde(default)]
+    pub aspects: Vec<Aspect>,
+    /// A number of days that was said without a first day.
+    #[serde(default)]
+    pub for_days: Option<f64>,
 }
 
 /// The measures of one thing that was described.

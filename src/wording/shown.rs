@@ -68,6 +68,7 @@ impl Speaker<'_> {
             Said::Count(count) => count.to_string(),
             Said::Day(day) => self.day(*day),
             Said::Days(days) => self.days(days),
+            Said::SeasonDay(day) => self.season_day(*day),
             Said::Hours(hours) => plain(*hours),
             Said::Crop(id) => self.name(self.known.crops.get(id).map(|crop| &crop.names), id),
             Said::Material(id) => self.name(self.known.materials.get(id).map(|material| &material.names), id),
@@ -85,6 +86,11 @@ impl Speaker<'_> {
             Said::Line(line) => self.line(line),
             Said::List(all) => self.list(all),
             Said::Clock(time) => time.format("%H:%M").to_string(),
+            Said::Load(load) => self.span(
+                "unit-kn-m2",
+                load.low().as_kilonewtons_per_square_metre(),
+                load.high().as_kilonewtons_per_square_metre(),
+            ),
         }
     }
 
@@ -175,6 +181,13 @@ impl Speaker<'_> {
         values.set("date", day.day());
         values.set("month", self.phrases.say(&format!("month-{}", day.month()), &plain));
         self.phrases.say("day", &values)
+    }
+
+    fn season_day(&self, day: NaiveDate) -> String {
+        let mut values = FluentArgs::new();
+        values.set("date", day.day());
+        values.set("month", self.phrases.say(&format!("month-{}", day.month()), &FluentArgs::new()));
+        self.phrases.say("season-day", &values)
     }
 
     fn days(&self, days: &Estimate<NaiveDate>) -> String {

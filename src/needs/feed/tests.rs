@@ -8,9 +8,8 @@ fn fact<Q: Copy + PartialOrd>(low: Q, value: Q, high: Q) -> Fact<Q> {
 }
 
 fn feed(nitrogen: [f64; 3], released: [f64; 3]) -> FeedUse {
-    let percent = |[low, value, high]: [f64; 3]| {
-        fact(Fraction::percent(low), Fraction::percent(value), Fraction::percent(high))
-    };
+    let percent =
+        |[low, value, high]: [f64; 3]| fact(Fraction::percent(low), Fraction::percent(value), Fraction::percent(high));
     FeedUse {
         nitrogen: percent(nitrogen),
         released: percent(released),

@@ -55,7 +55,13 @@ fn next(forecast: &Forecast, last: Option<&str>, now: &str) -> NextSpray {
 const MORNING: &str = "2026-05-18T08:00:00+05:30";
 
 #[track_caller]
-fn case(forecast: &Forecast, last: Option<&str>, day: &str, hours: Option<(PartOfDay, &str, &str)>, moved: &[Obstacle]) {
+fn case(
+    forecast: &Forecast,
+    last: Option<&str>,
+    day: &str,
+    hours: Option<(PartOfDay, &str, &str)>,
+    moved: &[Obstacle],
+) {
     let got = next(forecast, last, MORNING);
     assert_eq!(got.day.value().to_string(), day, "{got:?}");
     assert_eq!(got.moved_by.iter().copied().collect::<Vec<_>>(), moved, "{got:?}");

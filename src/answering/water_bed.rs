@@ -1,0 +1,203 @@
+//! One bed as a question of water sees it: its week, what it has shown, when it was watered last.
+
+use super::facts::Facts;
+use super::line::{Line, Said};
+use super::subject::Subject;
+use crate::garden::{JobKind, RainExposure};
+use crate::knowledge::Aspect;
+use crate::needs::dry_down::{DryDown, dry_down};
+use crate::needs::looks::{Hour, factor, lost_since, waterings};
+use crate::needs::loss_factor::LossFactor;
+use crate::needs::salt::{Salts, salts};
+use crate::needs::surroundings::Surroundings;
+use crate::needs::water::{WaterWeek, water_week_of};
+use crate::needs::water_day::{round_saplings, seed_on_top};
+use crate::quantity::{Estimate, Fraction, UnitOf, Volume, WaterDepth};
+use crate::understanding::Reading;
+use crate::weather::Day;
+use chrono::{NaiveDate, Timelike};
+
+/// One bed's water.
+pub struct BedWater<'a> {
+    pub subject: &'a Subject<'a>,
+    pub week: WaterWeek,
+    /// What looks at it have taught.
+    pub factor: LossFactor,
+    pub last: Option<LastWatering>,
+    /// Of beds whose site has water of known conductivity, dS/m.
+    pub salts: Option<Salts>,
+    pub water_ds_m: Option<f64>,
+    /// A flush of it is on record, so that this crew keeps to flushing.
+    pub flushed: bool,
+    /// What a drip (L an hour) or a hose (L a minute) was said to give.
+    pub rate: Option<f64>,
+    pub today: Day,
+    /// The hour of asking.
+    pub hour: f64,
+    /// Saplings or seed that want a gentle hand.
+    gentle: Option<&'static str>,
+    surface: WaterDepth,
+}
+
+/// A watering, and the bed since then.
+pub struct LastWatering {
+    pub on: NaiveDate,
+    /// Told in the same message, not on record.
+    pub told: bool,
+    /// Days from then until now.
+    pub ago: f64,
+    pub down: DryDown,
+    /// Over the top, since then.
+    pub lost: WaterDepth,
+    pub missing: Volume,
+}
+
+impl<'a> BedWater<'a> {
+    /// None where its week can't be summed.
+    pub fn of(subject: &'a Subject<'a>, reading: &Reading, facts: &'a Facts<'a>) -> Option<Self> {
+        let around = subject.surroundings(facts, facts.today())?;
+        let own = subject.own.as_ref().and_then(|id| facts.bed(id));
+        let factor = own.map_or(LossFactor::UNSEEN, |(_, bed)| factor(&around, &bed.jobs, &bed.seen));
+        let week = water_week_of(&around, &factor)?;
+        let today = week.days.first()?.0;
+        let now = (facts.today(), f64::from(facts.now.num_seconds_from_midnight()) / 3600.0);
+        let last = last(&around, own.map(|(_, bed)| bed.jobs.as_slice()), reading, now, &factor);
+        let water_ds_m = own.and_then(|(site, _)| site.site.water_ec_ds_m).filter(|ec| *ec > 0.0);
+        let salts = own.zip(water_ds_m).and_then(|((_, bed), ec)| {
+            let flushes = bed.jobs.iter().filter(|job| matches!(job.job, JobKind::Flush | JobKind::Mix));
+            let since = flushes.map(|job| job.on.date()).chain(bed.bed.mix_added).max();
+            salts(&around, ec, since, &factor)
+        });
+        let flushed = own.is_some_and(|(_, bed)| bed.jobs.iter().any(|job| job.job == JobKind::Flush));
+        let saplings = around.standing.iter().any(|standing| round_saplings(standing, facts.today()));
+        let gentle = match (seed_on_top(&around), saplings) {
+            (true, _) => Some("water-seed"),
+            (false, true) => Some("water-saplings"),
+            (false, false) => None,
+        };
+        let surface = week.surface_limit;
+        let rate = rate(reading);
+        Some(Self {
+            subject,
+            week,
+            factor,
+            last,
+            salts,
+            water_ds_m,
+            flushed,
+            rate,
+            today,
+            hour: now.1,
+            gentle,
+            surface,
+        })
+    }
+
+    /// Litres of one watering; none where none is due.
+    pub fn each_turn(&self) -> Option<Estimate<Volume>> {
+        let week = &self.week;
+        (week.rhythm > 0.0).then(|| week.litres.map(|litres| litres / week.rhythm))
+    }
+
+    /// Watered full on a day at an hour and left, perhaps better sheltered.
+    pub fn left_from(&self, full: Hour, net: Option<Fraction>, facts: &Facts<'_>) -> Option<DryDown> {
+        let around = self.subject.surroundings(facts, full.0)?;
+        match net {
+            None => dry_down(&around, full, &self.factor),
+            Some(net) => {
+                let bed = crate::needs::dry_down::sheltered(&self.subject.bed, net);
+                dry_down(&Surroundings { bed: &bed, ..around }, full, &self.factor)
+            }
+        }
+    }
+
+    /// Days from now: since its last watering where that is known; from a full one where it is to be left.
+    pub fn days_until_dry(&self, reading: &Reading) -> Option<Estimate<f64>> {
+        if reading.aspects.iter().any(|aspect| matches!(aspect, Aspect::Away | Aspect::Without)) {
+            return None;
+        }
+        let last = self.last.as_ref()?;
+        Some(last.down.until_dry.map(|days| (days - last.ago).max(0.0)))
+    }
+
+    /// Minutes of drip for one watering, where what it gives was said.
+    pub fn drip_minutes(&self) -> Option<Estimate<f64>> {
+        let litres_an_hour = self.rate.filter(|rate| *rate > 0.0)?;
+        Some(self.each_turn()?.map(|litres| litres.as_litres() / litres_an_hour * 60.0))
+    }
+
+    /// The drip in minutes, or what has to be known for it.
+    pub fn drip_line(&self) -> Line {
+        match self.drip_minutes() {
+            Some(minutes) => Line::new("water-drip").with("minutes", Said::Span(minutes, 0)),
+            None => Line::new("water-drip-unknown"),
+        }
+    }
+
+    /// How to pour where seed lies on top or saplings have just been set.
+    pub fn gently(&self) -> Option<Line> {
+        self.gentle.filter(|_| self.week.rhythm > 0.0).map(Line::new)
+    }
+
+    /// What each day of the week asks for.
+    pub fn day_by_day(&self) -> Line {
+        let brought = |loss: &crate::needs::water_day::DayLoss| (loss.loss - loss.rain).max(WaterDepth::default());
+        let all: f64 = self.week.days.iter().map(|(_, loss)| brought(loss).as_millimetres()).sum();
+        let days = self.week.days.iter().map(|(day, loss)| {
+            let part = if all > 0.0 { brought(loss).as_millimetres() / all } else { 0.0 };
+            let litres = self.week.litres.value() * part;
+            Said::Line(Box::new(
+                Line::new("water-of-day")
+                    .with("day", Said::Day(day.date))
+                    .with("litres", Said::About(Estimate::exactly(litres))),
+            ))
+        });
+        Line::new("water-day-by-day").with("days", Said::List(days.collect()))
+    }
+
+    /// Rain that is to be counted on today: likely, and more than the bed lacks.
+    pub fn rain_today(&self) -> Option<WaterDepth> {
+        /// A likelier rain than this is waited for (judgement).
+        const LIKELY: f64 = 0.6;
+        let caught = match self.subject.bed.rain_counted() {
+            RainExposure::None => return None,
+            RainExposure::Part => 0.5,
+            RainExposure::Open => 1.0,
+        };
+        let rain = self.today.rain?;
+        let likely = self.today.rain_chance.is_none_or(|chance| chance.as_of_one() >= LIKELY);
+        let lacks = self.last.as_ref().map_or(self.surface, |last| last.lost);
+        (likely && rain * caught >= lacks.max(self.surface)).then_some(rain)
+    }
+}
+
+/// The last watering on record, or told in the same message.
+fn last(
+    around: &Surroundings<'_>,
+    jobs: Option<&[crate::garden::JobDone]>,
+    reading: &Reading,
+    now: Hour,
+    factor: &LossFactor,
+) -> Option<LastWatering> {
+    /// A day without its hour: the morning turn.
+    const MORNING_H: f64 = 7.0;
+    let told = (reading.did == Some(JobKind::Water)).then(|| reading.days.first().map_or(now.0, |(day, _)| *day));
+    let told =
+        told.filter(|day| *day <= now.0).map(|day| (day, MORNING_H.min(if day == now.0 { now.1 } else { 24.0 })));
+    let recorded = jobs.and_then(|jobs| waterings(jobs, now).next()).map(|(hour, _)| hour);
+    let at = told.or(recorded)?;
+    let down = dry_down(around, at, factor)?;
+    let lost = lost_since(around, at, now, factor)?;
+    let missing = lost * around.filled().top;
+    let ago = (now.0 - at.0).num_days() as f64 + (now.1 - at.1) / 24.0;
+    Some(LastWatering { on: at.0, told: told.is_some(), ago, down, lost, missing })
+}
+
+/// A volume said beside a drip or a hose is what it gives; a count before it, how many of them.
+fn rate(reading: &Reading) -> Option<f64> {
+    let volume = reading.quantities.iter().find(|said| said.unit.measures() == UnitOf::Volume)?;
+    let each = volume.volume()?.as_litres();
+    let drippers =
+        reading.count.filter(|count| reading.aspects.contains(&Aspect::Drip) && (1.0..=200.0).contains(count));
+    Some(each * drippers.unwrap_or(1.0))
+}

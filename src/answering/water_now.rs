@@ -1,0 +1,56 @@
+//! "Now, or not yet?"
+
+use super::line::{Line, Said};
+use super::water_bed::{BedWater, LastWatering};
+use crate::quantity::{Estimate, Volume};
+use chrono::Days;
+
+/// The hours of the two turns (common practice: early and late).
+const MORNING_H: f64 = 7.0;
+const EVENING_H: f64 = 18.0;
+/// Between these water is lost to the sun and may scald.
+const MIDDAY_H: (f64, f64) = (11.0, 16.0);
+
+/// Whether to water now, and what is known of the last time.
+pub fn lines(bed: &BedWater<'_>) -> Vec<Line> {
+    let called = bed.subject.called();
+    let Some(last) = &bed.last else {
+        return vec![Line::new("water-now-unknown").with("bed", called)];
+    };
+    if let Some(rain) = bed.rain_today() {
+        return vec![
+            Line::new("water-now-rain").with("bed", called).with("rain", Said::Depth(Estimate::exactly(rain))),
+        ];
+    }
+    let (key, days_ahead) = turn(bed.hour, last);
+    let line = Line::new("water-now")
+        .with("when", Said::Key(key))
+        .with("bed", called)
+        .with("pour", Said::About(Estimate::exactly(pour(bed, last))))
+        .with("day", Said::Day(bed.today.date.checked_add_days(Days::new(days_ahead)).unwrap_or(bed.today.date)));
+    let since = Line::new("water-now-since")
+        .with("how", Said::Key(if last.told { "told" } else { "recorded" }))
+        .with("day", Said::Day(last.on))
+        .with("lost", Said::Depth(Estimate::exactly(last.lost)));
+    vec![line, since]
+}
+
+/// A usual turn, or all that is missing where that is more.
+fn pour(bed: &BedWater<'_>, last: &LastWatering) -> Volume {
+    bed.each_turn().map_or(last.missing, |turn| turn.value().max(last.missing))
+}
+
+/// The last turn that is not later than the bed can wait, and how many days ahead it lies.
+fn turn(hour: f64, last: &LastWatering) -> (&'static str, u64) {
+    let due_in_h = (last.down.until_due.value() - last.ago) * 24.0;
+    let midday = hour >= MIDDAY_H.0 && hour < MIDDAY_H.1;
+    let mut best = if midday { "evening" } else { "now" };
+    if hour < MIDDAY_H.0 && hour + due_in_h >= EVENING_H {
+        best = "evening";
+    }
+    if hour + due_in_h < 24.0 + MORNING_H {
+        return (best, 0);
+    }
+    let ahead = ((hour + due_in_h - MORNING_H) / 24.0).floor().clamp(1.0, 60.0);
+    if ahead < 2.0 { ("tomorrow", 1) } else { ("later", ahead as u64) }
+}

@@ -1,0 +1,131 @@
+//! A year around a day at one place: each week's mean temperatures, and how long its days are.
+
+use crate::agronomy::sun::SunDay;
+use crate::agronomy::thermal_time::{Thresholds, thermal_time};
+use crate::needs::heat::temperatures;
+use crate::quantity::{Temperature, TemperatureDifference, ThermalTime};
+use crate::weather::{Day, Weather};
+use chrono::{Datelike, Days, NaiveDate};
+
+/// Days before the day asked about.
+const BEFORE: usize = 370;
+/// Days after it: a year, and what the last sowing of that year needs.
+const AFTER: usize = 370 + 330;
+/// A week counts from its first day.
+const WEEK: usize = 7;
+
+/// The days around one day; a place in it is the number of days since its first.
+#[derive(Debug, Clone)]
+pub struct Year {
+    first: NaiveDate,
+    days: Vec<Day>,
+    weeks: Vec<Week>,
+}
+
+/// The seven days from one day on.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Week {
+    pub tmax: Temperature,
+    pub tmin: Temperature,
+    /// From sunrise to sunset of its first day, h (FAO-56 eq. 34).
+    pub day_h: f64,
+}
+
+impl Week {
+    /// Its mean temperature.
+    #[must_use]
+    pub fn mean(&self) -> Temperature {
+        self.tmax.middle(self.tmin)
+    }
+}
+
+impl Year {
+    /// The year around a day. None where no usual days of the place are known: a forecast alone is too short.
+    #[must_use]
+    pub fn around(weather: &Weather<'_>, day: NaiveDate) -> Option<Self> {
+        let first = day.checked_sub_days(Days::new(BEFORE as u64))?;
+        let days: Vec<Day> = weather.from(first).take(BEFORE + AFTER).collect();
+        if days.len() < BEFORE + AFTER {
+            return None;
+        }
+        let weeks = days.windows(WEEK).filter_map(|week| {
+            let date = week.first()?.date;
+            Some(Week {
+                tmax: mean(week.iter().map(|day| day.tmax)),
+                tmin: mean(week.iter().map(|day| day.tmin)),
+                day_h: SunDay::new(weather.latitude_deg, u16::try_from(date.ordinal()).ok()?).daylight_hours(),
+            })
+        });
+        Some(Self { first, weeks: weeks.collect(), days })
+    }
+
+    /// The place of the day it was made around.
+    #[must_use]
+    pub const fn today(&self) -> usize {
+        BEFORE
+    }
+
+    /// How many places have a whole week.
+    #[must_use]
+    pub fn len(&self) -> usize {
+        self.weeks.len()
+    }
+
+    /// Whether it has no week.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.weeks.is_empty()
+    }
+
+    #[must_use]
+    pub fn week(&self, place: usize) -> Option<&Week> {
+        self.weeks.get(place)
+    }
+
+    /// The weeks that lie wholly within a stretch of days, with their places.
+    pub fn weeks_within(&self, from: usize, until: usize) -> impl Iterator<Item = (usize, &Week)> {
+        let last = (until + 1).saturating_sub(WEEK).max(from);
+        self.weeks.iter().enumerate().take(last + 1).skip(from)
+    }
+
+    #[must_use]
+    pub fn date(&self, place: usize) -> NaiveDate {
+        self.first.checked_add_days(Days::new(place as u64)).unwrap_or(NaiveDate::MAX)
+    }
+
+    /// Thermal time gathered before each place, degree days.
+    #[must_use]
+    pub fn gathered(&self, thresholds: Thresholds) -> Gathered {
+        let mut sum = 0.0;
+        let mut before = Vec::with_capacity(self.days.len() + 1);
+        before.push(sum);
+        for day in &self.days {
+            sum += thermal_time(temperatures(day), thresholds).as_degree_days();
+            before.push(sum);
+        }
+        Gathered { before }
+    }
+}
+
+/// Thermal time along a year.
+#[derive(Debug, Clone)]
+pub struct Gathered {
+    before: Vec<f64>,
+}
+
+impl Gathered {
+    /// The place on whose day a sum is reached that begins at a place; none within the year.
+    #[must_use]
+    pub fn reached(&self, from: usize, sum: ThermalTime) -> Option<usize> {
+        let wanted = self.before.get(from)? + sum.as_degree_days();
+        let place = self.before.partition_point(|gathered| *gathered < wanted);
+        (place < self.before.len()).then(|| place.max(from + 1) - 1)
+    }
+}
+
+fn mean(temperatures: impl ExactSizeIterator<Item = Temperature>) -> Temperature {
+    let count = temperatures.len() as f64;
+    let zero = Temperature::celsius(0.0);
+    let sum: f64 = temperatures.map(|temperature| (temperature - zero).as_kelvins()).sum();
+    zero + TemperatureDifference::kelvins(sum / count)
+}
