@@ -34,7 +34,9 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
         if now.measures.is_empty() && now.crops.is_empty() && now.beds.is_empty() {
             now.measures.clone_from(&before.measures);
         }
-        if now.materials.is_empty() {
+        // "A strong medicine" told of a bottle is no other product.
+        let of_bottle = now.points.iter().any(|point| point.tells_product());
+        if now.materials.is_empty() || of_bottle && !before.materials.is_empty() {
             now.materials.clone_from(&before.materials);
         }
         now.points.extend(&before.points);

@@ -90,6 +90,7 @@ fn leaning(kind: Kind, evidence: Evidence) -> f64 {
         Kind::Spray if evidence.sprays == About::Asked => 0.60,
         Kind::Feed if evidence.feeds == About::Asked => 0.60,
         Kind::Spray if evidence.sprays == About::Named => 0.10,
+        Kind::Feed if evidence.feeds == About::Named => 0.25,
         Kind::Record | Kind::Harvest if asked => -0.40,
         Kind::Seed | Kind::Space if evidence.sprays != About::Not || evidence.feeds != About::Not => -0.30,
         Kind::Harvest if evidence.started => 0.30,

@@ -51,7 +51,7 @@ struct Found {
     days: Vec<dates::DayFound>,
     asks: bool,
     did: Option<JobKind>,
-    /// Something to spray, or a feed, is in it.
+    /// Something to spray, or a feed that is nothing else, is named.
     sprays: bool,
     feeds: bool,
 }
@@ -84,7 +84,7 @@ impl Found {
         let thing =
             |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
         let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
-        let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]) || thing(JobKind::Feed);
+        let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
         Self { names, told, quantities, days, asks, did, sprays, feeds }
     }
 
@@ -97,26 +97,40 @@ impl Found {
             trouble: self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_))),
             crop: self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_))),
             started: self.asks && matches!(self.did, Some(JobKind::Sow | JobKind::Plant)),
-            sprays: self.about(self.sprays, &[Point::Drug, Point::SyntheticSpray], JobKind::Spray),
-            feeds: self.about(self.feeds, &[Point::SyntheticFeed, Point::Tonic], JobKind::Feed),
+            sprays: self.about_sprays(),
+            feeds: self.about_feeds(),
         }
     }
 
-    /// How far a message is about a spray or a feed. Whether one may pick, mix, or do it again after it was done is
-    /// a question about it, not a record.
-    fn about(&self, named: bool, products: &[Point], job: JobKind) -> About {
-        let has = |point| self.points().any(|found| found == point);
-        if !named && !products.iter().copied().any(has) {
-            return About::Not;
-        }
-        let harm = [Point::Wait, Point::Stronger, Point::Together, Point::Tender, Point::Accident, Point::Tonic];
-        let again = self.did == Some(job) && has(Point::Time);
-        let strength = job == JobKind::Spray && has(Point::Strength);
-        match self.asks {
-            true if again || strength || harm.into_iter().any(has) => About::Asked,
+    /// How far a message is about a spray: by a product, or by the work. Whether one may pick, mix, or do it again
+    /// after it was done is a question about it, not a record.
+    fn about_sprays(&self) -> About {
+        let harm = [Point::Wait, Point::Stronger, Point::Together, Point::Tender, Point::Strength];
+        let product = self.sprays || self.has(Point::Drug) || self.has(Point::SyntheticSpray);
+        let asked = self.did == Some(JobKind::Spray) && self.has(Point::Time);
+        match product && self.asks {
+            true if asked || harm.into_iter().any(|point| self.has(point)) => About::Asked,
             true => About::Named,
             false => About::Not,
         }
+    }
+
+    /// How far a message is about a feed. Compost alone says little: it goes into a mix as well.
+    fn about_feeds(&self) -> About {
+        let product = self.feeds || self.has(Point::SyntheticFeed) || self.has(Point::Tonic);
+        let worked = self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Feed));
+        let again = self.did == Some(JobKind::Feed) && self.has(Point::Time);
+        let harm = (product || worked) && self.has(Point::Accident) || self.has(Point::Tonic);
+        let mix = self.names.iter().any(|hit| matches!(hit.meaning, Named::Mix(_)));
+        match self.asks {
+            true if again || harm => About::Asked,
+            true if product && !mix => About::Named,
+            _ => About::Not,
+        }
+    }
+
+    fn has(&self, point: Point) -> bool {
+        self.points().any(|found| found == point)
     }
 
     fn points(&self) -> impl Iterator<Item = Point> {
