@@ -10,6 +10,8 @@ mod daylight;
 mod emergence;
 #[path = "published/examples.rs"]
 mod examples;
+#[path = "published/media_and_seed.rs"]
+mod media_and_seed;
 #[path = "published/season.rs"]
 mod season;
 #[path = "published/stages.rs"]

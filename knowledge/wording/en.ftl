@@ -600,8 +600,8 @@ working-nitrogen = Nitrogen since { $day }, a month ahead counted: mix and feeds
 
 load-bed =
     { $count ->
-        [1] { $bed }, wet: { $mass } with plants, about { $usual } after an ordinary watering. That lays { $load } on the slab under it.
-       *[other] { $count } of { $bed }, wet: { $mass } together, about { $usual } after an ordinary watering. Each lays { $load } on the slab under it.
+        [1] The { $bed }, wet: { $mass } with plants, about { $usual } after an ordinary watering. That lays { $load } on the slab under it.
+       *[other] { $count } × { $bed }, wet: { $mass } together, about { $usual } after an ordinary watering. Each lays { $load } on the slab under it.
     }
 load-depth = { $depth } of our light mix, wet: { $mass } on each square metre ({ $foot } on each square foot), that is { $load }, before sides, plants and people.
 load-limit =
@@ -617,7 +617,7 @@ load-site =
         [1] With two people and a delivery of sacks: { $mass } on { $site }.
        *[other] All { $count } beds of { $site } with two people, up to a blocked drain and a delivery of sacks: { $mass }.
     }
-load-heaviest = { $parts }. The heaviest on its ground, { $bed }, lays { $load } on the slab under it.
+load-heaviest = { $parts }. The heaviest on its ground, the { $bed }, lays { $load } on the slab under it.
 load-one = { $bed } { $mass }
 load-lower = Lighter: less depth, more room between boxes, no garden soil (wet it weighs { $soil } kg a litre).
 load-doubt =
@@ -626,7 +626,7 @@ load-doubt =
         [hanging] Don't hang it there yet: a railing or ceiling hook is not made for wet mix, and what falls can kill. Someone who builds such fixings has to look at it first.
        *[place] Not near an unsupported edge. Over which beam or wall heavy boxes may stand, only an engineer who knows the slab can say.
     } I have passed this to the crew.
-load-assumed = I don't have your bed: this is for { $bed }. Tell me yours.
+load-assumed = I don't have your bed: this is for a { $bed }. Tell me yours.
 ask-load-size = How big is it? Length, width and depth of the box, or the litres of the bag.
 choice-all-beds = all my beds
 caution-hanging = keep people from below it, and don't lean over the edge to fix or water it.
@@ -648,19 +648,31 @@ space-plants =
     { $verdict ->
         [too-many] { $asked } is too many: { $one ->
             [one] { $bed } has room for 1 { $crop } plant.
+            [first] { $bed } has room for 1 { $crop } plant, at the very most { $plants }.
            *[more] { $bed } has room for { $usual } { $crop } plants, { $plants } by the gap you keep.
         }
-        [tight] { $asked } is tight: { $bed } has room for { $usual } { $crop } plants, { $plants } by the gap you keep.
+        [tight] { $asked } is tight: { $bed } has room for { $one ->
+            [first] 1 { $crop } plant ({ $plants } by the gap you keep).
+           *[more] { $usual } { $crop } plants ({ $plants } by the gap you keep).
+        }
        *[none] { $bed }: { $one ->
             [one] 1 { $crop } plant
+            [first] 1 { $crop } plant ({ $plants } by the gap you keep)
            *[more] about { $usual } { $crop } plants ({ $plants } by the gap you keep)
         }{ $share ->
             [shared] , with an equal share of it
            *[whole] {""}
         }.
     }
-space-density = That is about { $metre } on a square metre, { $foot } on a square foot.
-space-gap = { $crop }: { $cm } cm ({ $inches } in) from plant to plant, and { $half } cm from the edge.
+space-density = That is about { $metre } on a square metre{ $few ->
+    [few] {""}
+   *[many] , { $foot } on a square foot
+}.
+space-bed = the { $bed }
+space-gap = { $crop }: { $cm } cm ({ $inches } in) from plant to plant{ $edge ->
+    [rim] {""}
+   *[edge] , and { $half } cm from the edge
+}.
 space-between = Between { $one } and { $other }: about { $cm } cm.
 space-litres = Each wants { $litres } of mix to itself: in the heat a smaller one dries out between waterings.
 space-empty = Counted for the empty bed: what stands there now takes its room.
@@ -688,6 +700,7 @@ seed-packet =
     }
 seed-unknown = I have no checked seed weight for { $crops }; someone of the crew will tell you.
 seed-plants = { $count } plants
+seed-range = { $low } to { $high } g
 seed-row = a row of { $length }
 seed-beds = { $count } × { $bed }
 working-seed-plants = { $plants } plants at { $cm } cm, { $laid } seeds for each, { $comes } % come up.
@@ -695,12 +708,17 @@ working-seed-weight = 1000 seeds weigh { $grams } g.
 working-seed-tray = { $grams } g on each square metre × { $area }.
 mix-all-beds =
     { $count ->
-        [1] your bed
-       *[other] all { $count } beds
+        [1] one bed
+       *[other] { $count } beds together
     }
-mix-blocks = { $material } comes as pressed blocks: { $mass } of them swell to that, { $blocks } of 5 kg.
-mix-top-up = { $litres } of loose mix to bring { $bed } up again by { $sunk }.
-build-site = For { $bed }: { $trays } drainage trays of { $tray }, { $sides } of side, { $cloth } of lining cloth, { $wire } of wire.
+mix-blocks = { $material } comes as pressed blocks: { $mass } of them swell to that ({ $blocks } of 5 kg).
+mix-top-up = { $litres } of loose mix to bring the { $bed } up again by { $sunk }.
+build-round =
+    For the { $bed }: { $cloth ->
+        [none] no trays, sides or lining; holes below for the water to run out
+       *[other] { $cloth } of cloth, cut square; no trays or sides
+    }.
+build-site = For the { $bed }: { $trays } drainage trays of { $tray }, { $sides } of side, { $cloth } of lining cloth, { $wire } of wire.
 working-build-site = Added up bed by bed before rounding; baskets and round pots take cloth and no trays, bags and sprouting trays neither.
 
 # (end of: Space and seed)

@@ -648,19 +648,28 @@ space-plants =
     { $verdict ->
         [too-many] { $asked } zyada hain. { $bed }: { $one ->
             [one] { $crop } ka 1 paudha.
+            [first] { $crop } ka 1 paudha, zyada se zyada { $plants }.
            *[more] { $crop } ke kareeb { $usual } paudhe (doori ke hisaab se { $plants }).
         }
         [tight] { $asked } tang rahenge. { $bed }: { $crop } ke kareeb { $usual } paudhe (doori ke hisaab se { $plants }).
        *[none] { $bed }: { $one ->
             [one] { $crop } ka 1 paudha
+            [first] { $crop } ka 1 paudha (doori ke hisaab se { $plants })
            *[more] { $crop } ke kareeb { $usual } paudhe (doori ke hisaab se { $plants })
         }{ $share ->
             [shared] , bed barabar baantkar
            *[whole] {""}
         }.
     }
-space-density = Yaani ek square metre mein kareeb { $metre }, ek square foot mein { $foot }.
-space-gap = { $crop }: paudhe se paudha { $cm } cm ({ $inches } inch), kinare se { $half } cm.
+space-density = Yaani ek square metre mein kareeb { $metre }{ $few ->
+    [few] {""}
+   *[many] , ek square foot mein { $foot }
+}.
+space-bed = { $bed }
+space-gap = { $crop }: paudhe se paudha { $cm } cm ({ $inches } inch){ $edge ->
+    [rim] {""}
+   *[edge] , kinare se { $half } cm
+}.
 space-between = { $one } aur { $other } ke beech: kareeb { $cm } cm.
 space-litres = Har paudhe ko { $litres } mitti apni chahiye: garmi mein kam mitti do paani ke beech sookh jaati hai.
 space-empty = Ginti khaali bed ki hai: jo abhi laga hai uski jagah ghata lein.
@@ -688,6 +697,7 @@ seed-packet =
     }
 seed-unknown = { $crops } ke beej ka jaancha hua wazan mere paas nahi hai; team se koi batayega.
 seed-plants = { $count } paudhe
+seed-range = { $low } se { $high } g
 seed-row = { $length } ki katar
 seed-beds = { $count } × { $bed }
 working-seed-plants = { $cm } cm par { $plants } paudhe, har ek ke liye { $laid } beej, { $comes } % ugte hain.
@@ -695,11 +705,16 @@ working-seed-weight = 1000 beej ka wazan { $grams } gram.
 working-seed-tray = Har square metre par { $grams } gram × { $area }.
 mix-all-beds =
     { $count ->
-        [1] aapke bed
-       *[other] saare { $count } bed
+        [1] ek bed
+       *[other] { $count } bed milakar
     }
 mix-blocks = { $material } dabi hui eenton mein aati hai: { $mass } phoolkar itni hoti hai, 5 kilo wali { $blocks }.
 mix-top-up = { $bed }, { $sunk } phir se bharna: { $litres } khuli mitti.
+build-round =
+    { $bed }: { $cloth ->
+        [none] na tray, na kinara, na astar; neeche paani nikalne ke chhed rakhein
+       *[other] { $cloth } kapda, chaukor kata; tray ya kinara nahi
+    }.
 build-site = { $bed }: { $tray } wali { $trays } nikaasi tray, { $sides } kinara, { $cloth } kapda, { $wire } taar.
 working-build-site = Ek-ek bed jodkar, aakhir mein ek baar poora kiya; tokri aur gol gamle mein kapda lagta hai, tray nahi; bag aur ankur tray mein kuchh nahi.
 

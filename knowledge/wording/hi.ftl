@@ -648,19 +648,28 @@ space-plants =
     { $verdict ->
         [too-many] { $asked } ज़्यादा हैं। { $bed }: { $one ->
             [one] { $crop } का 1 पौधा।
+            [first] { $crop } का 1 पौधा, ज़्यादा से ज़्यादा { $plants }।
            *[more] { $crop } के क़रीब { $usual } पौधे (दूरी के हिसाब से { $plants })।
         }
         [tight] { $asked } तंग रहेंगे। { $bed }: { $crop } के क़रीब { $usual } पौधे (दूरी के हिसाब से { $plants })।
        *[none] { $bed }: { $one ->
             [one] { $crop } का 1 पौधा
+            [first] { $crop } का 1 पौधा (दूरी के हिसाब से { $plants })
            *[more] { $crop } के क़रीब { $usual } पौधे (दूरी के हिसाब से { $plants })
         }{ $share ->
             [shared] , बेड बराबर बाँटकर
            *[whole] {""}
         }।
     }
-space-density = यानी एक वर्ग मीटर में क़रीब { $metre }, एक वर्ग फुट में { $foot }।
-space-gap = { $crop }: पौधे से पौधा { $cm } सेमी ({ $inches } इंच), किनारे से { $half } सेमी।
+space-density = यानी एक वर्ग मीटर में क़रीब { $metre }{ $few ->
+    [few] {""}
+   *[many] , एक वर्ग फुट में { $foot }
+}।
+space-bed = { $bed }
+space-gap = { $crop }: पौधे से पौधा { $cm } सेमी ({ $inches } इंच){ $edge ->
+    [rim] {""}
+   *[edge] , किनारे से { $half } सेमी
+}।
 space-between = { $one } और { $other } के बीच: क़रीब { $cm } सेमी।
 space-litres = हर पौधे को { $litres } मिट्टी अपनी चाहिए: गर्मी में कम मिट्टी दो पानी के बीच सूख जाती है।
 space-empty = गिनती ख़ाली बेड की है: जो अभी लगा है उसकी जगह घटा लें।
@@ -688,6 +697,7 @@ seed-packet =
     }
 seed-unknown = { $crops } के बीज का जाँचा हुआ वज़न मेरे पास नहीं है; टीम से कोई बताएगा।
 seed-plants = { $count } पौधे
+seed-range = { $low } से { $high } ग्राम
 seed-row = { $length } की कतार
 seed-beds = { $count } × { $bed }
 working-seed-plants = { $cm } सेमी पर { $plants } पौधे, हर एक के लिए { $laid } बीज, { $comes } % उगते हैं।
@@ -695,11 +705,16 @@ working-seed-weight = 1000 बीज का वज़न { $grams } ग्रा
 working-seed-tray = हर वर्ग मीटर पर { $grams } ग्राम × { $area }।
 mix-all-beds =
     { $count ->
-        [1] आपके बेड
-       *[other] सारे { $count } बेड
+        [1] एक बेड
+       *[other] { $count } बेड मिलाकर
     }
 mix-blocks = { $material } दबी हुई ईंटों में आती है: { $mass } फूलकर इतनी होती है, 5 किलो वाली { $blocks }।
 mix-top-up = { $bed }, { $sunk } फिर से भरना: { $litres } खुली मिट्टी।
+build-round =
+    { $bed }: { $cloth ->
+        [none] न ट्रे, न किनारा, न अस्तर; नीचे पानी निकलने के छेद रखें
+       *[other] { $cloth } कपड़ा, चौकोर कटा; ट्रे या किनारा नहीं
+    }।
 build-site = { $bed }: { $tray } वाली { $trays } निकासी ट्रे, { $sides } किनारा, { $cloth } कपड़ा, { $wire } तार।
 working-build-site = एक-एक बेड जोड़कर, आख़िर में एक बार पूरा किया; टोकरी और गोल गमले में कपड़ा लगता है, ट्रे नहीं; बैग और अंकुर ट्रे में कुछ नहीं।
 

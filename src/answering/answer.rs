@@ -44,6 +44,8 @@ pub struct Answer {
     pub records: Vec<Record>,
     /// The message waits for a person of the crew.
     pub queued: bool,
+    /// A danger was told: nothing else is answered beside it.
+    pub stops: bool,
 }
 
 impl Answer {
@@ -63,6 +65,7 @@ impl Answer {
             choices: Vec::new(),
             records: Vec::new(),
             queued: false,
+            stops: false,
         }
     }
 
@@ -78,9 +81,13 @@ impl Answer {
         Self { lines: vec![line], queued: true, ..Self::new(Outcome::HandedOver) }
     }
 
-    /// Two answers in one: everything of both, the outcome the least finished.
+    /// Two answers in one: everything of both, the outcome the least finished; one that stops stands alone.
     #[must_use]
     pub fn joined(mut self, other: Self) -> Self {
+        if self.stops || other.stops {
+            self.reading.join(other.reading.clone());
+            return if self.stops { self } else { Self { reading: self.reading, ..other } };
+        }
         self.outcome = least_finished(self.outcome, other.outcome);
         self.figures.extend(other.figures);
         self.lines.extend(other.lines);
@@ -117,6 +124,10 @@ fn least_finished(a: Outcome, b: Outcome) -> Outcome {
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let mut answer = by_kind(reading, facts);
     answer.reading = ReadingShown::of(reading);
+    if answer.stops {
+        // A danger of the roof was heard in it, whatever else it asked for.
+        answer.reading.kind = Kind::Load;
+    }
     for (site, bed) in facts.beds() {
         let mut names = bed.bed.names.clone();
         names.push(bed.bed.id.bed().replace('-', " "));

@@ -4,18 +4,22 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
-use super::mix::{put, recipe_notes};
-use super::subject::{box_measures, subjects};
-use crate::garden::Shape;
-use crate::knowledge::SourceRef;
-use crate::needs::build::{USUAL_TRAY, build_need};
+use super::mix::{all_beds, put, put_whole, recipe_notes};
+use super::subject::{Subject, box_measures, subjects};
+use crate::garden::{Bed, Shape};
+use crate::knowledge::{Mix, SourceRef};
+use crate::needs::build::{BuildNeed, USUAL_TRAY, build_need, parts_need, total};
+use crate::needs::load::bed_load;
 use crate::needs::mix::mix_need;
 use crate::needs::surroundings::vessel;
-use crate::quantity::{Estimate, Length, Mass, Unit, Written};
+use crate::quantity::{Area, Estimate, Length, Unit, Written};
 use crate::understanding::Reading;
 
 /// Trays, sides, cloth, wire, and the mix.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if reading.all_beds && reading.measures.is_empty() {
+        return whole(reading, facts);
+    }
     if reading.measures.is_empty() && !reading.beds_named {
         return Answer::ask(Line::new("ask-size"), sizes());
     }
@@ -25,15 +29,12 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     };
     let Some(subject) = subject else { return Answer::ask(Line::new("ask-size"), sizes()) };
     let Shape::Box { length, width, depth } = subject.bed.shape else {
-        return Answer::ask(Line::new("ask-size"), sizes());
+        return round(&subject, facts);
     };
     let (tray, tray_said) = tray(reading);
     let need = build_need(length.quantity(), width.quantity(), depth.quantity(), tray);
     let mut answer = Answer::new(Outcome::Answered);
-    answer.figures.push(Figure::number("trays", Estimate::exactly(f64::from(need.trays)), "1"));
-    answer.figures.push(Figure::quantity("side_metres", &Estimate::exactly(need.sides)));
-    answer.figures.push(Figure::quantity("cloth_square_metres", &Estimate::exactly(need.cloth)));
-    answer.figures.push(Figure::quantity("wire_metres", &Estimate::exactly(need.wire)));
+    figures(&mut answer, &need);
     answer.lines.push(
         Line::new("build-parts")
             .with("bed", subject.called())
@@ -60,11 +61,74 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         answer.lines.push(Line::new("assumed-tray").with("tray", Said::Size(tray_written(reading))));
     }
     recipe_notes(&mut answer, mix);
-    // The heavy end decides: what stands on a roof is told soaked, and nobody here says that it may.
-    let heaviest = mix.properties.density_wet_kg_per_l.is.high() * mixed.settled.high().as_litres();
-    let weight = Estimate::exactly(Mass::kilograms(heaviest));
+    heavy(&mut answer, &subject.bed, mix);
+    answer.cite(&SourceRef::new("common-practice", "building a box"));
+    answer
+}
+
+fn figures(answer: &mut Answer, need: &BuildNeed) {
+    answer.figures.push(Figure::number("trays", Estimate::exactly(f64::from(need.trays)), "1"));
+    answer.figures.push(Figure::quantity("side_metres", &Estimate::exactly(need.sides)));
+    answer.figures.push(Figure::quantity("cloth_square_metres", &Estimate::exactly(need.cloth)));
+    answer.figures.push(Figure::quantity("wire_metres", &Estimate::exactly(need.wire)));
+}
+
+/// The heavy end decides: full of water, drain blocked, the same sum that a question about the load gets; and
+/// nobody here says that it may stand there.
+fn heavy(answer: &mut Answer, bed: &Bed, mix: &Mix) {
+    let Some(load) = bed_load(bed, mix) else { return };
+    let weight = Estimate::exactly(load.waterlogged().high() - load.plants.high());
     answer.cautions.insert(0, Line::new("caution-weight").with("weight", Said::Mass(weight)));
-    answer.cite(&mix.properties.density_wet_kg_per_l.source);
+    answer.cite(&mix.properties.density_dry_kg_per_l.source);
+}
+
+/// A basket, pot or bag: cloth and mix, no trays.
+fn round(subject: &Subject<'_>, facts: &Facts<'_>) -> Answer {
+    let need =
+        parts_need(subject.bed.kind, &subject.bed.shape, (Length::feet(USUAL_TRAY.0), Length::feet(USUAL_TRAY.1)));
+    let mut answer = Answer::new(Outcome::Answered);
+    figures(&mut answer, &need);
+    answer.lines.push(
+        Line::new("build-round")
+            .with("bed", subject.called())
+            .with("cloth", if need.cloth > Area::default() { Said::Area(need.cloth) } else { Said::Key("none") }),
+    );
+    answer.working.push(Line::new("working-build-site"));
+    answer.cite(&SourceRef::new("common-practice", "lining a basket or pot"));
+    let Some(mix) = facts.known.mixes.get(subject.bed.mix_counted()) else { return answer };
+    let mixed = mix_need(&vessel(&subject.bed.shape), 1.0, mix, facts.known);
+    put(&mut answer, mix, &mixed, &subject.called(), 1.0);
+    recipe_notes(&mut answer, mix);
+    heavy(&mut answer, &subject.bed, mix);
+    answer
+}
+
+/// One list for all beds of a person, rounded once.
+fn whole(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let subjects = match subjects(reading, facts) {
+        Ok(subjects) if !subjects.is_empty() => subjects,
+        Ok(_) => return Answer::ask(Line::new("ask-size"), sizes()),
+        Err(question) => return question,
+    };
+    let tray = (Length::feet(USUAL_TRAY.0), Length::feet(USUAL_TRAY.1));
+    let needs: Vec<BuildNeed> =
+        subjects.iter().map(|subject| parts_need(subject.bed.kind, &subject.bed.shape, tray)).collect();
+    let need = total(&needs);
+    let mut answer = Answer::new(Outcome::Answered);
+    figures(&mut answer, &need);
+    answer.lines.push(
+        Line::new("build-site")
+            .with("bed", all_beds(subjects.len()))
+            .with("trays", Said::Count(i64::from(need.trays)))
+            .with("tray", Said::Size(tray_written(reading)))
+            .with("sides", Said::Length(need.sides))
+            .with("cloth", Said::Area(need.cloth))
+            .with("wire", Said::Length(need.wire)),
+    );
+    answer.working.push(Line::new("working-build-site"));
+    answer.working.push(Line::new("working-parts"));
+    put_whole(&mut answer, &subjects, facts);
+    answer.cautions.insert(0, Line::new("caution-load"));
     answer.cite(&SourceRef::new("common-practice", "building a box"));
     answer
 }

@@ -54,10 +54,10 @@ pub enum Said {
     SeasonDay(NaiveDate),
     /// Several, joined as the language joins them.
     List(Vec<Said>),
-    /// A clock time.
-    Clock(NaiveTime),
     /// Spread over an area, with its range.
     Load(Estimate<RoofLoad>),
+    /// A clock time.
+    Clock(NaiveTime),
 }
 
 impl Line {

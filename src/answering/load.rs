@@ -25,7 +25,8 @@ pub fn first(reading: &Reading, facts: &Facts<'_>, sure: bool) -> Option<Answer>
         if says(reading, &words.damage) && (reading.kind == Kind::Load || of_roof(reading)) {
             return Some(doubt("damage"));
         }
-        if says(reading, &words.hanging) && (near || of_roof(reading)) {
+        let over_edge = reading.kind == Kind::Load && says(reading, &words.over_edge);
+        if over_edge || says(reading, &words.hanging) && (near || of_roof(reading)) {
             return Some(doubt("hanging"));
         }
     }
@@ -67,7 +68,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 
 /// Signs that no sum answers: nothing more is put there until an engineer has looked.
 fn doubt(what: &'static str) -> Answer {
-    let mut answer = Answer::hand_over(Line::new("load-doubt").with("what", Said::Key(what)));
+    let line = Line::new("load-doubt").with("what", Said::Key(what));
+    let mut answer = Answer { stops: what != "place", ..Answer::hand_over(line) };
     if what == "hanging" {
         answer.cautions.push(Line::new("caution-hanging"));
     }

@@ -3,16 +3,25 @@
 use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::figure::Figure;
+use super::hint::says;
 use super::line::{Line, Said};
 use super::subject::{Subject, described_bed, subjects};
 use crate::garden::BedKind;
 use crate::knowledge::Mix;
-use crate::needs::mix::{MixNeed, mix_need};
+use crate::needs::mix::{MixNeed, blocks_need, mix_need, top_up_need, total};
 use crate::needs::surroundings::vessel;
+use crate::quantity::{Length, UnitOf, Written};
 use crate::understanding::Reading;
+use std::collections::BTreeMap;
 
 /// The recipe, and for a size its litres.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if let Some(sunk) = sunk(reading, facts) {
+        return top_up(sunk, reading, facts);
+    }
+    if reading.all_beds && described_bed(reading).is_none() {
+        return whole(reading, facts);
+    }
     let sized = described_bed(reading).is_some() || reading.beds_named;
     let subject = if sized { subjects(reading, facts).ok().and_then(|all| all.into_iter().next()) } else { None };
     let id = mix_meant(reading, subject.as_ref());
@@ -34,6 +43,114 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     answer
 }
 
+/// How far the mix has gone down, where that is told: one length beside a word for it.
+fn sunk(reading: &Reading, facts: &Facts<'_>) -> Option<Written> {
+    /// Further down a bed is filled anew.
+    const MOST: Length = Length::metres(0.5);
+    let mut lengths = reading.quantities.iter().filter(|said| said.unit.measures() == UnitOf::Length);
+    let last = lengths.next_back().filter(|_| says(reading, &facts.known.talk.sunk))?;
+    let depth = last.length()?;
+    (depth > Length::default() && depth <= MOST).then_some(*last)
+}
+
+/// What fills a bed up again.
+fn top_up(sunk: Written, reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let subject = match subjects(reading, facts) {
+        Ok(subjects) => subjects.into_iter().next(),
+        Err(question) => return question,
+    };
+    let Some((subject, depth)) = subject.zip(sunk.length()) else { return super::handed_over::not_known() };
+    let id = mix_meant(reading, Some(&subject));
+    let Some(mix) = facts.known.mixes.get(&id) else { return super::handed_over::not_known() };
+    let need = top_up_need(vessel(&subject.bed.shape).measures().top, depth, mix, facts.known);
+    let mut answer = Answer::new(Outcome::Answered);
+    figures(&mut answer, &need);
+    answer.lines.push(
+        Line::new("mix-top-up")
+            .with("litres", Said::Volume(need.loose))
+            .with("bed", subject.called())
+            .with("sunk", Said::Size(vec![sunk])),
+    );
+    answer.lines.push(parts(&need));
+    working(&mut answer, mix, &need);
+    recipe_notes(&mut answer, mix);
+    answer
+}
+
+/// One list for all beds of a person.
+fn whole(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let subjects = match subjects(reading, facts) {
+        Ok(subjects) => subjects,
+        Err(question) => return question,
+    };
+    let mut answer = Answer::new(Outcome::Answered);
+    put_whole(&mut answer, &subjects, facts);
+    if answer.figures.is_empty() { super::handed_over::not_known() } else { answer }
+}
+
+/// The mix of several beds, each by its own recipe, added up and only then rounded.
+pub fn put_whole(answer: &mut Answer, subjects: &[Subject<'_>], facts: &Facts<'_>) {
+    let mut by_mix: BTreeMap<&str, (&Mix, Vec<MixNeed>)> = BTreeMap::new();
+    for subject in subjects {
+        if let Some(mix) = subject.mix(facts) {
+            let need = mix_need(&vessel(&subject.bed.shape), 1.0, mix, facts.known);
+            by_mix.entry(mix.id.as_str()).or_insert_with(|| (mix, Vec::new())).1.push(need);
+        }
+    }
+    if by_mix.is_empty() {
+        return;
+    }
+    let totals: Vec<(&Mix, MixNeed)> = by_mix.into_values().map(|(mix, needs)| (mix, total(&needs))).collect();
+    let all = total(&totals.iter().map(|(_, need)| need.clone()).collect::<Vec<_>>());
+    figures(answer, &all);
+    answer.lines.push(
+        Line::new("mix-litres")
+            .with("litres", Said::Volume(all.loose))
+            .with("settled", Said::Volume(all.settled))
+            .with("bed", all_beds(subjects.len()))
+            .with("count", Said::Count(1)),
+    );
+    if totals.len() > 1 {
+        let each = totals.iter().map(|(mix, need)| {
+            let line = Line::new("mix-part").with("material", Said::Mix(mix.id.clone()));
+            Said::Line(Box::new(line.with("amount", Said::Volume(need.loose))))
+        });
+        answer.lines.push(Line::new("mix-parts").with("parts", Said::List(each.collect())));
+    }
+    answer.lines.push(parts(&all));
+    let pressed = blocks(&all, answer, facts);
+    answer.lines.extend(pressed);
+    for (mix, need) in &totals {
+        working(answer, mix, need);
+        recipe_notes(answer, mix);
+    }
+}
+
+/// How several beds are called together.
+pub fn all_beds(count: usize) -> Said {
+    Said::Line(Box::new(Line::new("mix-all-beds").with("count", Said::Count(count as i64))))
+}
+
+/// What comes pressed, by weight and in whole blocks.
+fn blocks(need: &MixNeed, answer: &mut Answer, facts: &Facts<'_>) -> Vec<Line> {
+    /// A usual block, kg (common practice; smaller bricks are sold too).
+    const BLOCK_KG: f64 = 5.0;
+    let mut lines = Vec::new();
+    for part in &need.parts {
+        let swell = facts.known.materials.get(&part.material).and_then(|material| material.swell_l_per_kg.as_ref());
+        let Some((litres, swell)) = part.litres.zip(swell) else { continue };
+        let mass = blocks_need(&litres, &swell.is);
+        answer.cite(&swell.source);
+        lines.push(
+            Line::new("mix-blocks")
+                .with("material", Said::Material(part.material.clone()))
+                .with("mass", Said::Mass(mass))
+                .with("blocks", Said::Span(mass.map(|mass| (mass.as_kilograms() / BLOCK_KG).ceil()), 0)),
+        );
+    }
+    lines
+}
+
 /// The mix that was named, else that of the bed, else what suits a sprouting tray or a bed.
 fn mix_meant(reading: &Reading, subject: Option<&Subject<'_>>) -> String {
     let tray = reading.microgreen || reading.bed_kind == Some(BedKind::Tray);
@@ -43,6 +160,19 @@ fn mix_meant(reading: &Reading, subject: Option<&Subject<'_>>) -> String {
 
 /// Figures, lines and working of a mix for beds of a size.
 pub fn put(answer: &mut Answer, mix: &Mix, need: &MixNeed, bed: &Said, count: f64) {
+    figures(answer, need);
+    answer.lines.push(
+        Line::new("mix-litres")
+            .with("litres", Said::Volume(need.loose))
+            .with("settled", Said::Volume(need.settled))
+            .with("bed", bed.clone())
+            .with("count", Said::Count(count as i64)),
+    );
+    answer.lines.push(parts(need));
+    working(answer, mix, need);
+}
+
+fn figures(answer: &mut Answer, need: &MixNeed) {
     answer.figures.push(Figure::quantity("litres_total", &need.loose));
     answer.figures.push(Figure::quantity("litres_settled", &need.settled));
     for part in &need.parts {
@@ -53,24 +183,23 @@ pub fn put(answer: &mut Answer, mix: &Mix, need: &MixNeed, bed: &Said, count: f6
             answer.figures.push(Figure::quantity(format!("kilograms_of.{}", part.material), mass));
         }
     }
-    answer.lines.push(
-        Line::new("mix-litres")
-            .with("litres", Said::Volume(need.loose))
-            .with("settled", Said::Volume(need.settled))
-            .with("bed", bed.clone())
-            .with("count", Said::Count(count as i64)),
-    );
+}
+
+fn parts(need: &MixNeed) -> Line {
     let parts = need.parts.iter().map(|part| {
         let material = Said::Material(part.material.clone());
         let line = Line::new("mix-part").with("material", material);
         let line = match (&part.litres, &part.mass) {
             (Some(litres), _) => line.with("amount", Said::Volume(*litres)),
             (None, Some(mass)) => line.with("amount", Said::Mass(*mass)),
-            (None, None) => return Said::Line(Box::new(line)),
+            (None, None) => line,
         };
         Said::Line(Box::new(line))
     });
-    answer.lines.push(Line::new("mix-parts").with("parts", Said::List(parts.collect())));
+    Line::new("mix-parts").with("parts", Said::List(parts.collect()))
+}
+
+fn working(answer: &mut Answer, mix: &Mix, need: &MixNeed) {
     answer.working.push(
         Line::new("working-mix")
             .with("settled", Said::Volume(need.settled))

@@ -4,7 +4,7 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
-use super::space::area_said;
+use super::space::{area_said, the_bed};
 use super::subject::{Subject, crops, described_bed, subjects};
 use crate::garden::BedKind;
 use crate::knowledge::{Crop, WhenDue};
@@ -114,7 +114,7 @@ fn need(crop: &Crop, place: &Place<'_>, reading: &Reading, share: f64) -> Option
                 let own = subject.own.is_some();
                 let beds = if own { 1.0 } else { beds };
                 let area = vessel(&subject.bed.shape).measures().top * beds;
-                (area, counted(subject.called_by_top(), beds))
+                (area, counted(subject, beds))
             }
             Place::Ground(area) => (*area, ground(*area)),
             Place::Row(..) | Place::Plants(_) => return None,
@@ -146,7 +146,7 @@ fn need(crop: &Crop, place: &Place<'_>, reading: &Reading, share: f64) -> Option
             let times = if subject.own.is_some() { 1.0 } else { beds };
             let room = bed_places(crop, subject.bed.kind, &subject.bed.shape).plants;
             let sown = Sown::Plants(room.map(|count| (count * share).floor().max(1.0)));
-            (sown, counted(subject.called_by_top(), times), times)
+            (sown, counted(subject, times), times)
         }
     };
     let is = multiplied(seed_need(crop, sowing, sown), times);
@@ -175,11 +175,12 @@ fn ground(area: Area) -> Said {
     Said::Line(Box::new(Line::new("space-ground").with("area", Said::Area(area))))
 }
 
-fn counted(bed: Said, count: f64) -> Said {
+fn counted(subject: &Subject<'_>, count: f64) -> Said {
     if count <= 1.0 {
-        return bed;
+        return the_bed(subject);
     }
-    Said::Line(Box::new(Line::new("seed-beds").with("count", Said::Number(count, 0)).with("bed", bed)))
+    let line = Line::new("seed-beds").with("count", Said::Number(count, 0)).with("bed", subject.called_by_top());
+    Said::Line(Box::new(line))
 }
 
 fn multiplied(need: SeedNeed, times: f64) -> SeedNeed {
@@ -209,7 +210,7 @@ fn put(answer: &mut Answer, crop: &Crop, need: &Need, several: bool) {
         Line::new("seed-grams")
             .with("crop", Said::Crop(crop.id.clone()))
             .with("about", Said::Mass(Estimate::exactly(need.is.grams.value())))
-            .with("grams", Said::Mass(need.is.grams))
+            .with("grams", range(&need.is.grams))
             .with("place", need.place.clone())
             .with("seeds", seeds.map_or(Said::Key("-"), |seeds| Said::Span(seeds, 0)))
             .with("count", seeds.map_or(Said::Key("-"), |seeds| Said::Number(seeds.value(), 0)))
@@ -224,6 +225,17 @@ fn put(answer: &mut Answer, crop: &Crop, need: &Need, several: bool) {
     for caution in crop.cautions.iter().filter(|caution| due(caution.when)) {
         answer.cautions.push(Line::new("caution-text").with("text", Said::Text(caution.text.clone())));
     }
+}
+
+/// Grams from a low end that is never rounded away to nothing.
+fn range(grams: &Estimate<Mass>) -> Said {
+    let decimals = usize::from(grams.low() < Mass::grams(10.0));
+    let step = if decimals == 0 { 1.0 } else { 10.0 };
+    let (low, high) = (grams.low().as_grams() * step, grams.high().as_grams() * step);
+    let low = (low + 1e-9).floor() / step;
+    let high =
+        if grams.high() < Mass::grams(10.0) { (high - 1e-9).ceil() / step } else { grams.high().as_grams().ceil() };
+    Said::Line(Box::new(Line::new("seed-range").with("low", Said::Hours(low)).with("high", Said::Hours(high))))
 }
 
 /// Seeds as a person counts them: tens past a hundred.

@@ -5,13 +5,21 @@ use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
 use super::subject::{Subject, crops, described_bed, subjects};
-use crate::knowledge::{Crop, SourceRef};
+use crate::knowledge::{Crop, MaterialKind, SourceRef};
 use crate::needs::space::{BoxPlaces, Rule, area_places, bed_places};
 use crate::quantity::{Area, Estimate, Length, UnitOf};
 use crate::understanding::Reading;
 
 /// The gap, and for a size the number of plants.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    // A spray or feed that was named is what is asked about.
+    let of_care = |id: &String| {
+        let kind = facts.known.materials.get(id).map(|material| material.kind);
+        matches!(kind, Some(MaterialKind::Spray | MaterialKind::Feed))
+    };
+    if reading.materials.iter().any(of_care) {
+        return super::handed_over::not_known();
+    }
     let place = place(reading, facts);
     let mut wanted: Vec<&Crop> = crops(reading, facts).collect();
     if wanted.is_empty()
@@ -98,7 +106,7 @@ fn one(answer: &mut Answer, crop: &Crop, place: &Place<'_>, share: f64, several:
                 .with("crop", crop_said(crop))
                 .with("plants", Said::Span(plants, 0))
                 .with("usual", Said::Number(plants.value(), 0))
-                .with("one", Said::Key(if plants.high() < 1.5 { "one" } else { "more" }))
+                .with("one", Said::Key(how_many(&plants)))
                 .with("bed", fits.bed.clone())
                 .with("verdict", Said::Key(verdict(asked, &plants)))
                 .with("asked", Said::Number(asked.unwrap_or_default(), 0))
@@ -106,8 +114,11 @@ fn one(answer: &mut Answer, crop: &Crop, place: &Place<'_>, share: f64, several:
         );
         layout(answer, crop, fits);
     }
+    // Alone in a pot or bag a plant hangs over the rim: there is no edge to keep from.
+    let alone = fits.as_ref().is_some_and(|fits| matches!(fits.by, Some(Rule::Litres(_))));
     answer.lines.push(
         Line::new("space-gap")
+            .with("edge", Said::Key(if alone { "rim" } else { "edge" }))
             .with("crop", crop_said(crop))
             .with("cm", Said::Span(cm, 0))
             .with("inches", Said::Span(gap.map(|gap| gap.as_inches().round()), 0))
@@ -115,11 +126,22 @@ fn one(answer: &mut Answer, crop: &Crop, place: &Place<'_>, share: f64, several:
     );
     if fits.is_none() {
         let on = |area: Area| area_places(area, gap.value());
+        let on_a_foot = on(Area::square_feet(1.0));
         answer.lines.push(
             Line::new("space-density")
                 .with("metre", Said::Number(on(Area::square_metres(1.0)), 0))
-                .with("foot", Said::Number(on(Area::square_feet(1.0)), usize::from(on(Area::square_feet(1.0)) < 3.0))),
+                .with("foot", Said::Number(on_a_foot, 0))
+                .with("few", Said::Key(if on_a_foot < 1.5 { "few" } else { "many" })),
         );
+    }
+}
+
+/// One plant, one that could be more, or several.
+fn how_many(plants: &Estimate<f64>) -> &'static str {
+    match (plants.value() < 1.5, plants.high() < 1.5) {
+        (_, true) => "one",
+        (true, false) => "first",
+        (false, false) => "more",
     }
 }
 
@@ -157,7 +179,12 @@ fn fits(crop: &Crop, place: &Place<'_>, share: f64) -> Option<Fits> {
 fn in_bed(crop: &Crop, subject: &Subject<'_>, share: f64) -> Fits {
     let places = bed_places(crop, subject.bed.kind, &subject.bed.shape);
     let plants = places.plants.map(|count| (count * share).floor().max(1.0));
-    Fits { plants, bed: subject.called_by_top(), by: Some(places.by) }
+    Fits { plants, bed: the_bed(subject), by: Some(places.by) }
+}
+
+/// A bed after its article, where the language has one.
+pub fn the_bed(subject: &Subject<'_>) -> Said {
+    Said::Line(Box::new(Line::new("space-bed").with("bed", subject.called_by_top())))
 }
 
 fn layout(answer: &mut Answer, crop: &Crop, fits: &Fits) {

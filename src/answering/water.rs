@@ -122,7 +122,9 @@ fn limits(answer: &mut Answer, beds: &[BedWater<'_>]) {
     let mut told = std::collections::BTreeSet::new();
     for BedWater { subject, week, .. } in beds {
         let days: Vec<Day> = week.days.iter().map(|(day, _)| *day).collect();
-        for standing in subject.standing.iter().filter(|standing| told.insert(standing.crop.id.as_str())) {
+        // A shoot is cut before heat can make it flower.
+        let grown = subject.standing.iter().filter(|standing| !standing.microgreen);
+        for standing in grown.filter(|standing| told.insert(standing.crop.id.as_str())) {
             let crop = Said::Crop(standing.crop.id.clone());
             match past_limit(standing.crop, &days) {
                 Some(PastLimit::Hot { mean_tmax, limit, beyond }) => {

@@ -24,13 +24,13 @@ pub struct Talk {
     pub microgreen: Names,
     pub follows: Names,
     pub filler: Names,
-    #[serde(default)]
-    pub points: Vec<PointWords>,
     /// The mix of a bed has gone down.
     #[serde(default)]
     pub sunk: Names,
     #[serde(default)]
     pub roof: RoofWords,
+    #[serde(default)]
+    pub points: Vec<PointWords>,
 }
 
 /// What people say of a roof that a weight alone does not answer. A phrase is said where its words come in this
@@ -40,8 +40,10 @@ pub struct Talk {
 pub struct RoofWords {
     /// A sign that it is old, weak or wet.
     pub damage: Names,
-    /// Something is to hang from it or over its edge.
+    /// Something is to hang from it.
     pub hanging: Names,
+    /// What may hold nothing heavy: a railing, a ceiling.
+    pub over_edge: Names,
     /// Where on it heavy things are to stand.
     pub place: Names,
     /// An engineer's word.

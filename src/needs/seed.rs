@@ -96,15 +96,18 @@ fn plants(crop: &Crop, sown: Sown) -> Estimate<f64> {
 /// Seed strewn over a sprouting tray.
 #[must_use]
 pub fn tray_seed(microgreen: &Microgreen, sowing: Option<&Sowing>, area: Area) -> SeedNeed {
-    let grams = microgreen.seed_g_per_m2.is.map(|density| Mass::grams(density * area.as_square_metres()));
+    let density = &microgreen.seed_g_per_m2.is;
+    let grams = density.map(|density| Mass::grams(density * area.as_square_metres()));
     let seeds = sowing.map(|sowing| {
         let each = &sowing.thousand_seeds_g.is;
-        let count = |grams: Mass, thousand: f64| (grams.as_grams() / thousand * 1000.0).round();
-        // Heavier seed is fewer seeds.
-        Estimate::spanning(
-            count(grams.value(), each.value()),
-            [count(grams.low(), each.high()), count(grams.high(), each.low())],
-        )
+        let best = (density.value(), each.value());
+        let doubts = [
+            Doubt { name: (), at_low: (density.low(), best.1), at_high: (density.high(), best.1) },
+            // Heavier seed is fewer seeds.
+            Doubt { name: (), at_low: (best.0, each.high()), at_high: (best.0, each.low()) },
+        ];
+        let count = swing(&best, &doubts, |(density, each)| density * area.as_square_metres() / each * 1000.0);
+        count.is.map(|seeds| seeds.max(0.0).round())
     });
     SeedNeed { plants: None, seeds, grams }
 }

@@ -1,6 +1,6 @@
 //! A message that leans on the one before.
 
-use super::reading::Reading;
+use super::reading::{Measured, Reading};
 
 /// How much a message says by itself.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -34,6 +34,7 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
         if now.measures.is_empty() && now.crops.is_empty() && now.beds.is_empty() {
             now.measures.clone_from(&before.measures);
         }
+        with_new_depth(&mut now, before);
         // "A strong medicine" told of a bottle is no other product.
         let of_bottle = now.points.iter().any(|point| point.tells_product());
         if now.materials.is_empty() || of_bottle && !before.materials.is_empty() {
@@ -57,4 +58,14 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
     }
     now.follow_up = true;
     now
+}
+
+/// "What if only 6 inches deep": the thing measured before, with another depth.
+fn with_new_depth(now: &mut Reading, before: &Reading) {
+    let ([new], [old, ..]) = (now.measures.as_slice(), before.measures.as_slice()) else { return };
+    let depth_alone = new.depth.is_some() && new.length.is_none() && new.width.is_none() && new.diameter.is_none();
+    if depth_alone && (old.length.is_some() || old.diameter.is_some()) {
+        now.measures = vec![Measured { depth: new.depth, ..*old }];
+        now.bed_kind = now.bed_kind.or(before.bed_kind);
+    }
 }

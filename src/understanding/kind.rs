@@ -1,5 +1,6 @@
 //! What kind of message it is: the nearest ways of asking vote, the names and the grammar weigh in.
 
+use super::about::About;
 use crate::knowledge::{Index, Kind};
 use std::collections::BTreeMap;
 
@@ -18,17 +19,6 @@ pub struct Evidence {
     pub started: bool,
     pub sprays: About,
     pub feeds: About,
-}
-
-/// How far a message is about one thing.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub enum About {
-    #[default]
-    Not,
-    /// It is named.
-    Named,
-    /// What may come of it, or when it is due again, is asked.
-    Asked,
 }
 
 /// The likeliest kind, the next one, and how sure.

@@ -1,10 +1,11 @@
 //! A text, who wrote it and on which day → its reading.
 
+use super::about::{Signs, about_feeds, about_sprays};
 use super::asker::Asker;
 use super::dates;
 use super::follow_up::{Says, completed};
 use super::gazetteer::{Gazetteer, Named, Told};
-use super::kind::{About, Evidence, decide};
+use super::kind::{Evidence, decide};
 use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
@@ -89,6 +90,10 @@ impl Found {
     }
 
     fn evidence(&self) -> Evidence {
+        let points = self.points().collect();
+        let worked = |job| self.told.iter().any(|hit| hit.meaning == Told::Thing(job));
+        let signs = Signs { points, asks: self.asks, did: self.did, feeding: worked(JobKind::Feed) };
+        let mix = self.names.iter().any(|hit| matches!(hit.meaning, Named::Mix(_)));
         Evidence {
             told: self.did.is_some() || self.saw().is_some(),
             asks: self.asks,
@@ -97,40 +102,9 @@ impl Found {
             trouble: self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_))),
             crop: self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_))),
             started: self.asks && matches!(self.did, Some(JobKind::Sow | JobKind::Plant)),
-            sprays: self.about_sprays(),
-            feeds: self.about_feeds(),
+            sprays: about_sprays(&signs, self.sprays),
+            feeds: about_feeds(&signs, self.feeds && !mix),
         }
-    }
-
-    /// How far a message is about a spray: by a product, or by the work. Whether one may pick, mix, or do it again
-    /// after it was done is a question about it, not a record.
-    fn about_sprays(&self) -> About {
-        let harm = [Point::Wait, Point::Stronger, Point::Together, Point::Tender, Point::Strength];
-        let product = self.sprays || self.has(Point::Drug) || self.has(Point::SyntheticSpray);
-        let asked = self.did == Some(JobKind::Spray) && self.has(Point::Time);
-        match product && self.asks {
-            true if asked || harm.into_iter().any(|point| self.has(point)) => About::Asked,
-            true => About::Named,
-            false => About::Not,
-        }
-    }
-
-    /// How far a message is about a feed. Compost alone says little: it goes into a mix as well.
-    fn about_feeds(&self) -> About {
-        let product = self.feeds || self.has(Point::SyntheticFeed) || self.has(Point::Tonic);
-        let worked = self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Feed));
-        let again = self.did == Some(JobKind::Feed) && self.has(Point::Time);
-        let harm = (product || worked) && self.has(Point::Accident) || self.has(Point::Tonic);
-        let mix = self.names.iter().any(|hit| matches!(hit.meaning, Named::Mix(_)));
-        match self.asks {
-            true if again || harm => About::Asked,
-            true if product && !mix => About::Named,
-            _ => About::Not,
-        }
-    }
-
-    fn has(&self, point: Point) -> bool {
-        self.points().any(|found| found == point)
     }
 
     fn points(&self) -> impl Iterator<Item = Point> {

@@ -65,15 +65,15 @@ pub struct Reading {
     /// The telling words, for a search of articles.
     #[serde(skip)]
     pub search: Vec<String>,
-    /// What exactly is asked or told, in no order.
-    #[serde(default)]
-    pub points: BTreeSet<Point>,
     /// Sides of watering asked after.
     #[serde(default)]
     pub aspects: Vec<Aspect>,
     /// A number of days that was said without a first day.
     #[serde(default)]
     pub for_days: Option<f64>,
+    /// What exactly is asked or told, in no order.
+    #[serde(default)]
+    pub points: BTreeSet<Point>,
 }
 
 /// The measures of one thing that was described.

@@ -85,12 +85,12 @@ impl Speaker<'_> {
             Said::Quoted(words) => words.clone(),
             Said::Line(line) => self.line(line),
             Said::List(all) => self.list(all),
-            Said::Clock(time) => time.format("%H:%M").to_string(),
             Said::Load(load) => self.span(
                 "unit-kn-m2",
                 load.low().as_kilonewtons_per_square_metre(),
                 load.high().as_kilonewtons_per_square_metre(),
             ),
+            Said::Clock(time) => time.format("%H:%M").to_string(),
         }
     }
 
