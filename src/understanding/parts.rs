@@ -91,5 +91,13 @@ fn stand_apart(first: &Reading, second: &Reading) -> bool {
         again || started && asked.kind == Kind::Harvest
     };
     let talk = |reading: &Reading| matches!(reading.kind, Kind::None | Kind::Care | Kind::Trouble);
-    first.kind != second.kind && !ground(first, second) && !ground(second, first) && !talk(first) && !talk(second)
+    // "seed for beans, one 6 foot row": what neither asks nor tells is no request.
+    let speaks = |reading: &Reading| reading.asks || reading.did.is_some() || reading.saw.is_some();
+    speaks(first)
+        && speaks(second)
+        && first.kind != second.kind
+        && !ground(first, second)
+        && !ground(second, first)
+        && !talk(first)
+        && !talk(second)
 }

@@ -276,6 +276,7 @@ impl Found {
             saw: self.saw(),
             why: self.is_why(text),
             follow_up: false,
+            asks: self.asks,
             senseless: self.is_senseless(text, reader),
             search: self.search_words(text),
             points: self.points().collect(),

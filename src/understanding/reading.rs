@@ -60,6 +60,9 @@ pub struct Reading {
     pub why: bool,
     /// Read with the help of what was said before.
     pub follow_up: bool,
+    /// A word or a mark asks.
+    #[serde(default)]
+    pub asks: bool,
     /// Nothing in it had any sense.
     pub senseless: bool,
     /// The telling words, for a search of articles.
