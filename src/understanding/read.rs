@@ -131,10 +131,10 @@ impl Found {
     fn aspects(&self) -> Vec<Aspect> {
         let mut aspects = Vec::new();
         for hit in &self.told {
-            if let Told::Aspect(aspect) = hit.meaning {
-                if !aspects.contains(&aspect) {
-                    aspects.push(aspect);
-                }
+            if let Told::Aspect(aspect) = hit.meaning
+                && !aspects.contains(&aspect)
+            {
+                aspects.push(aspect);
             }
         }
         aspects
@@ -210,22 +210,18 @@ impl Found {
     fn says(&self, text: &Text, kind: &Kind, nearness: f64) -> Says {
         /// A message nearer than this to a way of asking has a kind of its own.
         const HAS_A_KIND: f64 = 0.45;
+        // "How many days?" asks on; a question with a thing in it has a kind of its own.
+        let bare = self.names.is_empty() && self.quantities.said.is_empty() && self.quantities.dimensions.is_empty();
         let covered = |position: usize| {
             let named = self.names.iter().any(|hit| hit.span.contains(&position));
             let sized = self.quantities.said.iter().any(|said| said.span.contains(&position))
                 || self.quantities.dimensions.iter().any(|found| found.span.contains(&position));
             let dated = self.days.iter().any(|day| day.span.contains(&position));
             let empty = self.told.iter().any(|hit| {
-                let steers = matches!(
-                    hit.meaning,
-                    Told::Filler
-                        | Told::FollowUp
-                        | Told::Why
-                        | Told::Question
-                        | Told::Point(Point::Time | Point::Strength)
-                );
+                let steers = matches!(hit.meaning, Told::Filler | Told::FollowUp | Told::Why);
+                let asks = matches!(hit.meaning, Told::Question | Told::Point(Point::Time | Point::Strength));
                 let product = matches!(hit.meaning, Told::Point(point) if point.tells_product());
-                hit.span.contains(&position) && (steers || product)
+                hit.span.contains(&position) && (steers || product || bare && asks)
             });
             let mark = text.tokens.get(position).is_none_or(|token| !token.normal.chars().any(char::is_alphanumeric));
             named || sized || dated || empty || mark
