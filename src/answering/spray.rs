@@ -68,13 +68,14 @@ fn of_points(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
 }
 
-/// Whether it is asked what may come of a spray: answered with its caution even where the reading is less sure,
-/// since none of these answers gives a dose.
+/// Whether it is asked how strong a named product is, or what may come of a spray: answered with its caution even
+/// where the reading is less sure, since a bottle is asked after before any dose.
 pub fn of_harm(reading: &Reading) -> bool {
     let harm = [Point::Stronger, Point::Together, Point::Tender];
     let waits = reading.points.contains(&Point::Wait)
         && (reading.points.contains(&Point::Drug) || reading.points.contains(&Point::SyntheticSpray));
-    reading.kind == Kind::Spray && (waits || harm.iter().any(|point| reading.points.contains(point)))
+    let strength = reading.points.contains(&Point::Strength) && !reading.materials.is_empty();
+    reading.kind == Kind::Spray && (waits || strength || harm.iter().any(|point| reading.points.contains(point)))
 }
 
 /// The sprays that were named. A word that only says "medicine" names none: neem is called one too.

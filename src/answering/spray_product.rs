@@ -83,9 +83,9 @@ fn dose(answer: &mut Answer, material: &Material, spray: &SprayUse, reading: &Re
     }
     answer.working.push(
         Line::new("working-spray-strength")
-            .with("dose", Said::Span(spray.millilitres_per_litre.is, 1))
+            .with("dose", Said::Span(spray.millilitres_per_litre.is, 0))
             .with("source", Said::Source(spray.millilitres_per_litre.source.clone()))
-            .with("limit", Said::Number(limit.is.low(), 1))
+            .with("limit", Said::Number(limit.is.low(), 0))
             .with("limited", Said::Source(limit.source.clone())),
     );
 }

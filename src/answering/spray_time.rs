@@ -37,11 +37,17 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, all: &[Subject<'_>]) -> Answ
         let last = told_on.or_else(|| recorded.as_ref().map(|job| job.on.date()));
         let next = next_spray(spray, last, subject.weather.as_ref(), asked_from(reading, facts));
         figures(&mut answer, subject, &next, several);
-        liquid(&mut answer, subject, facts, Some(several), reading.points.contains(&Point::Liquid));
+        let of_liquid = reading.points.contains(&Point::Liquid);
+        if of_liquid {
+            liquid(&mut answer, subject, facts, Some(several), true);
+        }
         cite(&mut answer, spray, &next);
         if told < TOLD_ONE_BY_ONE {
             lines(&mut answer, subject, material, spray, &next, last);
             working(&mut answer, subject, spray, &next);
+        }
+        if !of_liquid {
+            liquid(&mut answer, subject, facts, Some(several), false);
         }
         told += 1;
     }

@@ -2,7 +2,7 @@
 
 use super::spray::later;
 use super::swing::{Doubt, swing};
-use crate::agronomy::maths::powf;
+use crate::agronomy::maths::{exp, ln, powf, sqrt};
 use crate::knowledge::FeedUse;
 use crate::quantity::{Area, Estimate, Mass, Temperature};
 use chrono::NaiveDate;
@@ -99,12 +99,32 @@ pub fn nitrogen_balance(given: &[Given<'_>], taken: &[Taken], today: NaiveDate) 
     ];
     let released = |inputs: &Inputs| given.iter().map(|given| released_g(given, inputs, today)).sum::<f64>();
     let taken = |inputs: &Inputs| taken.iter().map(|taken| taken_g(taken, inputs)).sum::<f64>();
-    let short = |inputs: &Inputs| taken(inputs) - released(inputs);
-    NitrogenBalance {
-        released_g: swing(&usual, &doubts, released).is,
-        taken_g: swing(&usual, &doubts, taken).is,
-        short_g: swing(&usual, &doubts, short).is.map(|grams| grams.max(0.0)),
+    let released_g = in_proportion(released(&usual), released, &doubts);
+    let taken_g = in_proportion(taken(&usual), taken, &doubts);
+    NitrogenBalance { released_g, taken_g, short_g: shortfall(&taken_g, &released_g) }
+}
+
+/// The range of a product of doubtful factors: their shifts are combined as ratios, so that it never turns
+/// negative. Nothing stays nothing.
+fn in_proportion(value: f64, sum: impl Fn(&Inputs) -> f64, doubts: &[Doubt<&'static str, Inputs>]) -> Estimate<f64> {
+    if value <= 0.0 {
+        return Estimate::exactly(0.0);
     }
+    // A factor that may be nothing at its low end is taken as a thousandth.
+    let ratios = swing(&Inputs::USUAL, doubts, |inputs| ln((sum(inputs) / value).max(0.001))).is;
+    ratios.map(|ratio| value * exp(ratio))
+}
+
+/// What is missing, where two independent amounts differ.
+fn shortfall(taken_g: &Estimate<f64>, released_g: &Estimate<f64>) -> Estimate<f64> {
+    let value = taken_g.value() - released_g.value();
+    let fall = hypotenuse(taken_g.value() - taken_g.low(), released_g.high() - released_g.value());
+    let rise = hypotenuse(taken_g.high() - taken_g.value(), released_g.value() - released_g.low());
+    Estimate::spanning(value, [value - fall, value + rise]).map(|grams| grams.max(0.0))
+}
+
+fn hypotenuse(a: f64, b: f64) -> f64 {
+    sqrt(a * a + b * b)
 }
 
 fn released_g(given: &Given<'_>, inputs: &Inputs, today: NaiveDate) -> f64 {

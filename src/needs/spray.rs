@@ -128,7 +128,7 @@ fn hours(
         sunrise_h: clock(sun.sunrise)?,
         sunset_h: clock(sun.sunset)?,
     };
-    let started = (day.date == now.date_naive()).then(|| hour_of(now.time())).unwrap_or_default();
+    let started = if day.date == now.date_naive() { hour_of(now.time()) } else { 0.0 };
     let limit = product.not_above.value();
     let over = |hours: &Window| hours.until - hours.from.max(started) < SHORTEST_H;
     let windows = [evening(&curve, limit), dawn(&curve, limit)];

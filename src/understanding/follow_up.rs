@@ -35,7 +35,9 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
             now.measures.clone_from(&before.measures);
         }
         with_new_depth(&mut now, before);
-        if now.materials.is_empty() {
+        // "A strong medicine" told of a bottle is no other product.
+        let of_bottle = now.points.iter().any(|point| point.tells_product());
+        if now.materials.is_empty() || of_bottle && !before.materials.is_empty() {
             now.materials.clone_from(&before.materials);
         }
         now.points.extend(&before.points);

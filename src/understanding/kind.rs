@@ -1,5 +1,6 @@
 //! What kind of message it is: the nearest ways of asking vote, the names and the grammar weigh in.
 
+use super::about::About;
 use crate::knowledge::{Index, Kind};
 use std::collections::BTreeMap;
 
@@ -18,17 +19,6 @@ pub struct Evidence {
     pub started: bool,
     pub sprays: About,
     pub feeds: About,
-}
-
-/// How far a message is about one thing.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub enum About {
-    #[default]
-    Not,
-    /// It is named.
-    Named,
-    /// What may come of it, or when it is due again, is asked.
-    Asked,
 }
 
 /// The likeliest kind, the next one, and how sure.
@@ -91,7 +81,7 @@ fn leaning(kind: Kind, evidence: Evidence) -> f64 {
         Kind::Spray if evidence.sprays == About::Asked => 0.60,
         Kind::Feed if evidence.feeds == About::Asked => 0.60,
         Kind::Spray if evidence.sprays == About::Named => 0.10,
-        Kind::Feed if evidence.feeds == About::Named => 0.10,
+        Kind::Feed if evidence.feeds == About::Named => 0.25,
         Kind::Record | Kind::Harvest if asked => -0.40,
         Kind::Seed | Kind::Space if evidence.sprays != About::Not || evidence.feeds != About::Not => -0.30,
         Kind::Harvest if evidence.started => 0.30,

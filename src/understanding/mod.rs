@@ -6,6 +6,7 @@
 //!
 //! **Never here:** an answer, a figure of the trade, I/O, the clock.
 
+mod about;
 mod asker;
 mod calendar;
 pub mod dates;

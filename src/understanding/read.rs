@@ -1,10 +1,11 @@
 //! A text, who wrote it and on which day → its reading.
 
+use super::about::{Signs, about_feeds, about_sprays};
 use super::asker::Asker;
 use super::dates;
 use super::follow_up::{Says, completed};
 use super::gazetteer::{Gazetteer, Named, Told};
-use super::kind::{About, Evidence, decide};
+use super::kind::{Evidence, decide};
 use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
@@ -51,7 +52,7 @@ struct Found {
     days: Vec<dates::DayFound>,
     asks: bool,
     did: Option<JobKind>,
-    /// Something to spray, or a feed, is in it.
+    /// Something to spray, or a feed that is nothing else, is named.
     sprays: bool,
     feeds: bool,
 }
@@ -90,11 +91,15 @@ impl Found {
         let thing =
             |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
         let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
-        let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]) || thing(JobKind::Feed);
+        let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
         Self { names, told, quantities, days, asks, did, sprays, feeds }
     }
 
     fn evidence(&self) -> Evidence {
+        let points = self.points().collect();
+        let worked = |job| self.told.iter().any(|hit| hit.meaning == Told::Thing(job));
+        let signs = Signs { points, asks: self.asks, did: self.did, feeding: worked(JobKind::Feed) };
+        let mix = self.names.iter().any(|hit| matches!(hit.meaning, Named::Mix(_)));
         Evidence {
             told: self.did.is_some() || self.saw().is_some(),
             asks: self.asks,
@@ -103,32 +108,8 @@ impl Found {
             trouble: self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_))),
             crop: self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_))),
             started: self.asks && matches!(self.did, Some(JobKind::Sow | JobKind::Plant)),
-            sprays: self.about(self.sprays, &[Point::Drug, Point::SyntheticSpray], JobKind::Spray),
-            feeds: self.about(self.feeds, &[Point::SyntheticFeed, Point::Tonic], JobKind::Feed),
-        }
-    }
-
-    /// How many: "one" says less than any other number beside it.
-    fn count(&self) -> Option<f64> {
-        let counts = &self.quantities.counts;
-        let several = counts.iter().find(|count| (count.value - 1.0).abs() > f64::EPSILON);
-        several.or(counts.first()).map(|count| count.value)
-    }
-
-    /// How far a message is about a spray or a feed. Whether one may pick, mix, or do it again after it was done is
-    /// a question about it, not a record.
-    fn about(&self, named: bool, products: &[Point], job: JobKind) -> About {
-        let has = |point| self.points().any(|found| found == point);
-        if !named && !products.iter().copied().any(has) {
-            return About::Not;
-        }
-        let harm = [Point::Wait, Point::Stronger, Point::Together, Point::Tender, Point::Accident, Point::Tonic];
-        let again = self.did == Some(job) && has(Point::Time);
-        let strength = job == JobKind::Spray && has(Point::Strength);
-        match self.asks {
-            true if again || strength || harm.into_iter().any(has) => About::Asked,
-            true => About::Named,
-            false => About::Not,
+            sprays: about_sprays(&signs, self.sprays),
+            feeds: about_feeds(&signs, self.feeds && !mix),
         }
     }
 
@@ -137,6 +118,13 @@ impl Found {
             Told::Point(point) => Some(point),
             _ => None,
         })
+    }
+
+    /// How many: "one" says less than any other number beside it.
+    fn count(&self) -> Option<f64> {
+        let counts = &self.quantities.counts;
+        let several = counts.iter().find(|count| (count.value - 1.0).abs() > f64::EPSILON);
+        several.or(counts.first()).map(|count| count.value)
     }
 
     fn saw(&self) -> Option<crate::garden::SeenKind> {
@@ -228,22 +216,18 @@ impl Found {
     fn says(&self, text: &Text, kind: &Kind, nearness: f64) -> Says {
         /// A message nearer than this to a way of asking has a kind of its own.
         const HAS_A_KIND: f64 = 0.45;
+        // "How many days?" asks on; a question with a thing in it has a kind of its own.
+        let bare = self.names.is_empty() && self.quantities.said.is_empty() && self.quantities.dimensions.is_empty();
         let covered = |position: usize| {
             let named = self.names.iter().any(|hit| hit.span.contains(&position));
             let sized = self.quantities.said.iter().any(|said| said.span.contains(&position))
                 || self.quantities.dimensions.iter().any(|found| found.span.contains(&position));
             let dated = self.days.iter().any(|day| day.span.contains(&position));
             let empty = self.told.iter().any(|hit| {
-                let steers = matches!(
-                    hit.meaning,
-                    Told::Filler
-                        | Told::FollowUp
-                        | Told::Why
-                        | Told::Question
-                        | Told::Point(Point::Time | Point::Strength)
-                );
+                let steers = matches!(hit.meaning, Told::Filler | Told::FollowUp | Told::Why);
+                let asks = matches!(hit.meaning, Told::Question | Told::Point(Point::Time | Point::Strength));
                 let product = matches!(hit.meaning, Told::Point(point) if point.tells_product());
-                hit.span.contains(&position) && (steers || product)
+                hit.span.contains(&position) && (steers || product || bare && asks)
             });
             let mark = text.tokens.get(position).is_none_or(|token| !token.normal.chars().any(char::is_alphanumeric));
             named || sized || dated || empty || mark
@@ -297,9 +281,9 @@ impl Found {
             asks: self.asks,
             senseless: self.is_senseless(text, reader),
             search: self.search_words(text),
+            points: self.points().collect(),
             aspects: self.aspects(),
             for_days: self.for_days(),
-            points: self.points().collect(),
         };
         for hit in &self.names {
             let list = match &hit.meaning {

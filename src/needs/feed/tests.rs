@@ -1,3 +1,5 @@
+//! Feeds by hand, and what must hold of any of them.
+
 use super::*;
 use crate::knowledge::{Fact, SourceRef};
 use crate::quantity::Fraction;

@@ -1,3 +1,5 @@
+//! Next sprays under skies of one kind, and what must hold of any of them.
+
 use super::*;
 use crate::knowledge::{Fact, Knowledge, SourceRef};
 use crate::quantity::WindSpeed;
