@@ -4,6 +4,7 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::handed_over::not_known;
 use super::line::{Line, Said};
+use crate::knowledge::Article;
 use crate::understanding::Reading;
 
 /// An article further from the message than this answers something else (BM25 of title, topics and text;
@@ -14,18 +15,28 @@ const AHEAD: f64 = 1.05;
 
 /// The article's two sentences, with its caution.
 pub fn answer(_reading: &Reading, facts: &Facts<'_>) -> Answer {
-    let Some(found) = facts.articles.first().filter(|found| found.score >= NEAR_ENOUGH) else {
-        return not_known();
-    };
-    let next = facts.articles.get(1).map_or(0.0, |found| found.score);
-    let Some(article) = facts.known.articles.get(&found.what) else { return not_known() };
-    if found.score < next * AHEAD {
-        let choices = facts.articles.iter().take(2).filter_map(|found| {
-            let article = facts.known.articles.get(&found.what)?;
-            Some(Line::new("choice-article").with("title", Said::Text(article.title.clone())))
-        });
-        return Answer::ask(Line::new("which-article"), choices.collect());
+    if let Some(article) = article(facts) {
+        return told(article);
     }
+    let near = facts.articles.iter().take(2).filter(|found| found.score >= NEAR_ENOUGH);
+    let choices = near.filter_map(|found| {
+        let article = facts.known.articles.get(&found.what)?;
+        Some(Line::new("choice-article").with("title", Said::Text(article.title.clone())))
+    });
+    let choices: Vec<Line> = choices.collect();
+    if choices.is_empty() { not_known() } else { Answer::ask(Line::new("which-article"), choices) }
+}
+
+/// The one article that is near enough, and clearly nearer than the next.
+pub fn article<'a>(facts: &'a Facts<'_>) -> Option<&'a Article> {
+    let found = facts.articles.first().filter(|found| found.score >= NEAR_ENOUGH)?;
+    let next = facts.articles.get(1).map_or(0.0, |found| found.score);
+    let ahead = found.score >= next * AHEAD;
+    facts.known.articles.get(&found.what).filter(|_| ahead)
+}
+
+/// An article told.
+pub fn told(article: &Article) -> Answer {
     let mut answer = Answer::new(Outcome::Answered);
     answer.lines.push(Line::new("article").with("answer", Said::Text(article.answer.clone())));
     if let Some(caution) = &article.caution {

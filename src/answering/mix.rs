@@ -1,6 +1,7 @@
 //! "What goes in the mix, and how much of each?"
 
 use super::answer::{Answer, Outcome};
+use super::care;
 use super::facts::Facts;
 use super::figure::Figure;
 use super::hint::says;
@@ -14,6 +15,9 @@ use crate::quantity::{Length, UnitOf, Written};
 use crate::understanding::Reading;
 use std::collections::BTreeMap;
 
+/// The article on a mix that has been used before.
+const OLD_MIX_ARTICLE: &str = "reviving-old-mix";
+
 /// The recipe, and for a size its litres.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(sunk) = sunk(reading, facts) {
@@ -24,6 +28,12 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     let sized = described_bed(reading).is_some() || reading.beds_named;
     let subject = if sized { subjects(reading, facts).ok().and_then(|all| all.into_iter().next()) } else { None };
+    if subject.is_none() {
+        // "How do I use last year's mix again" wants the article on it, not the recipe of a new one.
+        if let Some(article) = care::article(facts).filter(|article| article.id == OLD_MIX_ARTICLE) {
+            return care::told(article);
+        }
+    }
     let id = mix_meant(reading, subject.as_ref());
     let Some(mix) = facts.known.mixes.get(&id) else { return super::handed_over::not_known() };
     let mut answer = Answer::new(Outcome::Answered);

@@ -63,7 +63,8 @@ impl<'a> Seen<'a> {
                 .map(|planting| (planting.crop.clone(), planting.microgreen))
                 .collect(),
         });
-        Asker { beds: beds.collect(), before }
+        let sites = self.sites.iter().map(|site| (site.site.id.clone(), site.site.name.clone()));
+        Asker { beds: beds.collect(), sites: sites.collect(), before }
     }
 
     /// The facts an answer rests on.

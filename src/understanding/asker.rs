@@ -1,13 +1,15 @@
 //! What the asker may mean by a name: her own beds, and what was said before.
 
 use super::reading::Reading;
-use crate::garden::{BedId, BedKind};
+use crate::garden::{BedId, BedKind, SiteId};
 
 /// Who asks, as far as the meaning of a message depends on it.
 #[derive(Debug, Clone, Default)]
 pub struct Asker {
     /// Only beds this person may see.
     pub beds: Vec<OwnBed>,
+    /// The sites she may see, with what they are called.
+    pub sites: Vec<(SiteId, String)>,
     /// What her last message in this conversation was taken to mean.
     pub before: Option<Reading>,
 }

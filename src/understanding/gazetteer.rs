@@ -2,7 +2,7 @@
 
 use super::asker::Asker;
 use super::phrasebook::{By, Forms, Hit, Phrasebook};
-use crate::garden::{BedId, BedKind, JobKind, SeenKind};
+use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
 use crate::knowledge::{Aspect, Knowledge, Names, Point};
 use crate::script::Language;
 
@@ -10,6 +10,7 @@ use crate::script::Language;
 #[derive(Debug, Clone, PartialEq)]
 pub enum Named {
     OwnBed(BedId),
+    Site(SiteId),
     Crop(String),
     Material(String),
     Mix(String),
@@ -85,6 +86,11 @@ impl Gazetteer {
             for name in bed.names.iter().map(String::as_str).chain([id.as_str()]) {
                 own.add_phrase(name, Language::En, &Named::OwnBed(bed.id.clone()));
                 own.add_phrase(name, Language::HiLatn, &Named::OwnBed(bed.id.clone()));
+            }
+        }
+        for (site, name) in &asker.sites {
+            for name in [name.clone(), site.as_str().replace('-', " ")] {
+                own.add_phrase(&name, Language::En, &Named::Site(site.clone()));
             }
         }
         let mut all = own.find(forms);

@@ -31,7 +31,7 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
 /// The best place to part the text: where the less sure of both parts is surest.
 fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Option<(Reading, Reading)> {
     let read = Text::read(text);
-    let alone = Asker { beds: asker.beds.clone(), before: None };
+    let alone = Asker { before: None, ..asker.clone() };
     let mut best: Option<(f64, Reading, Reading)> = None;
     for (left, right) in borders(&read) {
         let parts = (text.get(..left)?, text.get(right..)?);

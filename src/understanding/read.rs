@@ -1,7 +1,7 @@
 //! A text, who wrote it and on which day → its reading.
 
 use super::about::{Signs, about_feeds, about_sprays};
-use super::asker::Asker;
+use super::asker::{Asker, OwnBed};
 use super::dates;
 use super::follow_up::{Says, completed};
 use super::gazetteer::{Gazetteer, Named, Told};
@@ -191,6 +191,7 @@ impl Found {
             match hit.meaning {
                 Named::Crop(_) => mark(&hit.span, "crop", false),
                 Named::OwnBed(_) | Named::BedKind(_) => mark(&hit.span, "bed", true),
+                Named::Site(_) => mark(&hit.span, "place", true),
                 Named::Material(_) => mark(&hit.span, "material", true),
                 Named::Mix(_) => mark(&hit.span, "mix", true),
                 Named::Trouble(_) => mark(&hit.span, "trouble", true),
@@ -260,6 +261,7 @@ impl Found {
             beds_named: false,
             bed_kind: None,
             all_beds: self.told.iter().any(|hit| hit.meaning == Told::All),
+            sites: Vec::new(),
             materials: Vec::new(),
             mixes: Vec::new(),
             troubles: Vec::new(),
@@ -292,6 +294,12 @@ impl Found {
                         reading.beds.push(bed.clone());
                     }
                     reading.beds_named = true;
+                    continue;
+                }
+                Named::Site(site) => {
+                    if !reading.sites.contains(site) {
+                        reading.sites.push(site.clone());
+                    }
                     continue;
                 }
                 Named::BedKind(kind) => {
@@ -425,20 +433,23 @@ fn with_beds(mut reading: Reading, asker: &Asker) -> Reading {
     if !reading.measures.is_empty() || reading.beds_named || !reading.beds.is_empty() {
         return with_crop_of_bed(reading, asker);
     }
-    let of_kind = |bed: &super::asker::OwnBed| reading.bed_kind.is_none_or(|kind| bed.kind == kind);
-    let beds: Vec<BedId> = if !reading.crops.is_empty() {
-        let with_crop = |bed: &&super::asker::OwnBed| reading.crops.iter().any(|crop| bed.has(crop));
-        let narrow: Vec<_> = asker.beds.iter().filter(with_crop).filter(|bed| of_kind(bed)).collect();
-        let wide: Vec<_> = asker.beds.iter().filter(with_crop).collect();
-        let chosen = if narrow.is_empty() { wide } else { narrow };
-        chosen.into_iter().map(|bed| bed.id.clone()).collect()
-    } else if reading.all_beds {
-        asker.beds.iter().map(|bed| bed.id.clone()).collect()
+    let there = |bed: &&OwnBed| reading.sites.is_empty() || reading.sites.contains(bed.id.site());
+    let of_kind = |bed: &&OwnBed| reading.bed_kind.is_none_or(|kind| bed.kind == kind);
+    let here: Vec<&OwnBed> = asker.beds.iter().filter(there).collect();
+    let chosen: Vec<&OwnBed> = if !reading.crops.is_empty() {
+        let with_crop: Vec<&OwnBed> =
+            here.into_iter().filter(|bed| reading.crops.iter().any(|crop| bed.has(crop))).collect();
+        let narrow: Vec<&OwnBed> = with_crop.iter().copied().filter(of_kind).collect();
+        if narrow.is_empty() { with_crop } else { narrow }
+    } else if reading.all_beds || reading.bed_kind.is_none() && !reading.sites.is_empty() {
+        reading.all_beds = true;
+        here
     } else if reading.bed_kind.is_some() {
-        asker.beds.iter().filter(|bed| of_kind(bed)).map(|bed| bed.id.clone()).collect()
+        here.into_iter().filter(of_kind).collect()
     } else {
         Vec::new()
     };
+    let beds: Vec<BedId> = chosen.into_iter().map(|bed| bed.id.clone()).collect();
     reading.beds = beds;
     with_crop_of_bed(reading, asker)
 }

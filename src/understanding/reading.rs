@@ -1,6 +1,6 @@
 //! What we took a message to mean.
 
-use crate::garden::{BedId, BedKind, JobKind, SeenKind};
+use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
 use crate::knowledge::{Aspect, Kind, Point};
 use crate::quantity::Written;
 use crate::script::Language;
@@ -29,6 +29,9 @@ pub struct Reading {
     /// The word for a kind of bed that was said (a box, a pot).
     pub bed_kind: Option<BedKind>,
     pub all_beds: bool,
+    /// Sites named: the beds meant stand there.
+    #[serde(default)]
+    pub sites: Vec<SiteId>,
     pub materials: Vec<String>,
     pub mixes: Vec<String>,
     pub troubles: Vec<String>,
