@@ -35,10 +35,15 @@ impl House {
         if !problems.is_empty() {
             return Err(NoHouse::Problems(problems));
         }
-        let index = Index::build(&known)?;
+        let (index, gazetteer) = std::thread::scope(|scope| {
+            let gazetteer = scope.spawn(|| Gazetteer::of(&known));
+            let index = Index::build(&known);
+            // A thread that ended early left nothing behind; the work is done here instead.
+            (index, gazetteer.join().unwrap_or_else(|_| Gazetteer::of(&known)))
+        });
         Ok(Self {
-            index,
-            gazetteer: Gazetteer::of(&known),
+            index: index?,
+            gazetteer,
             en: Phrases::of(&known, Language::En),
             hi: Phrases::of(&known, Language::Hi),
             hi_latn: Phrases::of(&known, Language::HiLatn),

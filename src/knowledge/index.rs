@@ -1,6 +1,7 @@
 //! The search index: ways of asking, and articles. Derived from the facts; may be deleted.
 
 use super::Knowledge;
+use super::article::Article;
 use super::asking::Kind;
 use super::habit::Habit;
 use crate::script::{Language, index_words_as};
@@ -39,33 +40,27 @@ impl Index {
     /// # Errors
     /// [`IndexFault`] when memory or threads run out.
     pub fn build(known: &Knowledge) -> Result<Self, IndexFault> {
-        let ways: Vec<_> =
-            known.ways_of_asking.iter().map(|way| (way.kind, with_classes(&way.phrase, way.language))).collect();
-        let mut frequency: HashMap<String, u32> = HashMap::new();
-        for (_, words) in &ways {
-            for word in words.iter().collect::<BTreeSet<_>>() {
-                *frequency.entry(word.clone()).or_default() += 1;
+        // The parts do not need one another: a second core halves the wait of a cold start.
+        std::thread::scope(|scope| {
+            let articles = scope.spawn(|| Shelf::build(known.articles.values().map(article_words)));
+            let ways: Vec<(Kind, Vec<String>)> =
+                known.ways_of_asking.iter().map(|way| (way.kind, with_classes(&way.phrase, way.language))).collect();
+            let (habit, asking) = std::thread::scope(|inner| {
+                let habit = inner.spawn(|| Habit::of(ways.iter().map(|(kind, words)| (*kind, words.as_slice()))));
+                let asking = Shelf::build(ways.iter().map(|(kind, words)| (format!("{kind:?}"), words.clone())));
+                (habit.join(), asking)
+            });
+            let mut frequency: HashMap<String, u32> = HashMap::new();
+            for (_, words) in &ways {
+                for word in words.iter().collect::<BTreeSet<_>>() {
+                    *frequency.entry(word.clone()).or_default() += 1;
+                }
             }
-        }
-        let asking = Shelf::build(ways.iter().map(|(kind, words)| (format!("{kind:?}"), words.clone())))?;
-        let articles = Shelf::build(known.articles.values().map(|article| {
-            let mut asked = Vec::new();
-            for (language, title) in article.title.each() {
-                asked.extend(index_words_as(title, language));
-            }
-            for (language, topics) in article.topics.each() {
-                asked.extend(topics.iter().flat_map(|topic| index_words_as(topic, language)));
-            }
-            // What people say when they ask counts more than what the text goes on to say.
-            let mut words = [asked.as_slice(), &asked, &asked].concat();
-            for (language, answer) in article.answer.each() {
-                words.extend(index_words_as(answer, language));
-            }
-            words.extend(index_words_as(&article.body, Language::En));
-            (article.id.clone(), words)
-        }))?;
-        let habit = Habit::of(ways.iter().map(|(kind, words)| (*kind, words.as_slice())));
-        Ok(Self { asking, articles, ways, habit, frequency })
+            let gone = || tantivy::TantivyError::SystemError("a thread of the index ended early".to_owned());
+            let habit = habit.map_err(|_| gone())?;
+            let articles = articles.join().map_err(|_| gone())??;
+            Ok(Self { asking: asking?, articles, ways, habit, frequency })
+        })
     }
 
     /// The ways of asking nearest to these words, best first. The score is the weight of the shared words
@@ -135,6 +130,23 @@ fn with_classes(phrase: &str, language: Language) -> Vec<String> {
         if position % 2 == 0 { words.extend(index_words_as(piece, language)) } else { words.push(class_word(piece)) }
     }
     words
+}
+
+/// The id of an article and its words; what people say when they ask counts more than what the text goes on to say.
+fn article_words(article: &Article) -> (String, Vec<String>) {
+    let mut asked = Vec::new();
+    for (language, title) in article.title.each() {
+        asked.extend(index_words_as(title, language));
+    }
+    for (language, topics) in article.topics.each() {
+        asked.extend(topics.iter().flat_map(|topic| index_words_as(topic, language)));
+    }
+    let mut words = [asked.as_slice(), &asked, &asked].concat();
+    for (language, answer) in article.answer.each() {
+        words.extend(index_words_as(answer, language));
+    }
+    words.extend(index_words_as(&article.body, Language::En));
+    (article.id.clone(), words)
 }
 
 /// One list of texts that can be searched.
