@@ -14,6 +14,7 @@ mod dimensions;
 mod follow_up;
 mod gazetteer;
 mod kind;
+mod own_beds;
 mod parts;
 mod phrasebook;
 pub mod quantities;

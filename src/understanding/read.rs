@@ -1,11 +1,12 @@
 //! A text, who wrote it and on which day → its reading.
 
 use super::about::{Signs, about_feeds, about_sprays};
-use super::asker::{Asker, OwnBed};
+use super::asker::Asker;
 use super::dates;
 use super::follow_up::{Says, completed};
 use super::gazetteer::{Gazetteer, Named, Told};
 use super::kind::{Evidence, decide};
+use super::own_beds::with_beds;
 use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
@@ -425,43 +426,4 @@ fn did(told: &[Hit<Told>]) -> Option<JobKind> {
 
 fn measured(found: &quantities::Dimensions) -> Measured {
     Measured { length: found.length, width: found.width, depth: found.depth, diameter: found.diameter }
-}
-
-/// The asker's beds that are meant, where none was named: those where the crop stands, narrowed by the word
-/// for their kind. A size that was said describes another bed, so none of hers is meant.
-fn with_beds(mut reading: Reading, asker: &Asker) -> Reading {
-    if !reading.measures.is_empty() || reading.beds_named || !reading.beds.is_empty() {
-        return with_crop_of_bed(reading, asker);
-    }
-    let there = |bed: &&OwnBed| reading.sites.is_empty() || reading.sites.contains(bed.id.site());
-    let of_kind = |bed: &&OwnBed| reading.bed_kind.is_none_or(|kind| bed.kind == kind);
-    let here: Vec<&OwnBed> = asker.beds.iter().filter(there).collect();
-    let chosen: Vec<&OwnBed> = if !reading.crops.is_empty() {
-        let with_crop: Vec<&OwnBed> =
-            here.into_iter().filter(|bed| reading.crops.iter().any(|crop| bed.has(crop))).collect();
-        let narrow: Vec<&OwnBed> = with_crop.iter().copied().filter(of_kind).collect();
-        if narrow.is_empty() { with_crop } else { narrow }
-    } else if reading.all_beds || reading.bed_kind.is_none() && !reading.sites.is_empty() {
-        reading.all_beds = true;
-        here
-    } else if reading.bed_kind.is_some() {
-        here.into_iter().filter(of_kind).collect()
-    } else {
-        Vec::new()
-    };
-    let beds: Vec<BedId> = chosen.into_iter().map(|bed| bed.id.clone()).collect();
-    reading.beds = beds;
-    with_crop_of_bed(reading, asker)
-}
-
-/// A crop on a tray is meant as a shoot.
-fn with_crop_of_bed(mut reading: Reading, asker: &Asker) -> Reading {
-    let shoots = asker
-        .beds
-        .iter()
-        .filter(|bed| reading.beds.contains(&bed.id))
-        .flat_map(|bed| &bed.crops)
-        .any(|(crop, microgreen)| *microgreen && (reading.crops.is_empty() || reading.crops.contains(crop)));
-    reading.microgreen = reading.microgreen || shoots;
-    reading
 }

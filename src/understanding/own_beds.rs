@@ -1,0 +1,44 @@
+//! Which of the asker's own beds a message means.
+
+use super::asker::{Asker, OwnBed};
+use super::reading::Reading;
+use crate::garden::BedId;
+
+/// The asker's beds that are meant, where none was named: those where the crop stands, narrowed by the word
+/// for their kind. A size that was said describes another bed, so none of hers is meant.
+pub fn with_beds(mut reading: Reading, asker: &Asker) -> Reading {
+    if !reading.measures.is_empty() || reading.beds_named || !reading.beds.is_empty() {
+        return with_crop_of_bed(reading, asker);
+    }
+    let there = |bed: &&OwnBed| reading.sites.is_empty() || reading.sites.contains(bed.id.site());
+    let of_kind = |bed: &&OwnBed| reading.bed_kind.is_none_or(|kind| bed.kind == kind);
+    let here: Vec<&OwnBed> = asker.beds.iter().filter(there).collect();
+    let chosen: Vec<&OwnBed> = if !reading.crops.is_empty() {
+        let with_crop: Vec<&OwnBed> =
+            here.into_iter().filter(|bed| reading.crops.iter().any(|crop| bed.has(crop))).collect();
+        let narrow: Vec<&OwnBed> = with_crop.iter().copied().filter(of_kind).collect();
+        if narrow.is_empty() { with_crop } else { narrow }
+    } else if reading.all_beds || reading.bed_kind.is_none() && !reading.sites.is_empty() {
+        reading.all_beds = true;
+        here
+    } else if reading.bed_kind.is_some() {
+        here.into_iter().filter(of_kind).collect()
+    } else {
+        Vec::new()
+    };
+    let beds: Vec<BedId> = chosen.into_iter().map(|bed| bed.id.clone()).collect();
+    reading.beds = beds;
+    with_crop_of_bed(reading, asker)
+}
+
+/// A crop on a tray is meant as a shoot.
+fn with_crop_of_bed(mut reading: Reading, asker: &Asker) -> Reading {
+    let shoots = asker
+        .beds
+        .iter()
+        .filter(|bed| reading.beds.contains(&bed.id))
+        .flat_map(|bed| &bed.crops)
+        .any(|(crop, microgreen)| *microgreen && (reading.crops.is_empty() || reading.crops.contains(crop)));
+    reading.microgreen = reading.microgreen || shoots;
+    reading
+}
