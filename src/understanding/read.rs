@@ -10,7 +10,7 @@ use super::own_beds::with_beds;
 use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
-use crate::garden::{BedId, JobKind};
+use crate::garden::JobKind;
 use crate::knowledge::{Aspect, DayWord, Index, Kind, Knowledge, MaterialKind, Point, Sign, TimeUnit, class_word};
 use crate::script::{Language, Text, Token, index_word};
 use chrono::NaiveDate;
