@@ -190,7 +190,7 @@ mix-recipe = { $mix }, by volume: { $parts }. Tell me the size and I give the li
 mix-litres =
     { $count ->
         [1] { $litres } of loose mix for the { $bed }; it settles to { $settled }.
-       *[other] { $litres } of loose mix for { $count } of the { $bed }; it settles to { $settled }.
+       *[other] { $litres } of loose mix for { $count } × { $bed }; it settles to { $settled }.
     }
 mix-parts = { $parts }.
 mix-part = { $material } { $amount }
@@ -451,7 +451,10 @@ shade-net =
                *[day] until about { $until }.
             }
         }
-       *[later] { $crop }: no net yet. A { $percent } net from about { $from } until about { $until }.
+       *[later] { $crop }: no net yet. A { $percent } net from about { $from }{ $ends ->
+            [year] {" "}on, for the rest of the year.
+           *[day] {" "}until about { $until }.
+        }
     } { $when ->
         [later] It wants one in weeks above { $above }.
        *[now] Days are at { $tmax }, and above { $above } it wants one.
@@ -605,9 +608,10 @@ load-bed =
     }
 load-depth = { $depth } of our light mix, wet: { $mass } on each square metre ({ $foot } on each square foot), that is { $load }, before sides, plants and people.
 load-limit =
-    The engineer's figure stored for this roof is { $limit }. At its heaviest (drain blocked, water standing) this is { $larger ->
-        [load] more than that: keep it off or make it lighter, and ask the engineer again with this number.
-       *[limit] less than that, but the figure also has to carry people and all else: the engineer says what is left.
+    The engineer's figure stored for this roof is { $limit }. { $larger ->
+        [usual] Already after an ordinary watering this is more than that: keep it off or make it lighter, and ask the engineer again with this number.
+        [load] At its heaviest (drain blocked, water standing) this is more than that: keep it off or make it lighter, and ask the engineer again with this number.
+       *[limit] Even at its heaviest (drain blocked, water standing) this is less than that, but the figure also has to carry people and all else: the engineer says what is left.
     }
 load-ask = Ask the engineer: how many kN/m² it takes beside people and tank, where beams and bearing walls run, the slab's state.
 load-engineer = The engineer's figure stored for this roof is { $limit }. Only the engineer can say what it has to carry beside boxes: people, tank, rain.

@@ -451,7 +451,10 @@ shade-net =
                *[day] kareeb { $until } tak.
             }
         }
-       *[later] { $crop }: abhi jaali nahi. { $percent } wali jaali kareeb { $from } se { $until } tak.
+       *[later] { $crop }: abhi jaali nahi. { $percent } wali jaali kareeb { $from } se{ $ends ->
+            [year] , phir baaki saal.
+           *[day] {" "}{ $until } tak.
+        }
     } { $when ->
         [later] Jis hafte din { $above } se upar hon, tab chahiye.
        *[now] Din { $tmax } ke hain, aur { $above } se upar chahiye.
@@ -572,8 +575,8 @@ feed-next =
        *[unknown] { $bed }: har { $every } din khaad dein. Koi khaad darj nahi hai; di ho to us din se ginein.
     }
 feed-next-rhythm = Agli khaad { $day }: aam taur par har { $every } din. Us fasal ki poori jaankari nahi, isliye patli rakhein.
-feed-strew = { $material }: poore bed mein { $grams }, tane se ek haath door, halka milakar paani dein.
-feed-strew-area = { $material }, sookhi: har varg metre par { $grams } g, tane se ek haath door, halka milakar paani dein.
+feed-strew = { $material }: poore bed mein { $grams }, tane se chaar ungal door, halka milakar paani dein.
+feed-strew-area = { $material }, sookhi: har varg metre par { $grams } g, tane se chaar ungal door, halka milakar paani dein.
 feed-steep = { $material }: kuchh din bhigokar chhaanein, aur itna patla karein ki har litre mein { $grams } g khali rahe, halki chai jaisa.
 feed-dig-in = Sookhi keval khaali bed mein, buvai se do hafte pehle milakar: { $grams }. Khade paudhon ke paas sookhi kabhi nahi.
 feed-dissolve = { $material }: ek litre paani mein { $grams } g, nam mitti par.
@@ -605,9 +608,10 @@ load-bed =
     }
 load-depth = Hamari halki mitti { $depth }, geeli: har square metre par { $mass } (har square foot par { $foot }), yaani { $load }; dhancha, paudhe aur log alag.
 load-limit =
-    Is chhat ke liye engineer ki likhi limit { $limit } hai. Sabse bhari haalat mein (naali band, paani bhara) yeh { $larger ->
-        [load] usse zyada hai: na rakhein ya halka karein, aur yeh aankda lekar engineer se phir poochhein.
-       *[limit] usse kam hai, par usi limit mein log aur baaki sab bhi aate hain: kitna bachta hai, yeh engineer batayenge.
+    Is chhat ke liye engineer ki likhi limit { $limit } hai. { $larger ->
+        [usual] Aam paani dene ke baad hi yeh usse zyada hai: na rakhein ya halka karein, aur yeh aankda lekar engineer se phir poochhein.
+        [load] Sabse bhari haalat mein (naali band, paani bhara) yeh usse zyada hai: na rakhein ya halka karein, aur yeh aankda lekar engineer se phir poochhein.
+       *[limit] Sabse bhari haalat mein bhi (naali band, paani bhara) yeh usse kam hai, par usi limit mein log aur baaki sab bhi aate hain: kitna bachta hai, yeh engineer batayenge.
     }
 load-ask = Engineer se poochhein: log aur tanki chhodkar kitne kN/m², beam aur bhaar uthane wali deewarein kahan hain, slab theek haalat mein hai ya nahi.
 load-engineer = Is chhat ke liye engineer ki likhi limit { $limit } hai. Box ke alawa usme kya-kya aata hai (log, tanki, baarish), yeh engineer hi batayenge.

@@ -10,7 +10,7 @@ use super::subject::{Subject, described_bed, subjects};
 use crate::garden::{BedId, BedKind, Site};
 use crate::knowledge::{Kind, SourceRef};
 use crate::needs::load::{AreaLoad, BedLoad, GARDEN_SOIL_KG_PER_L, area_load, bed_load, site_load};
-use crate::quantity::{Estimate, Length, Mass, Unit, UnitOf, Written};
+use crate::quantity::{Estimate, Length, Mass, RoofLoad, Unit, UnitOf, Written};
 use crate::understanding::Reading;
 
 /// So many beds are told one by one; figures are given for all.
@@ -117,7 +117,7 @@ fn of_depth(written: Written, facts: &Facts<'_>) -> Answer {
     // One's own roof has a figure only where it is the only one.
     let site = the_site(&[], facts);
     if let Some(site) = site {
-        limit(&mut answer, &site.site, load.load.high().as_kilonewtons_per_square_metre());
+        limit(&mut answer, &site.site, usual_and_worst(&load.load));
     } else {
         answer.lines.push(Line::new("load-ask"));
     }
@@ -162,9 +162,10 @@ fn of_beds(loads: &[(&Subject<'_>, BedLoad)], reading: &Reading, facts: &Facts<'
     } else {
         answer.lines.extend(loads.iter().map(|(subject, load)| bed_line(subject, load, count)));
     }
-    let worst = heaviest.map_or(0.0, |(_, load)| load.load().high().as_kilonewtons_per_square_metre());
     match site {
-        Some(site) => limit(&mut answer, &site.site, worst),
+        Some(site) => {
+            limit(&mut answer, &site.site, heaviest.map_or((0.0, 0.0), |(_, load)| usual_and_worst(&load.load())))
+        }
         None => answer.lines.push(Line::new("load-ask")),
     }
     if let Some(site) = site.filter(|_| !several) {
@@ -210,17 +211,26 @@ fn the_site<'f>(beds: &[&BedId], facts: &'f Facts<'_>) -> Option<&'f SiteFacts<'
     sites.next().is_none().then_some(first)
 }
 
-/// The worst end beside a stored engineer's figure; without one, what to ask. Never beside a code's figure.
-fn limit(answer: &mut Answer, site: &Site, worst_kn_m2: f64) {
+/// The worst end, and the load after an ordinary watering, beside a stored engineer's figure; without one, what to ask. Never beside a code's figure.
+fn limit(answer: &mut Answer, site: &Site, (usual_kn_m2, worst_kn_m2): (f64, f64)) {
     let Some(limit) = site.engineer_limit_kn_m2 else {
         answer.lines.push(Line::new("load-ask"));
         return;
     };
     answer.figures.push(Figure::number("engineer_limit_kn_m2", Estimate::exactly(limit), "kN/m2"));
-    let larger = if worst_kn_m2 > limit { "load" } else { "limit" };
+    let larger = match (usual_kn_m2 > limit, worst_kn_m2 > limit) {
+        (true, _) => "usual",
+        (false, true) => "load",
+        (false, false) => "limit",
+    };
     answer.lines.push(
         Line::new("load-limit").with("limit", Said::Size(vec![kilonewtons(limit)])).with("larger", Said::Key(larger)),
     );
+}
+
+/// The load after an ordinary watering and at its heaviest, kN/m².
+fn usual_and_worst(load: &Estimate<RoofLoad>) -> (f64, f64) {
+    (load.value().as_kilonewtons_per_square_metre(), load.high().as_kilonewtons_per_square_metre())
 }
 
 fn kilonewtons(value: f64) -> Written {

@@ -69,7 +69,13 @@ impl ReadingShown {
     #[must_use]
     pub fn of(reading: &Reading) -> Self {
         let mut dates = Vec::new();
-        for (first, last) in &reading.days {
+        // "for 5 days from friday": a span gives its first and its last day.
+        let spans = reading.days.iter().enumerate().map(|(place, (first, last))| {
+            let days = reading.for_days.filter(|days| place == 0 && first == last && *days >= 1.0);
+            let more = days.map_or(0, |days| days as u64 - 1);
+            (*first, last.checked_add_days(chrono::Days::new(more)).unwrap_or(*last))
+        });
+        for (first, last) in spans {
             for day in [first, last] {
                 let day = day.to_string();
                 if !dates.contains(&day) {

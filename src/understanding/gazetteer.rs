@@ -91,6 +91,7 @@ impl Gazetteer {
         for (site, name) in &asker.sites {
             for name in [name.clone(), site.as_str().replace('-', " ")] {
                 own.add_phrase(&name, Language::En, &Named::Site(site.clone()));
+                own.add_phrase(&name, Language::HiLatn, &Named::Site(site.clone()));
             }
         }
         let mut all = own.find(forms);

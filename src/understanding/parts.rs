@@ -41,6 +41,7 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         }
         let first = read_part(parts.0, read.language, reader, &alone, today);
         let second = read_part(parts.1, read.language, reader, &alone, today);
+        let (first, second) = (as_told(first), as_told(second));
         let sure = first.sureness.min(second.sureness);
         if best.as_ref().is_none_or(|(before, ..)| sure > *before) {
             best = Some((sure, first, second));
@@ -63,6 +64,14 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         first
     };
     Some((first, second))
+}
+
+/// Work that is told and not asked about is a record, whatever its words lean to.
+fn as_told(part: Reading) -> Reading {
+    if part.did.is_some() && !part.asks && part.kind != Kind::Record {
+        return Reading { kind: Kind::Record, sureness: part.sureness.max(SURE_ALONE), ..part };
+    }
+    part
 }
 
 /// Byte places before and after each comma, stop or joining word.
@@ -97,10 +106,11 @@ fn stand_apart(first: &Reading, second: &Reading) -> bool {
     };
     let talk = |reading: &Reading| matches!(reading.kind, Kind::None | Kind::Care | Kind::Trouble);
     // "seed for beans, one 6 foot row": what neither asks nor tells is no request.
+    let differ = first.kind != second.kind || first.kind == Kind::Record && first.did != second.did;
     let speaks = |reading: &Reading| reading.asks || reading.did.is_some() || reading.saw.is_some();
     speaks(first)
         && speaks(second)
-        && first.kind != second.kind
+        && differ
         && !ground(first, second)
         && !ground(second, first)
         && !talk(first)

@@ -121,6 +121,10 @@ impl<T: Clone> Phrasebook<T> {
             _ => None,
         };
         let map = if english { &mut self.english } else { &mut self.hindi };
+        // A word of another script has no form here: a phrase with one would match any such word.
+        if words.iter().any(String::is_empty) {
+            return;
+        }
         if let Some(first) = words.first() {
             map.entry(first.clone()).or_default().push(Entry { words, spelled, meaning: meaning.clone() });
         }

@@ -13,13 +13,13 @@ fn step(size: f64) -> f64 {
     }
 }
 
-/// Low down and high up, both to the step of the larger.
+/// Low down and high up, each to the step of its own size.
 #[must_use]
 pub fn outward(low: f64, high: f64) -> (f64, f64) {
-    let step = step(high.abs());
     // A hair of floating point is no reason to go a step further out.
     let hair = 1e-9;
-    (((low / step) + hair).floor() * step, ((high / step) - hair).ceil() * step)
+    let (fine, coarse) = (step(low.abs()), step(high.abs()));
+    (((low / fine) + hair).floor() * fine, ((high / coarse) - hair).ceil() * coarse)
 }
 
 /// One number to the step of its size.

@@ -75,7 +75,7 @@ impl Speaker<'_> {
             Said::Mix(id) => self.name(self.known.mixes.get(id).map(|mix| &mix.names), id),
             Said::Place(id) => {
                 let place = self.known.places.iter().find(|place| place.id == *id);
-                capital(&self.name(place.map(|place| &place.names), id))
+                self.name(place.map(|place| &place.names), id)
             }
             Said::Bed(id) => self.bed(&id.to_string()),
             Said::Size(sizes) => self.size(sizes),
@@ -224,16 +224,4 @@ fn unit_phrase(unit: Unit) -> &'static str {
         Unit::GramPerLitre => "unit-g-per-l",
         Unit::KilonewtonPerSquareMetre => "unit-kn-m2",
     }
-}
-
-/// The first letter of each word large: names of places are kept small.
-pub fn capital(text: &str) -> String {
-    let mut large = true;
-    text.chars()
-        .map(|letter| {
-            let shown = if large { letter.to_uppercase().next().unwrap_or(letter) } else { letter };
-            large = !letter.is_alphanumeric() && letter != '\'';
-            shown
-        })
-        .collect()
 }
