@@ -146,8 +146,11 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(first) = load::first(reading, facts, reading.sureness >= SURE_ENOUGH) {
         return first;
     }
-    if reading.sureness < SURE_ENOUGH && !reading.why && !spray::of_harm(reading) && !feed::of_harm(reading) {
+    if reading.sureness < SURE_ENOUGH && !spray::of_harm(reading) && !feed::of_harm(reading) {
         return if reading.senseless { none::not_understood() } else { handed_over::not_known() };
+    }
+    if let Some(article) = care::of_harm(facts) {
+        return care::told(article);
     }
     match reading.kind {
         Kind::Water => water::answer(reading, facts),

@@ -77,8 +77,8 @@ fn figures(answer: &mut Answer, need: &BuildNeed) {
 /// nobody here says that it may stand there.
 fn heavy(answer: &mut Answer, bed: &Bed, mix: &Mix) {
     let Some(load) = bed_load(bed, mix) else { return };
-    let weight = Estimate::exactly(load.waterlogged().high() - load.plants.high());
-    answer.cautions.insert(0, Line::new("caution-weight").with("weight", Said::Mass(weight)));
+    let weight = load.waterlogged().high() - load.plants.high();
+    answer.cautions.insert(0, Line::new("caution-weight").with("weight", Said::UpTo(weight)));
     answer.cite(&mix.properties.density_dry_kg_per_l.source);
 }
 
@@ -144,7 +144,10 @@ fn tray_measured(reading: &Reading) -> Option<(Written, Written)> {
     let largest = box_measures(reading)?;
     let other = reading.measures.iter().find(|measured| **measured != largest)?;
     let sides = other.length.zip(other.width)?;
-    (reading.measures.len() > 1).then_some(sides)
+    /// Smaller than this is no tray.
+    const LEAST_TRAY: Length = Length::metres(0.1);
+    let of_use = |side: Written| side.length().is_some_and(|side| side >= LEAST_TRAY);
+    (reading.measures.len() > 1 && of_use(sides.0) && of_use(sides.1)).then_some(sides)
 }
 
 fn tray_written(reading: &Reading) -> Vec<Written> {

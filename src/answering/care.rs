@@ -35,6 +35,15 @@ pub fn article<'a>(facts: &'a Facts<'_>) -> Option<&'a Article> {
     facts.known.articles.get(&found.what).filter(|_| ahead)
 }
 
+/// What a message about harm to someone is near to, whatever else it asks: it is told before any figure.
+pub fn of_harm<'a>(facts: &'a Facts<'_>) -> Option<&'a Article> {
+    const ON_HARM: [&str; 2] = ["eating-raw-shoots", "pets-and-plants"];
+    /// Nearer than for other articles, since it takes the place of another answer.
+    const VERY_NEAR: f64 = 14.0;
+    let near = facts.articles.first().is_some_and(|found| found.score >= VERY_NEAR);
+    article(facts).filter(|article| near && ON_HARM.contains(&article.id.as_str()))
+}
+
 /// An article told.
 pub fn told(article: &Article) -> Answer {
     let mut answer = Answer::new(Outcome::Answered);

@@ -58,6 +58,10 @@ pub enum Said {
     Load(Estimate<RoofLoad>),
     /// A clock time.
     Clock(NaiveTime),
+    /// An amount that must not be exceeded: its high end is rounded down.
+    Dose(Estimate<Volume>),
+    /// A weight that may be reached: rounded up.
+    UpTo(Mass),
 }
 
 impl Line {

@@ -7,7 +7,7 @@ use super::hint::says;
 use super::line::{Line, Said};
 use super::load_working::{area_working, site_working, working};
 use super::subject::{Subject, described_bed, subjects};
-use crate::garden::{BedId, BedKind, Site};
+use crate::garden::{BedId, BedKind, Role, Site};
 use crate::knowledge::{Kind, SourceRef};
 use crate::needs::load::{AreaLoad, BedLoad, GARDEN_SOIL_KG_PER_L, area_load, bed_load, site_load};
 use crate::quantity::{Estimate, Length, Mass, RoofLoad, Unit, UnitOf, Written};
@@ -21,7 +21,7 @@ const TOLD_ONE_BY_ONE: usize = 6;
 pub fn first(reading: &Reading, facts: &Facts<'_>, sure: bool) -> Option<Answer> {
     let words = &facts.known.talk.roof;
     let near = matches!(reading.kind, Kind::Load | Kind::Space | Kind::Build | Kind::Mix);
-    if (near || !sure) && !reading.why {
+    if near || !sure {
         if says(reading, &words.damage) && (reading.kind == Kind::Load || of_roof(reading)) {
             return Some(doubt("damage"));
         }
@@ -117,7 +117,13 @@ fn of_depth(written: Written, facts: &Facts<'_>) -> Answer {
     // One's own roof has a figure only where it is the only one.
     let site = the_site(&[], facts);
     if let Some(site) = site {
-        limit(&mut answer, &site.site, usual_and_worst(&load.load));
+        // A bare depth has no tray, sides, plants or ponded water: it is not set against the roof's figure.
+        match site.site.engineer_limit_kn_m2 {
+            Some(limit) => {
+                answer.lines.push(Line::new("load-engineer").with("limit", Said::Size(vec![kilonewtons(limit)])))
+            }
+            None => answer.lines.push(Line::new("load-ask")),
+        }
     } else {
         answer.lines.push(Line::new("load-ask"));
     }
@@ -203,6 +209,11 @@ fn bed_line(subject: &Subject<'_>, load: &BedLoad, count: f64) -> Line {
 
 /// The site that is meant: that of the beds, else the only one.
 fn the_site<'f>(beds: &[&BedId], facts: &'f Facts<'_>) -> Option<&'f SiteFacts<'f>> {
+    // A crew member may ask about any roof: a stored figure counts only for one that was named, or for a client's own.
+    let client = facts.asker.as_ref().is_some_and(|person| person.role == Role::Client);
+    if beds.is_empty() && !client {
+        return None;
+    }
     let mut sites = facts
         .sites
         .iter()

@@ -165,7 +165,9 @@ fn blocks(need: &MixNeed, answer: &mut Answer, facts: &Facts<'_>) -> Vec<Line> {
 fn mix_meant(reading: &Reading, subject: Option<&Subject<'_>>) -> String {
     let tray = reading.microgreen || reading.bed_kind == Some(BedKind::Tray);
     let own = subject.filter(|subject| subject.own.is_some()).map(|subject| subject.bed.mix_counted());
-    own.unwrap_or(if tray { "tray" } else { "house" }).to_owned()
+    // "Mix" alone is the house mix's name too: only another one was chosen by name.
+    let named = reading.mixes.iter().map(String::as_str).find(|mix| *mix != "house");
+    named.or(own).unwrap_or(if tray { "tray" } else { "house" }).to_owned()
 }
 
 /// Figures, lines and working of a mix for beds of a size.

@@ -10,6 +10,7 @@ use crate::garden::{BedId, JobDone, JobKind, Planting, Record, Seen, Start, When
 use crate::knowledge::MaterialKind;
 use crate::quantity::{UnitOf, Written};
 use crate::understanding::Reading;
+use chrono::Timelike;
 use serde_json::{Value, json};
 
 /// Files the work on the beds that are meant.
@@ -98,7 +99,14 @@ fn done(reading: &Reading, facts: &Facts<'_>, job: JobKind, beds: &[BedId], on: 
         _ => None,
     };
     let amount = amount(reading, job);
-    let records = beds.iter().map(|bed| Record::Job(job_done(bed, job, on, what.clone(), amount))).collect();
+    // A bed may be watered twice a day: without a day of its own, it was done now.
+    let now = job == JobKind::Water && reading.days.is_empty();
+    let when =
+        if now { When::Moment(facts.now.naive_local().with_nanosecond(0).unwrap_or_default()) } else { When::Day(on) };
+    let records = beds
+        .iter()
+        .map(|bed| Record::Job(JobDone { on: when, ..job_done(bed, job, on, what.clone(), amount) }))
+        .collect();
     let event = event(beds, job, on, what.as_ref(), amount);
     let shown = amount.map_or(Said::Key("none"), |amount| Said::Size(vec![amount]));
     let line = Line::new("recorded-job").with("job", Said::Key(job.word())).with("amount", shown);

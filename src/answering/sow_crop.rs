@@ -214,6 +214,7 @@ fn whole(days: Estimate<f64>) -> Estimate<f64> {
 
 /// The past day on which it was sown, where the message tells one.
 fn sown_before(reading: &Reading, asked: &Asked<'_>) -> Option<NaiveDate> {
+    reading.did?;
     reading.days.iter().map(|(day, _)| *day).find(|day| *day < asked.today)
 }
 

@@ -8,7 +8,7 @@ use super::subject::{Subject, subjects};
 use super::{spray_product, spray_time};
 use crate::garden::BedKind;
 use crate::knowledge::{Kind, Material, MaterialKind, Point, SourceRef};
-use crate::quantity::Unit;
+use crate::quantity::{Unit, Volume};
 use crate::understanding::Reading;
 
 /// First what must not be done, then what was asked: the wait, the strength, the day and its hours.
@@ -156,5 +156,14 @@ fn over_limit(reading: &Reading, facts: &Facts<'_>) -> bool {
     let said = |written: &crate::quantity::Written| {
         written.unit == Unit::MillilitrePerLitre && limit.is_some_and(|limit| written.value > limit)
     };
-    reading.quantities.iter().any(said)
+    // "20 ml in 1 litre" is a strength too.
+    let volumes: Vec<Volume> = reading.quantities.iter().filter_map(|written| written.volume()).collect();
+    let mixed = match volumes.as_slice() {
+        [one, other] if one.max(*other) >= Volume::litres(0.2) && one.min(*other) < Volume::litres(0.2) => {
+            Some(one.min(*other).as_millilitres() / one.max(*other).as_litres())
+        }
+        _ => None,
+    };
+    let too_strong = mixed.zip(limit).is_some_and(|(mixed, limit)| mixed > limit);
+    too_strong || reading.quantities.iter().any(said)
 }

@@ -10,7 +10,7 @@ use super::spray_time::{last_spray, liquid, told_day};
 use super::subject::{Subject, subjects};
 use crate::knowledge::{Kind, Material, Point, SourceRef, SprayUse};
 use crate::needs::spray::{self, later};
-use crate::quantity::{Estimate, Unit, UnitOf, Volume};
+use crate::quantity::{Estimate, Unit, Volume};
 use crate::understanding::Reading;
 
 /// Days that some wait for the taste of neem to go (a kitchen page, read; not a matter of safety).
@@ -52,6 +52,9 @@ pub fn strength(reading: &Reading, facts: &Facts<'_>, subjects: Option<Vec<Subje
     answer
 }
 
+/// Less than this is oil, not water.
+const LEAST_WATER: Volume = Volume::litres(0.2);
+
 fn dose(answer: &mut Answer, material: &Material, spray: &SprayUse, reading: &Reading) {
     let dose = spray::strength(spray);
     let limit = &spray.limit_millilitres_per_litre;
@@ -63,14 +66,15 @@ fn dose(answer: &mut Answer, material: &Material, spray: &SprayUse, reading: &Re
             .with("dose", Said::Span(dose, 0))
             .with("limit", Said::Number(limit.is.low(), 0)),
     );
-    let volume = reading.quantities.iter().find(|written| written.unit.measures() == UnitOf::Volume);
-    // "Per litre" is a measure too; only another volume is worth a sum.
-    if let Some(volume) = volume.and_then(|written| written.volume()).filter(|volume| *volume != Volume::litres(1.0)) {
+    let volumes = reading.quantities.iter().filter_map(|written| written.volume());
+    // The larger of two volumes is the water. "Per litre" is a measure too; only another volume is worth a sum.
+    let water = volumes.reduce(Volume::max);
+    if let Some(volume) = water.filter(|volume| *volume >= LEAST_WATER && *volume != Volume::litres(1.0)) {
         let millilitres = dose.map(|dose| Volume::millilitres(dose * volume.as_litres()));
         answer.lines.push(
             Line::new("spray-into")
-                .with("volume", Said::About(Estimate::exactly(volume)))
-                .with("amount", Said::Volume(millilitres)),
+                .with("volume", Said::Number(volume.as_litres(), 1))
+                .with("amount", Said::Dose(millilitres)),
         );
     }
     if spray.product_must_be_known {

@@ -91,12 +91,12 @@ impl<'a> Desk<'a> {
         // The working of a recorded answer is asked for, not the record again.
         if !reading.why {
             changes.extend(answer.records.iter().cloned().map(Change::Put));
-            if answer.queued {
-                let at = message.now.with_timezone(&Utc);
-                let who = asker.map(|person| person.id.clone());
-                let question = Question::asked(who, at, &message.text, Some(said.text.clone()));
-                changes.extend(question.ok().map(Change::put));
-            }
+        }
+        if answer.queued {
+            let at = message.now.with_timezone(&Utc);
+            let who = asker.map(|person| person.id.clone());
+            let question = Question::asked(who, at, &message.text, Some(said.text.clone()));
+            changes.extend(question.ok().map(Change::put));
         }
         match asker {
             Some(person) => changes.extend(remembered(person, message, reading)),

@@ -29,11 +29,12 @@ pub struct BuildNeed {
 pub fn build_need(length: Length, width: Length, depth: Length, tray: (Length, Length)) -> BuildNeed {
     let along = grid(length, width, tray);
     let across = grid(length, width, (tray.1, tray.0));
-    let chosen = if along.0 * along.1 <= across.0 * across.1 { along } else { across };
+    let count = |grid: (u32, u32)| grid.0.saturating_mul(grid.1);
+    let chosen = if count(along) <= count(across) { along } else { across };
     let reach = (depth + CLOTH_LAP) * 2.0;
     let ties = 4.0 * (depth / HEIGHT_OF_A_TIE).ceil().max(2.0);
     BuildNeed {
-        trays: chosen.0 * chosen.1,
+        trays: count(chosen),
         grid: chosen,
         sides: (length + width) * 2.0,
         cloth: (length + reach) * (width + reach),

@@ -278,7 +278,13 @@ impl Reader<'_> {
     }
 
     fn nearest(&self, candidates: impl Iterator<Item = NaiveDate>, done: bool) -> Option<NaiveDate> {
-        candidates.filter(|day| !done || *day <= self.today).min_by_key(|day| (*day - self.today).num_days().abs())
+        /// Nothing told as done: a day further back than this is meant to come.
+        const LOOKED_BACK_DAYS: i64 = 120;
+        let fits = |day: &NaiveDate| {
+            let ahead = (*day - self.today).num_days();
+            if done { ahead <= 0 } else { ahead >= -LOOKED_BACK_DAYS }
+        };
+        candidates.filter(fits).min_by_key(|day| (*day - self.today).num_days().abs())
     }
 
     /// `today`, `kal`, `last friday`, `friday`.

@@ -1,6 +1,8 @@
 //! A message that leans on the one before.
 
 use super::reading::{Measured, Reading};
+use crate::garden::JobKind;
+use crate::knowledge::Kind;
 
 /// How much a message says by itself.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -21,8 +23,14 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
     if says == Says::NoKind {
         now.kind = before.kind;
         now.sureness = before.sureness.min(0.9);
-        now.did = now.did.or(before.did);
-        now.saw = now.saw.or(before.saw);
+        if before.kind == Kind::Record && now.asks {
+            // "And the amaranth box?" after a record asks; it tells of no work.
+            now.kind = if before.did == Some(JobKind::Water) { Kind::Water } else { Kind::None };
+            now.sureness = if now.kind == Kind::Water { now.sureness } else { 0.0 };
+        } else {
+            now.did = now.did.or(before.did);
+            now.saw = now.saw.or(before.saw);
+        }
         now.senseless = false;
         if now.aspects.is_empty() {
             now.aspects.clone_from(&before.aspects);

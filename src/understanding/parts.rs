@@ -23,7 +23,7 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
         return (whole, None);
     }
     match split(text, reader, asker, today) {
-        Some((first, second)) if stand_apart(&first, &second) => (first, Some(second)),
+        Some((first, second)) if stand_apart(&first, &second) && !cut(&whole, &first, &second) => (first, Some(second)),
         _ => (whole, None),
     }
 }
@@ -72,6 +72,11 @@ fn as_told(part: Reading) -> Reading {
         return Reading { kind: Kind::Record, sureness: part.sureness.max(SURE_ALONE), ..part };
     }
     part
+}
+
+/// The border runs through the measures of one thing: "a box of 3 x 2 ft, 10 in deep".
+fn cut(whole: &Reading, first: &Reading, second: &Reading) -> bool {
+    whole.measures.iter().any(|measured| !first.measures.contains(measured) && !second.measures.contains(measured))
 }
 
 /// Byte places before and after each comma, stop or joining word.

@@ -69,7 +69,7 @@ pub struct Reading {
     /// Nothing in it had any sense.
     pub senseless: bool,
     /// The telling words, for a search of articles.
-    #[serde(skip)]
+    #[serde(default)]
     pub search: Vec<String>,
     /// Sides of watering asked after.
     #[serde(default)]

@@ -35,6 +35,9 @@ pub struct Manner {
     pub why: bool,
 }
 
+/// The cautions that are never crowded out of the text.
+const SAFETY_FIRST: [&str; 3] = ["caution-load", "caution-weight", "caution-spray"];
+
 /// So many cautions stand in the text; all stand in `cautions`.
 const CAUTIONS_IN_TEXT: usize = 2;
 
@@ -46,9 +49,13 @@ pub fn reply(answer: &Answer, known: &Knowledge, phrases: &Phrases, manner: Mann
     let say = |lines: &[Line]| -> Vec<String> {
         lines.iter().map(|line| digits(large_first(speaker.line(line).trim()))).collect()
     };
-    let (lines, working, cautions) = (say(&answer.lines), say(&answer.working), once(say(&answer.cautions)));
-    let mut shown = if manner.why && !working.is_empty() { working.clone() } else { lines };
-    if !manner.why {
+    let mut by_harm: Vec<Line> = answer.cautions.clone();
+    by_harm.sort_by_key(|line| !SAFETY_FIRST.contains(&line.phrase));
+    let (lines, working, cautions) = (say(&answer.lines), say(&answer.working), once(say(&by_harm)));
+    // What was handed over or stopped has no working to show.
+    let worked = manner.why && answer.outcome == Outcome::Answered && !working.is_empty();
+    let mut shown = if worked { working.clone() } else { lines };
+    if !cautions.is_empty() {
         for caution in cautions.iter().take(CAUTIONS_IN_TEXT) {
             let mut values = fluent_bundle::FluentArgs::new();
             values.set("text", small_first(caution, manner.language));

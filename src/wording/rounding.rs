@@ -22,6 +22,22 @@ pub fn outward(low: f64, high: f64) -> (f64, f64) {
     (((low / fine) + hair).floor() * fine, ((high / coarse) - hair).ceil() * coarse)
 }
 
+/// A dose: both ends rounded down to two figures, so that the upper one is never exceeded.
+#[must_use]
+pub fn inward(low: f64, high: f64) -> (f64, f64) {
+    let down = |value: f64| {
+        let step = if value < 10.0 {
+            0.5
+        } else if value < 100.0 {
+            1.0
+        } else {
+            5.0
+        };
+        ((value / step) + 1e-9).floor() * step
+    };
+    (down(low), down(high))
+}
+
 /// One number to the step of its size.
 #[must_use]
 pub fn nearest(value: f64) -> f64 {

@@ -1,7 +1,7 @@
 //! Values put into words.
 
 use super::phrases::Phrases;
-use super::rounding::{nearest, outward, plain};
+use super::rounding::{inward, nearest, outward, plain};
 use crate::answering::{Answer, Line, Said};
 use crate::knowledge::{Knowledge, Names};
 use crate::quantity::{Estimate, Unit, Written};
@@ -41,7 +41,7 @@ impl Speaker<'_> {
             Said::About(litres) => {
                 let litres = litres.value().as_litres();
                 if litres < 1.0 {
-                    self.unit("unit-ml", nearest(litres) * 1000.0)
+                    self.unit("unit-ml", nearest(litres * 1000.0))
                 } else {
                     self.unit("unit-L", nearest(litres))
                 }
@@ -63,7 +63,10 @@ impl Speaker<'_> {
             Said::Percent(percent) => self.unit("unit-percent", percent.round()),
             Said::Number(value, decimals) => format!("{value:.decimals$}"),
             Said::Span(is, decimals) => {
-                self.join(&format!("{:.decimals$}", is.low()), &format!("{:.decimals$}", is.high()))
+                let places = 10_f64.powi(i32::try_from(*decimals).unwrap_or(0));
+                let (low, high) =
+                    ((is.low() * places + 1e-9).floor() / places, (is.high() * places - 1e-9).ceil() / places);
+                self.join(&format!("{low:.decimals$}"), &format!("{high:.decimals$}"))
             }
             Said::Count(count) => count.to_string(),
             Said::Day(day) => self.day(*day),
@@ -90,6 +93,11 @@ impl Speaker<'_> {
                 load.low().as_kilonewtons_per_square_metre(),
                 load.high().as_kilonewtons_per_square_metre(),
             ),
+            Said::Dose(volume) => {
+                let (low, high) = inward(volume.low().as_millilitres(), volume.high().as_millilitres());
+                self.with_unit("unit-ml", &self.join(&plain(low), &plain(high)))
+            }
+            Said::UpTo(mass) => self.unit("unit-kg", outward(0.0, mass.as_kilograms()).1),
             Said::Clock(time) => time.format("%H:%M").to_string(),
         }
     }

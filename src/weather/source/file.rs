@@ -67,6 +67,10 @@ impl Forecast {
             );
             return Err(refuse("\"latitude\"", message));
         }
+        if !(-450.0..=6_000.0).contains(&raw.elevation_m) {
+            let message = format!("elevation {} m was given, -450 to 6000 m expected", raw.elevation_m);
+            return Err(refuse("\"elevation_m\"", message));
+        }
         let mut days = BTreeMap::new();
         for day in &raw.days {
             let shown = day.date.to_string();
