@@ -6,7 +6,7 @@ use super::subject::Subject;
 use crate::garden::{JobKind, RainExposure};
 use crate::knowledge::Aspect;
 use crate::needs::dry_down::{DryDown, dry_down};
-use crate::needs::looks::{Hour, factor, lost_since, waterings};
+use crate::needs::looks::{Hour, factor, lost_since, share_by, waterings};
 use crate::needs::loss_factor::LossFactor;
 use crate::needs::salt::{Salts, salts};
 use crate::needs::surroundings::Surroundings;
@@ -167,7 +167,9 @@ impl<'a> BedWater<'a> {
         let rain = self.today.rain?;
         let likely = self.today.rain_chance.is_none_or(|chance| chance.as_of_one() >= LIKELY);
         let lacks = self.last.as_ref().map_or(self.surface, |last| last.lost);
-        (likely && rain * caught >= lacks.max(self.surface)).then_some(rain)
+        // What the day's rain has brought by now is already off the loss: only the rest can still fall.
+        let to_come = rain * (caught * (1.0 - share_by(self.hour)));
+        (likely && to_come >= lacks.max(self.surface)).then_some(rain)
     }
 }
 

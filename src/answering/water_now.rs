@@ -44,7 +44,9 @@ fn pour(bed: &BedWater<'_>, last: &LastWatering) -> Volume {
 fn turn(hour: f64, last: &LastWatering) -> (&'static str, u64) {
     let due_in_h = (last.down.until_due.value() - last.ago) * 24.0;
     let midday = hour >= MIDDAY_H.0 && hour < MIDDAY_H.1;
-    let mut best = if midday { "evening" } else { "now" };
+    /// Longer overdue than this, waiting for the evening costs more than watering at noon (judgement).
+    const CANNOT_WAIT_H: f64 = -3.0;
+    let mut best = if midday && due_in_h > CANNOT_WAIT_H { "evening" } else { "now" };
     if hour < MIDDAY_H.0 && hour + due_in_h >= EVENING_H {
         best = "evening";
     }
