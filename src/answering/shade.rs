@@ -6,7 +6,6 @@ use super::figure::Figure;
 use super::line::{Line, Said};
 use super::shade_working::{cite, light_left, working};
 use super::sow::{Asked, asked, caution_heat};
-use super::sow_crop::beyond_key;
 use super::subject::{StandingCrop, Subject, subjects};
 use crate::needs::shade::{NetNeed, densest, net_need, water_under_net, wind_pressure_n_m2};
 use crate::quantity::{Estimate, Fraction, Unit};
@@ -203,7 +202,7 @@ impl<'a> Shaded<'a> {
         if self.need.past_limit {
             answer
                 .lines
-                .push(base("shade-past-limit").with("beyond", Said::Key(beyond_key(self.standing.crop.heat.beyond))));
+                .push(base("shade-past-limit").with("beyond", Said::Key(self.standing.crop.heat.beyond.word())));
         }
         if let Some(less) = self.less_water(cut) {
             answer.lines.push(Line::new("shade-water").with("less", Said::Span(less, 0)));

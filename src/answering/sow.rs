@@ -3,6 +3,7 @@
 use super::answer::Answer;
 use super::facts::{Facts, SiteFacts};
 use super::line::{Line, Said};
+use super::subject::place_choices;
 use super::{sow_crop, sow_list};
 use crate::needs::year::Year;
 use crate::quantity::Temperature;
@@ -39,7 +40,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 pub fn asked<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Result<Asked<'a>, Answer> {
     let day = day_asked(reading, facts.today());
     let Some((weather, elsewhere)) = weather(reading, facts) else {
-        return Err(Answer::ask(Line::new("ask-which-place"), places(facts)));
+        return Err(Answer::ask(Line::new("ask-which-place"), place_choices(facts)));
     };
     let Some(year) = Year::around(weather, day) else {
         return Err(Answer::hand_over(Line::new("sow-no-usual-days")));
@@ -78,12 +79,6 @@ fn weather<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Option<(&'a Weather<'
         .map(|weather| (weather, true))
         .or_else(|| site.map(|site| (&site.weather, false)))
         .or_else(|| facts.elsewhere.as_ref().map(|weather| (weather, true)))
-}
-
-/// A few places to choose from.
-fn places(facts: &Facts<'_>) -> Vec<Line> {
-    let places = facts.known.places.iter().take(4);
-    places.map(|place| Line::new("choice-place").with("place", Said::Place(place.id.clone()))).collect()
 }
 
 /// Work on a roof in such heat needs a word of its own, °C.

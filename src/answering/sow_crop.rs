@@ -9,7 +9,7 @@ use super::sow_working::{walls, working};
 use super::subject::{Subject, crops, subjects};
 use crate::agronomy::emergence::days_to_emergence;
 use crate::garden::BedKind;
-use crate::knowledge::{Beyond, Crop, SourceRef};
+use crate::knowledge::{Crop, SourceRef};
 use crate::needs::season::{Fits, Hindrance, NURSERY_DAYS, Outlook, Way, outlook, usual_way};
 use crate::needs::year::Year;
 use crate::quantity::Estimate;
@@ -153,7 +153,7 @@ fn reason(hindrance: &Hindrance, day: NaiveDate) -> Line {
         Hindrance::Hot { mean_tmax, limit, beyond, .. } => line
             .with("tmax", Said::Temperature(*mean_tmax))
             .with("limit", Said::Temperature(limit.value()))
-            .with("beyond", Said::Key(beyond_key(*beyond))),
+            .with("beyond", Said::Key(beyond.word())),
         Hindrance::Cold { mean_tmin, limit, .. } => {
             line.with("tmin", Said::Temperature(*mean_tmin)).with("limit", Said::Temperature(limit.value()))
         }
@@ -162,17 +162,6 @@ fn reason(hindrance: &Hindrance, day: NaiveDate) -> Line {
             line.with("mean", Said::Temperature(*mean)).with("limit", Said::Temperature(limit.value()))
         }
         Hindrance::Slow { .. } => line,
-    }
-}
-
-/// The name of what heat does as phrases know it.
-pub const fn beyond_key(beyond: Beyond) -> &'static str {
-    match beyond {
-        Beyond::Bolts => "bolts",
-        Beyond::TurnsBitter => "turns-bitter",
-        Beyond::DropsFlowers => "drops-flowers",
-        Beyond::Stops => "stops",
-        Beyond::Scorches => "scorches",
     }
 }
 
@@ -188,7 +177,7 @@ fn comes(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
     let Some(pick) = outlook.first_pick else { return };
     let line = Line::new("sow-pick").with("day", Said::SeasonDay(pick));
     let (end, on) = match &outlook.ended_by {
-        Some(Hindrance::Hot { on, beyond, .. }) => (beyond_key(*beyond), *on),
+        Some(Hindrance::Hot { on, beyond, .. }) => (beyond.word(), *on),
         Some(Hindrance::LongDay { on, .. }) => ("bolts", *on),
         Some(Hindrance::Cold { on, .. }) => ("cold", *on),
         _ if outlook.way == Way::Tray => ("tray", pick),

@@ -124,6 +124,12 @@ pub fn which_bed(beds: &[BedId]) -> Answer {
     Answer::ask(Line::new("ask-which-bed"), choices.collect())
 }
 
+/// A few places to choose from.
+pub fn place_choices(facts: &Facts<'_>) -> Vec<Line> {
+    let places = facts.known.places.iter().take(4);
+    places.map(|place| Line::new("choice-place").with("place", Said::Place(place.id.clone()))).collect()
+}
+
 /// The crops of a reading that the knowledge base has.
 pub fn crops<'a>(reading: &Reading, facts: &'a Facts<'a>) -> impl Iterator<Item = &'a Crop> {
     reading.crops.iter().filter_map(|id| facts.known.crops.get(id))

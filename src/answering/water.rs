@@ -4,12 +4,12 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
-use super::subject::subjects;
+use super::subject::{place_choices, subjects};
 use super::water_bed::BedWater;
 use super::water_working::{cite, working};
 use super::{water_away, water_now, water_salt};
 use crate::garden::Assumed;
-use crate::knowledge::{Aspect, Beyond};
+use crate::knowledge::Aspect;
 use crate::needs::heat::{PastLimit, past_limit};
 use crate::needs::salt::Salts;
 use crate::needs::water::WaterWeek;
@@ -32,7 +32,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return super::handed_over::not_known();
     }
     if subjects.iter().all(|subject| subject.weather.is_none()) {
-        return Answer::ask(Line::new("ask-which-place"), places(facts));
+        return Answer::ask(Line::new("ask-which-place"), place_choices(facts));
     }
     let beds: Vec<BedWater<'_>> = subjects.iter().filter_map(|subject| BedWater::of(subject, said, facts)).collect();
     if beds.is_empty() {
@@ -133,7 +133,7 @@ fn limits(answer: &mut Answer, beds: &[BedWater<'_>]) {
                         .with("crop", crop)
                         .with("tmax", Said::Temperature(mean_tmax))
                         .with("limit", Said::Temperature(limit.value()))
-                        .with("beyond", Said::Key(beyond_key(beyond)));
+                        .with("beyond", Said::Key(beyond.word()));
                     answer.lines.push(line);
                 }
                 Some(PastLimit::Cold { mean_tmin, limit }) => {
@@ -147,16 +147,6 @@ fn limits(answer: &mut Answer, beds: &[BedWater<'_>]) {
                 None => {}
             }
         }
-    }
-}
-
-fn beyond_key(beyond: Beyond) -> &'static str {
-    match beyond {
-        Beyond::Bolts => "bolts",
-        Beyond::TurnsBitter => "turns-bitter",
-        Beyond::DropsFlowers => "drops-flowers",
-        Beyond::Stops => "stops",
-        Beyond::Scorches => "scorches",
     }
 }
 
@@ -286,9 +276,3 @@ fn assumptions(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
 
 /// Rain of a week that is worth a word.
 const WET_WEEK_MM: f64 = 5.0;
-
-/// A few places to choose from.
-fn places(facts: &Facts<'_>) -> Vec<Line> {
-    let places = facts.known.places.iter().take(4);
-    places.map(|place| Line::new("choice-place").with("place", Said::Place(place.id.clone()))).collect()
-}

@@ -89,6 +89,20 @@ pub enum Beyond {
     Scorches,
 }
 
+impl Beyond {
+    /// The word that files and phrases use.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Bolts => "bolts",
+            Self::TurnsBitter => "turns-bitter",
+            Self::DropsFlowers => "drops-flowers",
+            Self::Stops => "stops",
+            Self::Scorches => "scorches",
+        }
+    }
+}
+
 /// Thermal time to emergence.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Emergence {
