@@ -753,9 +753,8 @@ water-saplings = Pour it round each young plant, not over the whole top, for the
 water-days =
     { $how ->
         [part] less than a day
-        [at-least] { $n } days or more
         [up-to] { $n } days at most
-        [long] more than { $n } days
+        [open] { $n } days or more (not before { $day })
        *[days] { $n } days
     }
 water-away =
@@ -783,11 +782,13 @@ water-away-turn =
         [twice] { $turn } morning and evening
        *[thrice] { $turn } three times a day
     }
+water-not-summed = Not counted in this, because their size, mix or weather is not known: { $beds }.
 water-away-unknown = I can't say how long these beds last: their size or their weather is not known.
 caution-away = a tap or drip left open unwatched can flood and load the roof; try it for two days while you are there. Who waters for you keeps away from the edge.
 water-flush =
     { $when ->
         [now] Flush the { $bed } now, with about { $usual } ({ $litres }) in three slow rounds.
+        [later] Flush the { $bed } about { $day } or later, with about { $usual } ({ $litres }) in three slow rounds.
        *[ahead] Flush the { $bed } { $day }, with about { $usual } ({ $litres }) in three slow rounds.
     }
 water-flush-reason = Water of { $ec } dS/m leaves its salt in a bed that never drains, and { $crop } suffers above { $limit } dS/m. Heavy rain puts it off.

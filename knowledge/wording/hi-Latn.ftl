@@ -750,9 +750,8 @@ water-saplings = Pehle hafte har chhote paudhe ke chaaron taraf daalein, poore b
 water-days =
     { $how ->
         [part] ek din se kam
-        [at-least] { $n } din ya zyada
         [up-to] zyada se zyada { $n } din
-        [long] { $n } din se zyada
+        [open] { $n } din ya zyada ({ $day } se pehle nahi)
        *[days] { $n } din
     }
 water-away =
@@ -780,11 +779,13 @@ water-away-turn =
         [twice] { $turn } subah aur shaam
        *[thrice] { $turn } din mein teen baar
     }
+water-not-summed = Yeh ismein nahi gine, kyunki naap, mix ya mausam pata nahi: { $beds }.
 water-away-unknown = Yeh bed kitne din chalenge, kaha nahi ja sakta: naap ya mausam pata nahi.
 caution-away = bina dekhe khula nal ya drip chhat par paani aur bojh bhar sakta hai; ghar par rehte do din aazmayein. Jo aapki jagah paani de woh kinare se door rahe.
 water-flush =
     { $when ->
         [now] { $bed }: ab saade paani se dho dein, kareeb { $usual } ({ $litres }), teen baar mein dheere.
+        [later] { $bed }: kareeb { $day } ko ya baad mein saade paani se dhoyein, kareeb { $usual } ({ $litres }), teen baar mein dheere.
        *[ahead] { $bed }: { $day } saade paani se dhoyein, kareeb { $usual } ({ $litres }), teen baar mein dheere.
     }
 water-flush-reason = { $ec } dS/m ka paani apna namak bed mein chhodta hai, kyunki neeche kuchh bahta nahi; { $crop } ki had { $limit } dS/m hai. Tez baarish ho to der se.

@@ -5,8 +5,9 @@ use super::line::{Line, Said};
 use super::subject::Subject;
 use crate::garden::{JobKind, RainExposure};
 use crate::knowledge::Aspect;
+use crate::needs::day_course::{Hour, share_by};
 use crate::needs::dry_down::{DryDown, dry_down};
-use crate::needs::looks::{Hour, factor, lost_since, share_by, waterings};
+use crate::needs::looks::{factor, lost_since, waterings};
 use crate::needs::loss_factor::LossFactor;
 use crate::needs::salt::{Salts, salts};
 use crate::needs::surroundings::Surroundings;
@@ -111,13 +112,13 @@ impl<'a> BedWater<'a> {
         }
     }
 
-    /// Days from now: since its last watering where that is known; from a full one where it is to be left.
+    /// Days from now, since its last watering, where that is known and they end within what can be looked at.
     pub fn days_until_dry(&self, reading: &Reading) -> Option<Estimate<f64>> {
         if reading.aspects.iter().any(|aspect| matches!(aspect, Aspect::Away | Aspect::Without)) {
             return None;
         }
         let last = self.last.as_ref()?;
-        Some(last.down.until_dry.map(|days| (days - last.ago).max(0.0)))
+        Some(last.down.until_dry.known()?.map(|days| (days - last.ago).max(0.0)))
     }
 
     /// Minutes of drip for one watering, where what it gives was said.

@@ -6,6 +6,7 @@
 //! **Never here:** I/O, the clock, words for people.
 
 pub mod build;
+pub mod day_course;
 pub mod dry_down;
 pub mod feed;
 pub mod harvest;

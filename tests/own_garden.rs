@@ -1,0 +1,141 @@
+//! Gardens that a test writes itself, asked from outside: what is on record has to move the sums.
+#![allow(clippy::disallowed_methods, reason = "the tests write the files that commands read")]
+
+use serde_json::Value;
+use std::fs;
+use std::process::Command;
+
+/// A garden in a folder of its own.
+struct Garden {
+    folder: tempfile::TempDir,
+    forecast: Option<String>,
+}
+
+const ROOF: &str = r#"
+[[sites]]
+id = "roof"
+name = "Roof"
+latitude = 20.59
+longitude = 78.96
+elevation_m = 247
+timezone = "Asia/Kolkata"
+
+[[people]]
+id = "asha"
+name = "Asha"
+role = "owner"
+speaks = "en"
+"#;
+
+const BOX: &str = r#"
+[[beds]]
+id = "east-box"
+site = "roof"
+kind = "box"
+length = "4 ft"
+width = "3 ft"
+depth = "12 in"
+"#;
+
+const AMARANTH: &str = r#"
+[[plantings]]
+bed = "roof/east-box"
+crop = "amaranth"
+sown = "2026-03-20"
+"#;
+
+impl Garden {
+    fn of(parts: &[&str]) -> Self {
+        let folder = tempfile::tempdir().unwrap();
+        let file = folder.path().join("garden.toml");
+        fs::write(&file, parts.concat()).unwrap();
+        let garden = Self { folder, forecast: None };
+        garden.run(&["import", file.to_str().unwrap()]);
+        garden
+    }
+
+    /// With equal days from a date on.
+    fn under(mut self, first: &str, rain_mm: &[f64]) -> Self {
+        let first: chrono::NaiveDate = first.parse().unwrap();
+        let days: Vec<String> = first
+            .iter_days()
+            .zip(rain_mm)
+            .map(|(date, rain)| {
+                format!(
+                    r#"{{"date":"{date}","tmax_c":34,"tmin_c":24,"rh_mean_percent":60,"wind_2m_m_s":1.5,"solar_mj_m2":20,"rain_mm":{rain}}}"#
+                )
+            })
+            .collect();
+        let text = format!(
+            r#"{{"latitude":20.59,"longitude":78.96,"elevation_m":247,"timezone":"Asia/Kolkata","days":[{}]}}"#,
+            days.join(",")
+        );
+        let file = self.folder.path().join("forecast.json");
+        fs::write(&file, text).unwrap();
+        self.forecast = Some(file.display().to_string());
+        self
+    }
+
+    fn run(&self, arguments: &[&str]) -> String {
+        let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
+        let output = command.arg("--data").arg(self.folder.path().join("data")).args(arguments).output().unwrap();
+        assert!(output.status.success(), "{arguments:?}: {}", String::from_utf8_lossy(&output.stderr));
+        String::from_utf8(output.stdout).unwrap()
+    }
+
+    fn ask(&self, now: &str, message: &str) -> Value {
+        let mut arguments = vec!["ask", "--json", "--as", "asha", "--now", now];
+        if let Some(forecast) = &self.forecast {
+            arguments.extend(["--forecast", forecast]);
+        }
+        arguments.push(message);
+        serde_json::from_str(&self.run(&arguments)).unwrap()
+    }
+
+    fn exported(&self) -> String {
+        let file = self.folder.path().join("out.toml").display().to_string();
+        self.run(&["export", &file]);
+        fs::read_to_string(file).unwrap()
+    }
+}
+
+fn figure<'a>(reply: &'a Value, name: &str) -> Option<&'a Value> {
+    reply["figures"].as_array().unwrap().iter().find(|figure| figure["name"] == name).map(|figure| &figure["value"])
+}
+
+#[track_caller]
+fn number(reply: &Value, name: &str) -> f64 {
+    figure(reply, name).and_then(Value::as_f64).unwrap_or_else(|| panic!("no {name}: {reply:#}"))
+}
+
+fn text(reply: &Value) -> &str {
+    reply["text"].as_str().unwrap()
+}
+
+/// A roof of which no weather is known: its bed is in no sum, and the reply says so.
+const FAR: &str = r#"
+[[sites]]
+id = "far"
+name = "Far"
+latitude = -60.0
+longitude = 10.0
+elevation_m = 10
+timezone = "Asia/Kolkata"
+
+[[beds]]
+id = "lost-pot"
+site = "far"
+kind = "pot"
+diameter = "14 in"
+depth = "12 in"
+"#;
+
+#[test]
+fn a_bed_that_cannot_be_summed_is_named() {
+    let garden = Garden::of(&[ROOF, BOX, AMARANTH, FAR]);
+    for message in ["how much water do all my beds need", "we are going away for 5 days, what about the plants"] {
+        let reply = garden.ask("2026-05-18T08:00:00+05:30", message);
+        assert!(text(&reply).contains("Not counted in this") && text(&reply).contains("lost pot"), "{reply:#}");
+        assert!(figure(&reply, "litres_per_day_site").is_none(), "a total with a bed missing: {reply:#}");
+    }
+}
