@@ -139,3 +139,70 @@ fn a_bed_that_cannot_be_summed_is_named() {
         assert!(figure(&reply, "litres_per_day_site").is_none(), "a total with a bed missing: {reply:#}");
     }
 }
+
+#[test]
+fn a_net_on_record_moves_the_water() {
+    let job = |on: &str, what: &str, amount: &str| {
+        format!("\n[[jobs_done]]\nbed = \"roof/east-box\"\njob = \"net\"\non = \"{on}\"\nwhat = \"{what}\"\n{amount}")
+    };
+    let litres = |jobs: &[String], bed: &str| {
+        let jobs = jobs.concat();
+        let reply = Garden::of(&[ROOF, bed, &jobs, AMARANTH])
+            .ask("2026-05-18T08:00:00+05:30", "how much water does the east box need this week");
+        (number(&reply, "litres_this_week"), text(&reply).contains("I took the net to cut 35 %"))
+    };
+    let (bare, _) = litres(&[], BOX);
+    let (up, told) = litres(&[job("2026-04-01", "up", "")], BOX);
+    assert!(up < bare * 0.9 && told, "{up} under a net, {bare} without");
+    let (half, told) = litres(&[job("2026-04-01", "up", "amount = \"50 percent\"")], BOX);
+    assert!(half < up && !told, "{half} under half the light, {up}");
+    let rated = format!("{BOX}net_percent = 50\n");
+    assert_eq!(litres(&[job("2026-04-01", "up", "")], &rated).0, half);
+    assert_eq!(litres(&[job("2026-04-01", "up", ""), job("2026-05-02T18:00", "down", "")], &rated).0, bare);
+    assert_eq!(litres(&[job("2026-05-02T09:00", "down", ""), job("2026-05-02T18:00", "up", "")], &rated).0, half);
+    // What has not come yet moves nothing.
+    assert_eq!(litres(&[job("2026-05-20", "down", "")], &rated).0, half);
+}
+
+#[test]
+fn a_new_mix_on_record_counts_as_the_day_it_was_added() {
+    let old = format!("{BOX}mix_added = \"2025-06-01\"\n");
+    let job = "\n[[jobs_done]]\nbed = \"roof/east-box\"\njob = \"mix\"\non = \"2026-05-10\"\nwhat = \"house\"\n";
+    let next = |parts: &[&str]| {
+        let reply = Garden::of(parts).ask("2026-05-18T08:00:00+05:30", "when do I feed the east box next");
+        figure(&reply, "next_feed").cloned().unwrap_or_else(|| panic!("no day: {reply:#}"))
+    };
+    assert_eq!(next(&[ROOF, &old, AMARANTH]), "2026-05-18");
+    // 60 days on.
+    assert_eq!(next(&[ROOF, &old, job, AMARANTH]), "2026-07-09");
+}
+
+/// The same kilograms leave the same nitrogen missing, whichever planting of the crop they came from; two
+/// plantings of one crop take no kilogram twice.
+#[test]
+fn a_picking_counts_once_and_for_good() {
+    let bed = format!("{BOX}mix_added = \"2026-01-01\"\n");
+    let planting =
+        |sown: &str| format!("\n[[plantings]]\nbed = \"roof/east-box\"\ncrop = \"amaranth\"\nsown = \"{sown}\"\n");
+    let job = |job: &str, on: &str, more: &str| {
+        format!("\n[[jobs_done]]\nbed = \"roof/east-box\"\njob = \"{job}\"\non = \"{on}\"\nwhat = \"amaranth\"\n{more}")
+    };
+    let taken = |parts: &[String]| {
+        let reply = Garden::of(&[ROOF, &bed, &parts.concat()])
+            .ask("2026-05-18T08:00:00+05:30", "when do I feed the east box next");
+        figure(&reply, "nitrogen_short_g").and_then(Value::as_f64).unwrap_or_else(|| panic!("no sum: {reply:#}"))
+    };
+    let kilos = "amount = \"40 kg\"\n";
+    let standing = planting("2026-05-10");
+    let before = [planting("2026-01-05"), job("clear", "2026-05-01", ""), standing.clone()];
+    let (none, early) = (taken(&before), {
+        let mut with = before.to_vec();
+        with.push(job("pick", "2026-03-10", kilos));
+        taken(&with)
+    });
+    assert!(early > none + 50.0, "{early} after 40 kg of an earlier planting, {none} without");
+    let one = [planting("2026-01-05"), job("pick", "2026-05-12", kilos)];
+    let two = [planting("2026-01-05"), planting("2026-05-01"), job("pick", "2026-05-12", kilos)];
+    let (one, two) = (taken(&one), taken(&two));
+    assert!(two < one * 1.5, "{two} with a second planting, {one} without: the picking counts once");
+}

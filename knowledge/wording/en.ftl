@@ -88,6 +88,7 @@ water-check =
     }
 assumed-bed = I don't have your bed: this is for a { $bed } with 6 h of sun. Tell me yours for a better figure.
 assumed-sun = I took { $hours } h of direct sun; say if it is more or less.
+assumed-net = I took the net to cut { $cut } of the light; say if it is another.
 assumed-usual-days = No forecast for your roof; these are usual days for the season at { $place }, so the range is wide.
 ask-which-bed = Which bed do you mean?
 ask-what-bed = Which crop, and how big is its bed? Something like: tomato in a 12 inch pot.

@@ -88,6 +88,7 @@ water-check =
     }
 assumed-bed = Aapke bed ki jaankari nahi hai, isliye yeh maana: { $bed }, 6 ghante dhoop. Apna batayein to hisaab behtar hoga.
 assumed-sun = Seedhi dhoop { $hours } ghante maani hai; kam ya zyada ho to batayein.
+assumed-net = Jaali ko { $cut } dhoop rokne wali maana hai; doosri ho to batayein.
 assumed-usual-days = Aapki chhat ke aane wale dinon ka mausam nahi mila; { $place } ke is mausam ke aam din maane hain, isliye hisaab mota hai.
 ask-which-bed = Kis bed ke baare mein?
 ask-what-bed = Kaun si fasal hai, aur bed kitna bada hai? Jaise: 12 inch ke gamle mein tamatar.

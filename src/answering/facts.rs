@@ -32,7 +32,10 @@ pub struct SiteFacts<'a> {
 /// A bed with what stands and what was done in it.
 #[derive(Debug, Clone)]
 pub struct BedFacts {
+    /// As the work on record has left it.
     pub bed: Bed,
+    /// The net over it went up with no word of how much it cuts.
+    pub net_unrated: bool,
     pub plantings: Vec<Planting>,
     pub jobs: Vec<JobDone>,
     /// What people saw of its water.

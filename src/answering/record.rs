@@ -8,7 +8,7 @@ use super::subject::which_bed;
 use crate::garden::rights::may_record;
 use crate::garden::{BedId, JobDone, JobKind, Planting, Record, Seen, Start, When};
 use crate::knowledge::MaterialKind;
-use crate::quantity::{UnitOf, Written};
+use crate::quantity::{Unit, UnitOf, Written};
 use crate::understanding::Reading;
 use chrono::Timelike;
 use serde_json::{Value, json};
@@ -95,12 +95,13 @@ fn done(reading: &Reading, facts: &Facts<'_>, job: JobKind, beds: &[BedId], on: 
     let what = match job {
         JobKind::Net => Some(if reading.net_down { "down" } else { "up" }.to_owned()),
         JobKind::Pick | JobKind::Pull | JobKind::Clear | JobKind::Thin => reading.crops.first().cloned(),
-        JobKind::Spray | JobKind::Feed | JobKind::TopUp | JobKind::Mix => material(reading, facts, job),
+        JobKind::Mix => reading.mixes.first().cloned().or_else(|| material(reading, facts, job)),
+        JobKind::Spray | JobKind::Feed | JobKind::TopUp => material(reading, facts, job),
         _ => None,
     };
     let amount = amount(reading, job);
-    // A bed may be watered twice a day: without a day of its own, it was done now.
-    let now = job == JobKind::Water && reading.days.is_empty();
+    // A bed may be watered twice a day, a net go up and come down: without a day of its own, it was done now.
+    let now = matches!(job, JobKind::Water | JobKind::Net) && reading.days.is_empty();
     let when =
         if now { When::Moment(facts.now.naive_local().with_nanosecond(0).unwrap_or_default()) } else { When::Day(on) };
     let records = beds
@@ -129,6 +130,8 @@ fn amount(reading: &Reading, job: JobKind) -> Option<Written> {
     let fits = |written: &&Written| match job {
         JobKind::Pick => written.unit.measures() == UnitOf::Mass,
         JobKind::Water => written.unit.measures() == UnitOf::Volume,
+        // Of a net, the light it cuts.
+        JobKind::Net => written.unit == Unit::Percent && (1.0..=95.0).contains(&written.value),
         _ => matches!(written.unit.measures(), UnitOf::Mass | UnitOf::Volume),
     };
     reading.quantities.iter().find(fits).copied()

@@ -275,6 +275,11 @@ fn assumptions(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
     } else if subject.assumed.contains(&Assumed::SunHours) {
         lines.push(Line::new("assumed-sun").with("hours", Said::Hours(subject.sun_hours)));
     }
+    let own = subject.own.as_ref().and_then(|id| facts.bed(id));
+    if own.is_some_and(|(_, bed)| bed.net_unrated) {
+        let cut = Said::Percent(subject.bed.net_counted().as_percent());
+        lines.push(Line::new("assumed-net").with("cut", cut));
+    }
     if week.usual_days == week.days.len() && week.rain.as_millimetres() >= WET_WEEK_MM {
         lines.push(Line::new("assumed-even-rain"));
     }

@@ -40,7 +40,9 @@ pub fn seen<'a>(
             jobs.retain(|job| job.on.has_come(here.naive_local()));
             let mut looks = store.seen_of_bed(&bed.id)?;
             looks.retain(|look| look.on.has_come(here.naive_local()));
-            beds.push(BedFacts { bed, plantings, jobs, seen: looks });
+            let net_unrated = bed.net_unrated(&jobs);
+            let bed = bed.as_worked(&jobs, |id| house.known.mixes.contains_key(id));
+            beds.push(BedFacts { bed, net_unrated, plantings, jobs, seen: looks });
         }
         let position = (site.latitude_deg, site.longitude_deg, site.elevation_m);
         sites.push(SiteFacts { weather: Weather::at(position, forecast, &house.known), site, beds });
