@@ -206,3 +206,105 @@ fn a_picking_counts_once_and_for_good() {
     let (one, two) = (taken(&one), taken(&two));
     assert!(two < one * 1.5, "{two} with a second planting, {one} without: the picking counts once");
 }
+
+/// The morning of one day is the evening before elsewhere: each bed has its own site's day.
+#[test]
+fn each_bed_has_the_day_and_the_clock_of_its_site() {
+    let phoenix = r#"
+[[sites]]
+id = "yard"
+name = "Yard"
+latitude = 33.43
+longitude = -112.0
+elevation_m = 337
+timezone = "America/Phoenix"
+
+[[beds]]
+id = "desert-box"
+site = "yard"
+kind = "box"
+length = "4 ft"
+width = "3 ft"
+depth = "12 in"
+
+[[plantings]]
+bed = "yard/desert-box"
+crop = "spinach"
+sown = "2026-05-01"
+"#;
+    let garden = Garden::of(&[ROOF, BOX, AMARANTH, phoenix]);
+    // 08:00 on the 18th in Nagpur is 19:30 on the 17th in Phoenix.
+    let now = "2026-05-18T08:00:00+05:30";
+    garden.ask(now, "gave water to the east box");
+    garden.ask(now, "gave water to the desert box");
+    garden.ask(now, "gave water to the desert box today");
+    let kept = garden.exported();
+    assert!(kept.contains("2026-05-18T08:00"), "{kept}");
+    assert!(kept.contains("2026-05-17T19:30"), "{kept}");
+    let reply = garden.ask(now, "when do I spray the desert box next");
+    assert!(reply["working"].to_string().contains("due Sun 17 May"), "{reply:#}");
+    assert!(kept.contains("on = \"2026-05-17\""), "today is the day where the bed stands: {kept}");
+    // The hours too: before sunrise or after sunset by the clock of Phoenix, not twelve and a half hours on.
+    let from = figure(&reply, "spray_from").and_then(Value::as_str).unwrap();
+    assert!(("04:00".."06:00").contains(&from) || ("18:00".."20:00").contains(&from), "{from}");
+}
+
+/// Whoever names a place gets its clock, whatever her own.
+#[test]
+fn hours_at_a_named_place_stand_on_its_clock() {
+    let garden = Garden::of(&[ROOF]);
+    let now = "2026-05-18T08:00:00+05:30";
+    let arguments = ["ask", "--json", "--now", now, "what time to spray neem oil on tomato in phoenix"];
+    let reply: Value = serde_json::from_str(&garden.run(&arguments)).unwrap();
+    let from = figure(&reply, "spray_from").and_then(Value::as_str).unwrap_or_else(|| panic!("no hour: {reply:#}"));
+    assert!(("04:00".."06:00").contains(&from) || ("18:00".."20:00").contains(&from), "{from}");
+}
+
+#[test]
+fn two_waterings_of_a_day_are_two_and_one_told_twice_is_one() {
+    let waterings = |told: &[(&str, &str)]| {
+        let garden = Garden::of(&[ROOF, BOX, AMARANTH]);
+        for (now, message) in told {
+            let reply = garden.ask(now, message);
+            assert_eq!(reply["outcome"], "recorded", "{message}: {reply:#}");
+        }
+        let kept = garden.exported();
+        let mut times: Vec<String> = kept
+            .split("[[jobs_done]]")
+            .filter(|job| job.contains("job = \"water\""))
+            .filter_map(|job| {
+                job.lines().find_map(|line| line.strip_prefix("on = ")).map(|on| on.trim_matches('"').to_owned())
+            })
+            .collect();
+        times.sort();
+        times
+    };
+    let evening = "2026-05-18T20:00:00+05:30";
+    assert_eq!(
+        waterings(&[(evening, "watered the east box this morning"), (evening, "watered the east box this evening")]),
+        ["2026-05-18T07:00", "2026-05-18T18:00"]
+    );
+    assert_eq!(
+        waterings(&[(evening, "I gave the east box water yesterday morning and evening")]),
+        ["2026-05-17T07:00", "2026-05-17T18:00"]
+    );
+    assert_eq!(
+        waterings(&[(evening, "aaj subah east box mein paani diya"), (evening, "आज सुबह east box में पानी दिया")]),
+        ["2026-05-18T07:00"]
+    );
+    // Said at breakfast, the evening is that of the day before.
+    assert_eq!(waterings(&[("2026-05-18T08:00:00+05:30", "shaam ko east box mein paani diya")]), ["2026-05-17T18:00"]);
+    let told = ["2026-05-18T08:00:00+05:30", "2026-05-18T08:20:00+05:30", "2026-05-18T18:00:00+05:30"];
+    assert_eq!(
+        waterings(&told.map(|now| (now, "gave 5 litres of water to the east box"))),
+        ["2026-05-18T08:00", "2026-05-18T18:00"]
+    );
+    // Another amount is another watering.
+    assert_eq!(
+        waterings(&[
+            (told[0], "gave 5 litres of water to the east box"),
+            (told[1], "gave 2 litres of water to the east box")
+        ]),
+        ["2026-05-18T08:00", "2026-05-18T08:20"]
+    );
+}

@@ -45,10 +45,10 @@ fn one(
     subject: &Subject<'_>,
     (several, told): (bool, bool),
 ) {
-    let today = facts.today();
+    let today = subject.today();
     let recorded = last_feed(subject, facts);
     let (every, source) = rhythm(subject);
-    let last = told_day(reading, facts).or_else(|| recorded.as_ref().map(|job| job.on.date()));
+    let last = told_day(reading, today).or_else(|| recorded.as_ref().map(|job| job.on.date()));
     let (next, began) = next(subject, last, &every, today);
     let crop = subject.standing.first().map(|standing| standing.crop.id.as_str());
     let of = |figure: Figure| figure.of_bed(subject.own.as_ref().filter(|_| several)).of_crop(crop.filter(|_| several));

@@ -24,7 +24,7 @@ pub fn nitrogen(answer: &mut Answer, subject: &Subject<'_>, facts: &Facts<'_>) -
     let mut given = of_mix(subject, facts, added)?;
     given.extend(bed.jobs.iter().filter_map(|job| of_feed(job, facts, added)));
     let taken = taken(subject, facts, bed, added)?;
-    let balance = nitrogen_balance(&given, &taken, facts.today());
+    let balance = nitrogen_balance(&given, &taken, subject.today());
     answer.figures.push(Figure::number("nitrogen_short_g", balance.short_g, "g"));
     if balance.short_g.value() >= NOTHING_G {
         answer.lines.push(Line::new("feed-short").with("grams", Said::Span(balance.short_g, 0)));
@@ -75,7 +75,7 @@ fn taken(subject: &Subject<'_>, facts: &Facts<'_>, bed: &BedFacts, added: NaiveD
         let crop = standing.crop;
         let feeding = crop.feeding.as_ref()?;
         let start = standing.start?.date();
-        let age = (facts.today() - start.max(added)).num_days().max(0) as f64;
+        let age = (subject.today() - start.max(added)).num_days().max(0) as f64;
         let shared = subject.standing.len() as f64;
         let whole = crop.harvest.grams_per_m2.is.map(|grams| Mass::grams(grams * top.as_square_metres() / shared));
         let own = |pick: &Pick<'_>| pick.crop == crop.id && pick.from == Some(start);

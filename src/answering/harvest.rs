@@ -10,6 +10,7 @@ use crate::knowledge::{CountedFrom, SourceRef, WhenDue};
 use crate::needs::harvest::{HarvestWindow, grams_expected, harvest_window};
 use crate::needs::surroundings::Standing;
 use crate::understanding::Reading;
+use chrono::NaiveDate;
 
 /// So many plantings are told one by one.
 const TOLD_ONE_BY_ONE: usize = 4;
@@ -30,13 +31,13 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let several = wanted.len() > 1;
     let mut undated = Vec::new();
     for (position, (subject, mut standing)) in wanted.iter().copied().enumerate() {
-        if let Some(start) = told_start(reading, &standing, facts) {
+        if let Some(start) = told_start(reading, &standing, subject.today()) {
             standing.start = Some(start);
         }
         let told = position < TOLD_ONE_BY_ONE;
         let window = window(subject, &standing);
         match &window {
-            Some(window) => ready(&mut answer, subject, &standing, window, facts, (several, told)),
+            Some(window) => ready(&mut answer, subject, &standing, window, (several, told)),
             None => undated.push(standing),
         }
         expected(&mut answer, subject, &standing, several);
@@ -67,13 +68,13 @@ fn nothing_stands(subjects: &[Subject<'_>]) -> Answer {
 }
 
 /// The day of sowing or planting that the message itself tells.
-fn told_start(reading: &Reading, standing: &StandingCrop<'_>, facts: &Facts<'_>) -> Option<Start> {
-    let (day, _) = reading.days.iter().copied().find(|(day, _)| *day <= facts.today())?;
+fn told_start(reading: &Reading, standing: &StandingCrop<'_>, today: NaiveDate) -> Option<Start> {
+    let (day, _) = reading.days.iter().copied().find(|(day, _)| *day <= today)?;
     let planted = match reading.did {
         Some(JobKind::Plant) => true,
         Some(JobKind::Sow) => false,
         // A day in the past beside a question about the harvest is its start; today alone is not.
-        _ if day < facts.today() => standing.crop.harvest.counted_from == CountedFrom::Planting,
+        _ if day < today => standing.crop.harvest.counted_from == CountedFrom::Planting,
         _ => return None,
     };
     Some(if planted { Start::Planted(day) } else { Start::Sown(day) })
@@ -92,7 +93,6 @@ fn ready(
     subject: &Subject<'_>,
     standing: &StandingCrop<'_>,
     window: &HarvestWindow,
-    facts: &Facts<'_>,
     (several, told): (bool, bool),
 ) {
     let bed = subject.own.as_ref().filter(|_| several);
@@ -106,8 +106,8 @@ fn ready(
         return;
     }
     let way = if standing.microgreen { "tray" } else { "bed" };
-    let over = window.last.unwrap_or(window.first).high() < facts.today();
-    let ripe = window.first.high() < facts.today();
+    let over = window.last.unwrap_or(window.first).high() < subject.today();
+    let ripe = window.first.high() < subject.today();
     let when = if over {
         "past"
     } else if ripe {

@@ -40,7 +40,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
             continue;
         }
         // What was sown already is waited for; whether today would do is then not the question.
-        let shown = sown_before(reading, asked).is_some_and(|sown| shows(&mut answer, crop, sown, asked, facts));
+        let shown = sown_before(reading, asked).is_some_and(|sown| shows(&mut answer, crop, sown, asked));
         if !shown {
             lines(&mut answer, crop, &outlook, asked);
         }
@@ -73,7 +73,7 @@ fn wanted<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Vec<&'a Crop> {
     let all: Vec<&Crop> = crops(reading, facts).collect();
     let stands = |crop: &&&Crop| {
         let beds = reading.beds.iter().filter_map(|bed| facts.bed(bed));
-        beds.flat_map(|(_, bed)| bed.standing(facts.today())).any(|planting| planting.crop == crop.id)
+        beds.flat_map(|(site, bed)| bed.standing(site.now.date_naive())).any(|planting| planting.crop == crop.id)
     };
     let others: Vec<&Crop> = all.iter().filter(|crop| !stands(crop)).copied().collect();
     if reading.beds_named && !others.is_empty() { others } else { all }
@@ -208,13 +208,13 @@ fn sown_before(reading: &Reading, asked: &Asked<'_>) -> Option<NaiveDate> {
 }
 
 /// When what was sown on a past day is to show.
-fn shows(answer: &mut Answer, crop: &Crop, sown: NaiveDate, asked: &Asked<'_>, facts: &Facts<'_>) -> bool {
+fn shows(answer: &mut Answer, crop: &Crop, sown: NaiveDate, asked: &Asked<'_>) -> bool {
     let Some(year) = Year::around(asked.weather, sown) else { return false };
     let Some(days) = emergence_days(crop, &year, year.today()) else { return false };
     let date = |days: f64| sown.checked_add_days(Days::new(days.round().max(0.0) as u64)).unwrap_or(sown);
     let shows = days.map(date);
     answer.figures.push(Figure::date("emergence", shows));
-    let past = if shows.high() < facts.today() { "past" } else { "ahead" };
+    let past = if shows.high() < asked.today { "past" } else { "ahead" };
     let line = Line::new("sow-shows-on")
         .with("crop", Said::Crop(crop.id.clone()))
         .with("sown", Said::Day(sown))

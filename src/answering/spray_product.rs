@@ -112,7 +112,7 @@ pub fn wait(reading: &Reading, facts: &Facts<'_>) -> Answer {
         };
     };
     let on_record = recorded.as_ref().filter(|_| of_record.is_some()).map(|job| job.on.date());
-    let on = told_day(reading, facts).or(on_record);
+    let on = told_day(reading, subjects.first().map_or(facts.today(), Subject::today)).or(on_record);
     let days = spray.wait_days.is;
     let mut answer = Answer::new(Outcome::Answered);
     answer.figures.push(Figure::number("days_before_picking", days, "day"));

@@ -33,9 +33,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, all: &[Subject<'_>]) -> Answ
         }
         let recorded = last_spray(subject, facts);
         let Some((material, spray)) = used(reading, facts, recorded.as_ref()) else { continue };
-        let told_on = told_day(reading, facts);
+        let told_on = told_day(reading, subject.today());
         let last = told_on.or_else(|| recorded.as_ref().map(|job| job.on.date()));
-        let next = next_spray(spray, last, subject.weather.as_ref(), asked_from(reading, facts));
+        let next = next_spray(spray, last, subject.weather.as_ref(), asked_from(reading, subject.now));
         figures(&mut answer, subject, &next, several);
         let of_liquid = reading.points.contains(&Point::Liquid);
         if of_liquid {
@@ -70,18 +70,17 @@ pub fn last_spray(subject: &Subject<'_>, facts: &Facts<'_>) -> Option<JobDone> {
 }
 
 /// The day of the last spray as the message tells it: one gone by, or today if it says that it was done.
-pub fn told_day(reading: &Reading, facts: &Facts<'_>) -> Option<NaiveDate> {
-    let today = facts.today();
+pub fn told_day(reading: &Reading, today: NaiveDate) -> Option<NaiveDate> {
     let done = reading.did == Some(JobKind::Spray);
     let fits = |day: &NaiveDate| *day < today || *day == today && done && reading.days.len() == 1;
     reading.days.iter().map(|(day, _)| *day).find(fits)
 }
 
 /// Where a day to come is asked about, it is looked at from its first minute.
-fn asked_from(reading: &Reading, facts: &Facts<'_>) -> DateTime<FixedOffset> {
-    let coming = reading.days.iter().map(|(day, _)| *day).find(|day| *day > facts.today());
+fn asked_from(reading: &Reading, now: DateTime<FixedOffset>) -> DateTime<FixedOffset> {
+    let coming = reading.days.iter().map(|(day, _)| *day).find(|day| *day > now.date_naive());
     let midnight = coming.map(|day| day.and_time(NaiveTime::MIN));
-    midnight.and_then(|day| day.and_local_timezone(*facts.now.offset()).single()).unwrap_or(facts.now)
+    midnight.and_then(|day| day.and_local_timezone(*now.offset()).single()).unwrap_or(now)
 }
 
 /// The product named, else the one last used on the bed, else the usual one; none where it has no figures.
@@ -127,7 +126,7 @@ pub fn liquid(answer: &mut Answer, subject: &Subject<'_>, facts: &Facts<'_>, sev
 
 /// The ground that the bed's leaves stand over.
 fn leaf_ground(subject: &Subject<'_>, facts: &Facts<'_>) -> Area {
-    match subject.surroundings(facts, facts.today()) {
+    match subject.surroundings(facts, subject.today()) {
         Some(around) => around.filled().top * around.leaf_spread(),
         None => vessel(&subject.bed.shape).measures().top,
     }

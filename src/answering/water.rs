@@ -289,7 +289,7 @@ fn assumptions(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
             lines.push(
                 Line::new("assumed-usual-days")
                     .with("place", Said::Place(place.id.clone()))
-                    .with("day", Said::Day(facts.today())),
+                    .with("day", Said::Day(subject.today())),
             );
         }
     }

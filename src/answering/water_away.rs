@@ -27,7 +27,7 @@ struct Away {
 
 /// How long each bed lasts, which is short first, what buys days, and who has to come.
 pub fn answered(answer: &mut Answer, beds: &[BedWater<'_>], reading: &Reading, facts: &Facts<'_>) {
-    let away = away(reading, facts.today());
+    let away = away(reading, beds.first().map_or(facts.today(), |bed| bed.subject.today()));
     let mut unknown = Vec::new();
     let mut lasts: Vec<(&BedWater<'_>, Lasts)> = Vec::new();
     for bed in beds {

@@ -44,7 +44,7 @@ pub fn working(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
             .with("evaporation", Said::Number(mean(|loss| loss.evaporation), 2))
             .with("highest", Said::Number(mean(|loss| loss.highest), 2)),
     );
-    if let Some(surroundings) = subject.surroundings(facts, facts.today()) {
+    if let Some(surroundings) = subject.surroundings(facts, subject.today()) {
         let filled = surroundings.filled();
         lines.push(
             Line::new("working-loss")

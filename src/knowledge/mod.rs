@@ -47,7 +47,7 @@ pub use problem::Problem;
 pub use source::{Source, Worth};
 pub use talk::{Aspect, BedWords, JobWords, PointWords, RoofWords, SeenWords, Talk};
 pub use trouble::Trouble;
-pub use words::{DayWord, NotWords, Sign, TimeUnit, Words};
+pub use words::{DayWord, NotWords, PartOfDay, Sign, TimeUnit, Words};
 
 use std::collections::{BTreeMap, BTreeSet};
 

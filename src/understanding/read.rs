@@ -11,7 +11,9 @@ use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::JobKind;
-use crate::knowledge::{Aspect, DayWord, Index, Kind, Knowledge, MaterialKind, Point, Sign, TimeUnit, class_word};
+use crate::knowledge::{
+    Aspect, DayWord, Index, Kind, Knowledge, MaterialKind, PartOfDay, Point, Sign, TimeUnit, class_word,
+};
 use crate::script::{Language, Text, Token, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
@@ -145,6 +147,32 @@ impl Found {
             }
         }
         aspects
+    }
+
+    /// Parts of a day that belong to the first day named: within its words or right beside them. Where no day is
+    /// named they belong to the work told, unless something is asked too: then the evening may be one to come.
+    fn parts_of_day(&self, text: &Text, reader: &Reader<'_>) -> Vec<PartOfDay> {
+        let mut found: Vec<(Range<usize>, PartOfDay)> = Vec::new();
+        for at in 0..text.tokens.len() {
+            let within = found.last().is_some_and(|(span, _)| span.contains(&at));
+            if let Some((part, length)) = reader.known.words.parts_of_day.at(text, at).filter(|_| !within) {
+                found.push((at..at + length, part));
+            }
+        }
+        let mut parts: Vec<PartOfDay> = Vec::new();
+        // Beside the day, and one after the other from there: "yesterday morning and evening".
+        let mut beside = self.days.first().map(|day| day.span.clone());
+        for (span, part) in found {
+            let belongs = match &beside {
+                Some(day) => span.start <= day.end + 1 && day.start <= span.end + 1,
+                None => !self.asks,
+            };
+            if belongs && !parts.contains(&part) {
+                parts.push(part);
+                beside = beside.map(|day| day.start.min(span.start)..day.end.max(span.end));
+            }
+        }
+        parts
     }
 
     /// Days or weeks that something takes, in days.
@@ -287,6 +315,7 @@ impl Found {
             points: self.points().collect(),
             aspects: self.aspects(),
             for_days: self.for_days(),
+            parts_of_day: self.parts_of_day(text, reader),
         };
         for hit in &self.names {
             let list = match &hit.meaning {
