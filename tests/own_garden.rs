@@ -308,3 +308,59 @@ fn two_waterings_of_a_day_are_two_and_one_told_twice_is_one() {
         ["2026-05-18T08:00", "2026-05-18T08:20"]
     );
 }
+
+#[test]
+fn saplings_are_counted_as_they_stand() {
+    let garden = Garden::of(&[ROOF, BOX]);
+    let reply = garden.ask("2026-10-01T08:00:00+05:30", "can I plant tomato saplings in the east box now");
+    let room = garden.ask("2026-10-01T08:00:00+05:30", "how many tomato plants fit in the east box");
+    let (plants, raised) = (number(&room, "plants"), number(&reply, "saplings"));
+    assert!((raised - (plants * 1.25).ceil()).abs() < 1e-9, "{raised} raised for {plants} that fit");
+}
+
+/// The spray that keeps from picking longest decides, on whichever of the beds and with whatever it was done.
+#[test]
+fn the_longest_wait_decides() {
+    let west = BOX.replace("east-box", "west-box");
+    let planted = AMARANTH.replace("east-box", "west-box");
+    let job = |bed: &str, on: &str, what: &str| {
+        format!("\n[[jobs_done]]\nbed = \"roof/{bed}\"\njob = \"spray\"\non = \"{on}\"\nwhat = \"{what}\"\n")
+    };
+    let from = |jobs: &[String]| {
+        let garden = Garden::of(&[ROOF, BOX, &west, &jobs.concat(), AMARANTH, &planted]);
+        let reply = garden.ask("2026-05-18T08:00:00+05:30", "when can I pick the amaranth after the spray");
+        assert_eq!(reply["reading"]["beds"].as_array().unwrap().len(), 2, "{reply:#}");
+        text(&reply).to_owned()
+    };
+    let early = job("east-box", "2026-05-10", "neem-oil");
+    // A week after the later of two, though it was on the second bed.
+    assert!(from(&[early.clone(), job("west-box", "2026-05-16", "neem-oil")]).contains("Sat 23 May"));
+    // Soap asks for less than the oil that was sprayed a day before it.
+    let said = from(&[early, job("west-box", "2026-05-15", "neem-oil"), job("west-box", "2026-05-16", "soap")]);
+    assert!(said.contains("Fri 22 May"), "{said}");
+}
+
+#[test]
+fn rain_and_pickings_move_the_spray() {
+    let spray = "\n[[jobs_done]]\nbed = \"roof/east-box\"\njob = \"spray\"\non = \"2026-05-17\"\nwhat = \"neem-oil\"\n";
+    let next = |rain: &[f64], planting: &str| {
+        let garden = Garden::of(&[ROOF, BOX, spray, planting]).under("2026-05-18", rain);
+        let reply = garden.ask("2026-05-18T08:00:00+05:30", "when do I spray the east box next");
+        (figure(&reply, "next_spray").unwrap().as_str().unwrap().to_owned(), text(&reply).to_owned())
+    };
+    let dry = [0.0; 10];
+    let mut wet = dry;
+    wet[1] = 25.0;
+    let (day, _) = next(&dry, AMARANTH);
+    assert_eq!(day, "2026-05-24");
+    let (day, said) = next(&wet, AMARANTH);
+    assert!(day == "2026-05-20" && said.contains("The rain of Tue 19 May washes the last one off"), "{day}: {said}");
+    // Amaranth is first cut some three weeks after it is sown in such heat: within a week of the next spray.
+    let sown = AMARANTH.replace("2026-03-20", "2026-05-04");
+    let garden = Garden::of(&[ROOF, BOX, spray, &sown]).under("2026-05-18", &dry);
+    let ready = garden.ask("2026-05-18T08:00:00+05:30", "when is the amaranth in the east box ready");
+    let ready = figure(&ready, "first_harvest").unwrap().as_str().unwrap().to_owned();
+    let (day, said) = next(&dry, &sown);
+    assert!(("2026-05-24".."2026-05-31").contains(&ready.as_str()), "{ready}");
+    assert!(day > ready && said.contains("pick that first"), "{ready} {day}: {said}");
+}

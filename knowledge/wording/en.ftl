@@ -515,11 +515,13 @@ spray-next =
     }
 spray-last = The last one was on { $last }; it goes on every { $every } days.
 spray-no-record = I have no spray of it noted: if there was one, tell me the day. It goes on every { $every } days.
+spray-washed-off = The rain of { $day } washes the last one off ({ $rain } mm or more in a day does), so it is due sooner, unless the label asks for a longer gap.
 spray-moved = Moved to that day because of { $by }.
 spray-obstacle =
     { $what ->
         [rain] rain
         [wind] wind
+        [picking] what is ready before: pick that first
        *[heat] heat
     }
 spray-usual-day = No forecast reaches that day, so rain and wind are not counted: look at the sky.
@@ -543,7 +545,11 @@ choice-other-product = another product
 spray-wait = After { $material }: { $days } days before picking, longer if the label says so. Rinse what you pick.
 spray-pick-from = { $material } sprayed on { $on }: pick from { $from } on, later if the label says so. Rinse what you pick.
 spray-taste = The label's own wait decides and may be shorter; { $days } days are for the taste to go.
-spray-from-record = I took the last spray noted for this bed; say if it was another.
+spray-from-record =
+    { $which ->
+        [one] I took the last spray noted for this bed; say if it was another.
+       *[several] Of all sprays noted for these beds this one makes you wait longest; say if there was another.
+    }
 spray-no-stronger = No: never more than { $limit } ml of { $material } per litre. More burns leaves and kills no faster. Check that it reaches under the leaves, and repeat after a week.
 spray-no-double = No: not more than the label says, whatever the product. More burns leaves and stays on food, and does not work faster. Tell the crew its name; I have passed this on.
 spray-with-soap = Yes, a little plain soft soap goes with neem oil: a few drops a litre, so that it mixes. Nothing else in that bottle.

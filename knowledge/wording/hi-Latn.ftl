@@ -515,11 +515,13 @@ spray-next =
     }
 spray-last = Pichhla spray { $last } ko tha; har { $every } din mein karte hain.
 spray-no-record = Iska koi spray darj nahi hai; hua ho to din batayein. Har { $every } din mein karte hain.
+spray-washed-off = { $day } ki baarish pichhla spray dho deti hai (ek din mein { $rain } mm ya zyada), isliye jaldi; label zyada faasla maange to label maanein.
 spray-moved = Din aage kiya, wajah: { $by }.
 spray-obstacle =
     { $what ->
         [rain] baarish
         [wind] hawa
+        [picking] usse pehle todne layak fasal: pehle use todein
        *[heat] garmi
     }
 spray-usual-day = Us din ka poorvanuman nahi hai, baarish aur hawa nahi gini: aasmaan dekh lein.
@@ -543,7 +545,11 @@ choice-other-product = koi aur cheez
 spray-wait = { $material } ke baad todne se pehle { $days } din rukein, label zyada kahe to zyada. Todkar dhoyein.
 spray-pick-from = { $material } { $on } ko chhidka: { $from } se todein, label zyada kahe to uske baad. Todkar dhoyein.
 spray-taste = Label ke din hi maanein, woh kam bhi ho sakte hain; { $days } din swaad jaane ke liye hain.
-spray-from-record = Is bed ka aakhri darj spray maana hai; koi aur tha to batayein.
+spray-from-record =
+    { $which ->
+        [one] Is bed ka aakhri darj spray maana hai; koi aur tha to batayein.
+       *[several] In bed ke darj spray mein sabse lamba intezaar isi ka hai; koi aur tha to batayein.
+    }
 spray-no-stronger = Nahi: ek litre mein { $limit } ml se zyada { $material } kabhi nahi. Zyada se patte jalte hain, asar jaldi nahi hota. Dekhein ki patton ke neeche tak pahunche, aur ek hafte baad dohrayein.
 spray-no-double = Nahi: koi bhi cheez ho, label se zyada nahi. Zyada se patte jalte hain, khaane par reh jaati hai, asar jaldi nahi hota. Team ko uska naam batayein; baat aage bhej di hai.
 spray-with-soap = Haan, neem ke tel mein thoda saada mulayam sabun chalta hai: ek litre mein kuchh boond, taaki tel ghule. Us bottle mein aur kuchh nahi.

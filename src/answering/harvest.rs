@@ -8,7 +8,6 @@ use super::subject::{StandingCrop, Subject, subjects, which_bed};
 use crate::garden::{BedId, JobKind, Start};
 use crate::knowledge::{CountedFrom, SourceRef, WhenDue};
 use crate::needs::harvest::{HarvestWindow, grams_expected, harvest_window};
-use crate::needs::surroundings::Standing;
 use crate::understanding::Reading;
 use chrono::NaiveDate;
 
@@ -81,11 +80,7 @@ fn told_start(reading: &Reading, standing: &StandingCrop<'_>, today: NaiveDate) 
 }
 
 fn window(subject: &Subject<'_>, standing: &StandingCrop<'_>) -> Option<HarvestWindow> {
-    harvest_window(&plain(standing), subject.weather.as_ref()?)
-}
-
-fn plain<'a>(standing: &StandingCrop<'a>) -> Standing<'a> {
-    Standing { crop: standing.crop, microgreen: standing.microgreen, start: standing.start, plants: standing.plants }
+    harvest_window(&standing.plain(), subject.weather.as_ref()?)
 }
 
 fn ready(
@@ -127,7 +122,7 @@ fn ready(
         Line::new("harvest-reason")
             .with("tmax", Said::Temperature(window.mean_tmax))
             .with("tmin", Said::Temperature(window.mean_tmin))
-            .with("days", Said::Number(window.days, 0)),
+            .with("days", Said::Number(window.days as f64, 0)),
     );
     if window.other_start {
         answer.lines.push(Line::new("harvest-other-start"));
@@ -167,7 +162,7 @@ fn working(answer: &mut Answer, subject: &Subject<'_>, standing: &StandingCrop<'
 fn expected(answer: &mut Answer, subject: &Subject<'_>, standing: &StandingCrop<'_>, several: bool) {
     let bed = subject.own.as_ref().filter(|_| several);
     let area = crate::needs::surroundings::vessel(&subject.bed.shape).measures().top;
-    let (grams, fact) = grams_expected(&plain(standing), area);
+    let (grams, fact) = grams_expected(&standing.plain(), area);
     let figure = Figure::number("grams_expected", grams.map(|mass| mass.as_grams()), "g");
     answer.figures.push(figure.of_bed(bed).of_crop(Some(standing.crop.id.as_str()).filter(|_| several)));
     answer.cite(&fact.source);

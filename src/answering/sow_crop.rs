@@ -11,6 +11,7 @@ use crate::agronomy::emergence::days_to_emergence;
 use crate::garden::BedKind;
 use crate::knowledge::{Crop, SourceRef};
 use crate::needs::season::{Fits, Hindrance, NURSERY_DAYS, Outlook, Way, outlook, usual_way};
+use crate::needs::space::bed_places;
 use crate::needs::year::Year;
 use crate::quantity::Estimate;
 use crate::understanding::Reading;
@@ -284,15 +285,9 @@ fn bed_suits(answer: &mut Answer, crop: &Crop, bed: &Subject<'_>) {
 /// So many more are raised than planted: some fail (common practice, no source).
 const RAISED_FOR_EACH: f64 = 1.25;
 
-/// How many saplings a bed takes, by the square of their spacing.
+/// How many saplings a bed takes, as they stand in it.
 fn saplings(answer: &mut Answer, crop: &Crop, bed: &Subject<'_>) {
-    let Some(area) = bed.bed.shape.area() else { return };
-    let spacing = &crop.bed.spacing.is;
-    let fit = |metres: f64| (area.as_square_metres() / (metres * metres)).floor().max(1.0);
-    let plants = Estimate::spanning(
-        fit(spacing.value().as_metres()),
-        [fit(spacing.high().as_metres()), fit(spacing.low().as_metres())],
-    );
+    let plants = bed_places(crop, bed.bed.kind, &bed.bed.shape).plants;
     let raised = plants.map(|plants| (plants * RAISED_FOR_EACH).ceil());
     answer.figures.push(Figure::number("saplings", raised, "1"));
     answer.lines.push(

@@ -7,9 +7,10 @@ use super::handed_over::not_computed;
 use super::line::{Line, Said};
 use super::spray::product;
 use super::subject::Subject;
-use crate::garden::{BedKind, JobDone, JobKind};
+use crate::garden::{BedKind, JobDone, JobKind, RainExposure};
 use crate::knowledge::{Kind, Material, Point, SourceRef, SprayUse};
-use crate::needs::spray::{NextSpray, Obstacle, PartOfDay, litres_of_spray, next_spray};
+use crate::needs::harvest::harvest_window;
+use crate::needs::spray::{NextSpray, Obstacle, PartOfDay, SprayedBed, WASHES_OFF_MM, litres_of_spray, next_spray};
 use crate::needs::surroundings::vessel;
 use crate::quantity::Area;
 use crate::understanding::Reading;
@@ -35,7 +36,13 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, all: &[Subject<'_>]) -> Answ
         let Some((material, spray)) = used(reading, facts, recorded.as_ref()) else { continue };
         let told_on = told_day(reading, subject.today());
         let last = told_on.or_else(|| recorded.as_ref().map(|job| job.on.date()));
-        let next = next_spray(spray, last, subject.weather.as_ref(), asked_from(reading, subject.now));
+        let sprayed = SprayedBed {
+            last,
+            pickings: &pickings(subject),
+            open_to_rain: subject.bed.rain_counted() != RainExposure::None,
+            now: asked_from(reading, subject.now),
+        };
+        let next = next_spray(spray, &sprayed, subject.weather.as_ref());
         figures(&mut answer, subject, &next, several);
         let of_liquid = reading.points.contains(&Point::Liquid);
         if of_liquid {
@@ -61,6 +68,14 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, all: &[Subject<'_>]) -> Answ
         }
     }
     answer
+}
+
+/// The days to come on which a crop of the bed is first ready. When a crop that is picked already is picked next is
+/// nobody's record: that is said in words.
+fn pickings(subject: &Subject<'_>) -> Vec<NaiveDate> {
+    let Some(weather) = &subject.weather else { return Vec::new() };
+    let windows = subject.standing.iter().filter_map(|standing| harvest_window(&standing.plain(), weather));
+    windows.map(|window| window.first.value()).filter(|first| *first >= subject.today()).collect()
 }
 
 /// The last spray that is noted of a bed.
@@ -150,7 +165,9 @@ fn lines(
             .with("part", Said::Key(part_key(hours.part)))
             .with("from", Said::Clock(hours.from))
             .with("until", Said::Clock(hours.until)),
-        None if next.moved_by.is_empty() => line.with("part", Said::Key("day")),
+        None if next.moved_by.iter().all(|obstacle| *obstacle == Obstacle::Picking) => {
+            line.with("part", Said::Key("day"))
+        }
         None => line.with("part", Said::Key("none")),
     });
     let every = Said::Span(spray.every_days.is, 0);
@@ -158,6 +175,10 @@ fn lines(
         Some(last) => Line::new("spray-last").with("last", Said::Day(last)).with("every", every),
         None => Line::new("spray-no-record").with("every", every),
     });
+    if let Some(rain) = next.washed_off {
+        let line = Line::new("spray-washed-off").with("day", Said::Day(rain));
+        answer.lines.push(line.with("rain", Said::Number(WASHES_OFF_MM, 0)));
+    }
     if next.hours.is_some() && !next.moved_by.is_empty() {
         let by = next.moved_by.iter().map(|obstacle| {
             Said::Line(Box::new(Line::new("spray-obstacle").with("what", Said::Key(obstacle_key(*obstacle)))))
@@ -189,6 +210,7 @@ fn obstacle_key(obstacle: Obstacle) -> &'static str {
         Obstacle::Rain => "rain",
         Obstacle::Wind => "wind",
         Obstacle::Heat => "heat",
+        Obstacle::Picking => "picking",
     }
 }
 

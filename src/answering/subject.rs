@@ -42,6 +42,13 @@ pub struct StandingCrop<'a> {
     pub plants: Option<u32>,
 }
 
+impl<'a> StandingCrop<'a> {
+    /// As the sums take it.
+    pub const fn plain(&self) -> Standing<'a> {
+        Standing { crop: self.crop, microgreen: self.microgreen, start: self.start, plants: self.plants }
+    }
+}
+
 impl<'a> Subject<'a> {
     /// The day of asking where it stands.
     pub fn today(&self) -> NaiveDate {
@@ -50,12 +57,7 @@ impl<'a> Subject<'a> {
 
     /// The bed under its own sky; none without weather or mix.
     pub fn surroundings<'s>(&'s self, facts: &'s Facts<'a>, today: NaiveDate) -> Option<Surroundings<'s>> {
-        let standing = self.standing.iter().map(|standing| Standing {
-            crop: standing.crop,
-            microgreen: standing.microgreen,
-            start: standing.start,
-            plants: standing.plants,
-        });
+        let standing = self.standing.iter().map(StandingCrop::plain);
         Some(Surroundings {
             bed: &self.bed,
             mix: self.mix(facts)?,

@@ -9,6 +9,7 @@ pub mod build;
 pub mod day_course;
 pub mod dry_down;
 pub mod feed;
+pub mod gathered;
 pub mod harvest;
 pub mod heat;
 pub mod load;
