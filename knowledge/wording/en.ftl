@@ -108,6 +108,8 @@ working-forecast = Weather: the forecast of { $day }, day by day.
 working-forecast-undated = Weather: the forecast file, day by day; it does not say when it was made.
 working-usual-days = Weather: usual days at { $place } ({ $period }, { $distance } km away) on { $days } of the 7 days; real days differ from them.
 working-no-weather = Weather: none known.
+working-dry-air = That humidity would be too high for a dry place: the year's rain is { $index } of what the air draws (semi-arid below { $limit }; { $class }), so the dew point is taken { $kelvins } °C below the night's minimum ({ $source }).
+working-showers = Usual rain: { $rain } on some { $days } of the 7 days, the rest dry (days from the month's amount, a judgement). A wet day fills the bed; waterings are counted over the dry days between.
 working-reference = Reference evapotranspiration in the open: { $et } a day ({ $source }, Penman-Monteith).
 working-procedure =
     Not measured: { $what ->
@@ -736,7 +738,7 @@ working-build-site = Added up bed by bed before rounding; baskets and round pots
 
 ## Water: away, salts, what was seen
 
-assumed-even-rain = Usual days spread the rain evenly; real rain leaves gaps. After two dry days water as in a dry week.
+assumed-usual-rain = I counted on rain as in a usual year, on some { $days } of the 7 days. After two dry days water as in a dry week.
 water-now =
     { $when ->
         [now] Water the { $bed } now, about { $pour }: it won't last until the next turn.

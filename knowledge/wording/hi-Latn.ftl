@@ -108,6 +108,8 @@ working-forecast = Mausam: { $day } ka forecast, ek-ek din ka.
 working-forecast-undated = Mausam: forecast ki file, ek-ek din ka; usmein nahi likha ki kab bani.
 working-usual-days = Mausam: 7 mein se { $days } din { $place } ke aam din maane ({ $period }, { $distance } km door); asli din inse alag hote hain.
 working-no-weather = Mausam: kuchh pata nahi.
+working-dry-air = Sookhi jagah mein nami isse kam hoti hai: saal ki baarish hawa ki kheench ka { $index } hai (semi-arid { $limit } se kam; { $class }), isliye dew point raat ke nyuntam se { $kelvins } °C neeche maana hai ({ $source }).
+working-showers = Aam baarish: { $rain }, 7 mein se kareeb { $days } din, baaki sookhe (din mahine ki baarish se, ek andaza). Baarish ka din bed bhar deta hai; paani beech ke sookhe dinon ka gina hai.
 working-reference = Khule mein ghaas se udne wala paani (reference ET): roz { $et } ({ $source }, Penman-Monteith).
 working-procedure =
     Naapa nahi gaya: { $what ->
@@ -733,7 +735,7 @@ working-build-site = Ek-ek bed jodkar, aakhir mein ek baar poora kiya; tokri aur
 
 ## Water: away, salts, what was seen
 
-assumed-even-rain = Aam dinon ke hisaab mein baarish barabar bati hai; asal mein beech mein sookhe din hote hain. Do din sookhe jaayein to sookhe hafte jaisa paani dein.
+assumed-usual-rain = Baarish aam saal jaisi maani hai, 7 mein se kareeb { $days } din. Do din sookhe jaayein to sookhe hafte jaisa paani dein.
 water-now =
     { $when ->
         [now] { $bed }: abhi paani dein, kareeb { $pour }; agli baari tak nahi chalega.

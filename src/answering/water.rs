@@ -281,7 +281,7 @@ fn assumptions(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
         lines.push(Line::new("assumed-net").with("cut", cut));
     }
     if week.usual_days == week.days.len() && week.rain.as_millimetres() >= WET_WEEK_MM {
-        lines.push(Line::new("assumed-even-rain"));
+        lines.push(Line::new("assumed-usual-rain").with("days", Said::Number(week.wet_days(), 0)));
     }
     if week.usual_days > 0 {
         let place = subject.weather.as_ref().and_then(|weather| weather.normals());

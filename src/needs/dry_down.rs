@@ -8,7 +8,7 @@ use super::water::root_limit;
 use super::water_doubts::{AiredDay, DoubtName, Inputs, aired, doubts};
 use crate::agronomy::maths::{exp, ln};
 use crate::quantity::{Estimate, Fraction, WaterDepth};
-use crate::weather::Day;
+use crate::weather::{Day, Origin};
 
 /// Nothing is foretold beyond this.
 pub const HORIZON_DAYS: usize = 60;
@@ -89,7 +89,12 @@ pub fn dry_down(bed: &Surroundings<'_>, full: Hour, factor: &LossFactor) -> Opti
 
 /// The same over some days.
 fn over(bed: &Surroundings<'_>, days: &[Day], full: Hour, factor: &LossFactor) -> DryDown {
-    let (best, doubts) = doubts(bed, days, factor);
+    let (best, mut doubts) = doubts(bed, days, factor);
+    if days.iter().any(|day| day.origin == Origin::Normals) {
+        // What dries a bed out is the first dry spell, not a dry season: the sooner end counts on no usual rain.
+        let rain = doubts.iter_mut().filter(|doubt| doubt.name == DoubtName::Rain);
+        rain.for_each(|doubt| doubt.at_high.doubtful.rain = 0.0);
+    }
     let aired = aired(bed, days, &best);
     let all = runs(&best, &doubts, |inputs| run(bed, &aired, full, inputs));
     let end = days.len() as f64 - full.1 / 24.0;

@@ -20,6 +20,7 @@ pub mod salt;
 pub mod season;
 pub mod seed;
 pub mod shade;
+pub mod showers;
 pub mod space;
 pub mod spray;
 pub mod stage;

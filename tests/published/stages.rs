@@ -90,8 +90,7 @@ fn printed(case: &Case) -> f64 {
 
 /// From the shortest to the longest season that the table prints for a crop.
 fn span(name: &str) -> (f64, f64) {
-    let all: Vec<f64> =
-        rows("stages.csv").iter().filter(|row| row.text("crop") == name).flat_map(|row| totals(row)).collect();
+    let all: Vec<f64> = rows("stages.csv").iter().filter(|row| row.text("crop") == name).flat_map(totals).collect();
     (all.iter().copied().fold(f64::MAX, f64::min), all.iter().copied().fold(0.0, f64::max))
 }
 
