@@ -12,7 +12,7 @@ use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::JobKind;
 use crate::knowledge::{
-    Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, Point, Sign, TimeUnit, class_word,
+    Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Sign, TimeUnit, class_word,
 };
 use crate::quantity::UnitOf;
 use crate::script::{Language, Text, Token, index_word};
@@ -40,7 +40,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
     let found = Found::of(&text, reader, asker, today);
     let verdict = decide(reader.index, &found.class_form(&text), found.evidence(&text, reader));
     let (kind, sureness) =
-        found.about_water().or_else(|| found.about_a_new_bed()).unwrap_or((verdict.kind, verdict.sureness));
+        found.plainly(&text, reader).unwrap_or((verdict.kind, verdict.sureness));
     let reading = found.reading(&text, reader, kind, sureness);
     if let Some(before) = &asker.before
         && let Some(reading) = corrected(&reading, before, found.corrects()).or_else(|| started(&reading, before))
@@ -186,6 +186,32 @@ impl Found {
         aspects
     }
 
+    /// Parts of a day that belong to the first day named: within its words or right beside them. Where no day is
+    /// named they belong to the work told, unless something is asked too: then the evening may be one to come.
+    fn parts_of_day(&self, text: &Text, reader: &Reader<'_>) -> Vec<PartOfDay> {
+        let mut found: Vec<(Range<usize>, PartOfDay)> = Vec::new();
+        for at in 0..text.tokens.len() {
+            let within = found.last().is_some_and(|(span, _)| span.contains(&at));
+            if let Some((part, length)) = reader.known.words.parts_of_day.at(text, at).filter(|_| !within) {
+                found.push((at..at + length, part));
+            }
+        }
+        let mut parts: Vec<PartOfDay> = Vec::new();
+        // Beside the day, and one after the other from there: "yesterday morning and evening".
+        let mut beside = self.days.first().map(|day| day.span.clone());
+        for (span, part) in found {
+            let belongs = match &beside {
+                Some(day) => span.start <= day.end + 1 && day.start <= span.end + 1,
+                None => !self.asks,
+            };
+            if belongs && !parts.contains(&part) {
+                parts.push(part);
+                beside = beside.map(|day| day.start.min(span.start)..day.end.max(span.end));
+            }
+        }
+        parts
+    }
+
     /// Days or weeks that something takes, in days.
     fn for_days(&self) -> Option<f64> {
         self.quantities.durations.iter().find_map(|duration| match duration.unit {
@@ -225,6 +251,22 @@ impl Found {
         /// Measures beside a word for "new" leave little else (judgement).
         const SURE: f64 = 0.85;
         self.is_new_bed().then_some((Kind::Record, SURE))
+    }
+
+    /// What can be told without weighing words.
+    fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+        self.about_water().or_else(|| self.about_a_new_bed()).or_else(|| self.about_work(text, reader))
+    }
+
+    /// Work that is told of a bed or crop, and nothing asked: a record, whatever its words lean to. A plant that looks
+    /// wrong after it is a trouble; a text of strange words is chatter.
+    fn about_work(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+        /// A plain statement leaves little else (judgement).
+        const SURE: f64 = 0.8;
+        const STRANGE: f64 = 0.5;
+        let named = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_)));
+        let told = self.did.is_some() && named && !self.asks && !self.on_plant;
+        (told && self.strange(text, reader) < STRANGE).then_some((Kind::Record, SURE))
     }
 
     /// The words of the text with its names replaced by their class. Crops, sizes and days are replaced;
@@ -417,6 +459,7 @@ impl Found {
             points: self.points().collect(),
             aspects: self.aspects(),
             for_days: self.for_days(),
+            parts_of_day: self.parts_of_day(text, reader),
         };
         for hit in &self.names {
             let list = match &hit.meaning {
