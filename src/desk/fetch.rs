@@ -3,7 +3,7 @@
 use super::house::House;
 use crate::answering::{BedFacts, Facts, SiteFacts};
 use crate::garden::rights::may_see_site;
-use crate::garden::{Person, Store, StoreError};
+use crate::garden::{Person, Role, SiteId, Store, StoreError};
 use crate::understanding::{Asker, OwnBed, Reading};
 use crate::weather::{Forecast, Weather};
 use chrono::{DateTime, FixedOffset, NaiveDate, Offset};
@@ -12,6 +12,10 @@ use chrono::{DateTime, FixedOffset, NaiveDate, Offset};
 pub struct Seen<'a> {
     pub asker: Option<Person>,
     pub sites: Vec<SiteFacts<'a>>,
+    /// Names of other clients with the sites of theirs that this person may see.
+    people: Vec<(String, Vec<SiteId>)>,
+    /// Names of people and sites that this person may not see: known only so that nothing is told of them.
+    others: Vec<String>,
     /// The moment, in the time zone of the asker's first site.
     pub now: DateTime<FixedOffset>,
 }
@@ -26,8 +30,10 @@ pub fn seen<'a>(
 ) -> Result<Seen<'a>, StoreError> {
     let mut sites = Vec::new();
     let mut local = None;
+    let (people, mut others) = names_of_people(house, store, asker.as_ref())?;
     for site in store.sites()? {
         if !may_see_site(asker.as_ref(), &site.id) {
+            others.push(site.name);
             continue;
         }
         let here = now.with_timezone(&site.timezone);
@@ -49,7 +55,34 @@ pub fn seen<'a>(
         let weather = Weather::at(position, forecast, &house.known);
         sites.push(SiteFacts { site, now: here, beds, weather });
     }
-    Ok(Seen { asker, sites, now: local.unwrap_or(now) })
+    Ok(Seen { asker, sites, people, others, now: local.unwrap_or(now) })
+}
+
+/// Clients by the words of their names, with those of their sites that the asker may see; and those of whom she may
+/// see nothing. Short names and everyday words are left out: they are said of other things.
+#[expect(clippy::type_complexity, reason = "two lists that are parted at once")]
+fn names_of_people(
+    house: &House,
+    store: &dyn Store,
+    asker: Option<&Person>,
+) -> Result<(Vec<(String, Vec<SiteId>)>, Vec<String>), StoreError> {
+    const SHORTEST: usize = 4;
+    let (mut people, mut others) = (Vec::new(), Vec::new());
+    for person in store.people()? {
+        let own = asker.is_some_and(|asker| asker.id == person.id);
+        if own || person.role != Role::Client {
+            continue;
+        }
+        let words = person
+            .name
+            .split_whitespace()
+            .filter(|word| word.chars().count() >= SHORTEST && !house.known.ordinary.is(&word.to_lowercase()));
+        let seen: Vec<SiteId> = person.sites.iter().filter(|site| may_see_site(asker, site)).cloned().collect();
+        for word in words.map(str::to_owned) {
+            if seen.is_empty() { others.push(word) } else { people.push((word, seen.clone())) }
+        }
+    }
+    Ok((people, others))
 }
 
 impl<'a> Seen<'a> {
@@ -68,7 +101,13 @@ impl<'a> Seen<'a> {
                 .collect(),
         });
         let sites = self.sites.iter().map(|site| (site.site.id.clone(), site.site.name.clone()));
-        Asker { beds: beds.collect(), sites: sites.collect(), before }
+        Asker {
+            beds: beds.collect(),
+            sites: sites.collect(),
+            people: self.people.clone(),
+            others: self.others.clone(),
+            before,
+        }
     }
 
     /// The day of asking where the beds of a reading stand.
