@@ -135,6 +135,10 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         // A danger of the roof was heard in it, whatever else it asked for.
         answer.reading.kind = Kind::Load;
     }
+    let by_article = !answer.articles.is_empty() && reading.sureness < SURE_ENOUGH;
+    if by_article && answer.outcome == Outcome::Answered && answer.reading.kind != Kind::Feed {
+        answer.reading.kind = Kind::Care;
+    }
     for (site, bed) in facts.beds() {
         let mut names = bed.bed.names.clone();
         names.push(bed.bed.id.bed().replace('-', " "));
@@ -157,7 +161,11 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return first;
     }
     if reading.sureness < SURE_ENOUGH && !spray::of_harm(reading) && !feed::of_harm(reading) {
-        return if reading.senseless { none::not_understood() } else { handed_over::not_known() };
+        return match care::instead(reading, facts) {
+            Some(article) => care::told(article),
+            None if reading.senseless => none::not_understood(),
+            None => handed_over::not_known(),
+        };
     }
     if let Some(article) = care::of_harm(facts) {
         return care::told(article);
