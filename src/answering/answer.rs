@@ -5,8 +5,8 @@ use super::figure::Figure;
 use super::line::Line;
 use super::shown::ReadingShown;
 use super::{
-    build, care, due, feed, handed_over, harvest, load, mix, none, record, refused, seed, shade, sow, space, spray,
-    trouble, water,
+    build, care, due, emergency, feed, handed_over, harvest, load, mix, none, record, refused, seed, shade, sow, space,
+    spray, trouble, water,
 };
 use crate::garden::Record;
 use crate::knowledge::{Kind, SourceRef};
@@ -131,7 +131,7 @@ fn least_finished(a: Outcome, b: Outcome) -> Outcome {
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let mut answer = by_kind(reading, facts);
     answer.reading = ReadingShown::of(reading);
-    if answer.stops {
+    if answer.stops && reading.emergency.is_none() {
         // A danger of the roof was heard in it, whatever else it asked for.
         answer.reading.kind = Kind::Load;
     }
@@ -154,6 +154,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 const SURE_ENOUGH: f64 = 0.65;
 
 fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if let Some(emergency) = reading.emergency {
+        return emergency::answer(emergency);
+    }
     if let Some(refused) = refused::shoots(reading, facts) {
         return refused;
     }
