@@ -1,5 +1,6 @@
 //! What the menu of a chat offers, by role and in the person's language.
 
+use super::Reception;
 use crate::desk::house::House;
 use crate::garden::Role;
 use crate::script::Language;
@@ -25,4 +26,15 @@ pub fn menu(house: &House, role: Option<Role>, language: Language) -> Vec<(Strin
     offered
         .map(|(command, phrase, _)| ((*command).to_owned(), filled(house.phrases(language), phrase, &[])))
         .collect()
+}
+
+/// A menu for people whose app speaks this language; None for all others.
+pub type MenuFor = (Option<&'static str>, Vec<(String, String)>);
+
+impl Reception {
+    /// What the menu offers to whoever has no menu of their own, by the language of their app.
+    #[must_use]
+    pub fn menus_of_strangers(&self) -> [MenuFor; 2] {
+        [(None, menu(&self.house, None, Language::En)), (Some("hi"), menu(&self.house, None, Language::Hi))]
+    }
 }

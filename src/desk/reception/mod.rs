@@ -25,7 +25,6 @@ pub use arrival::{Arrival, What};
 pub use digest::{Job, digests};
 pub use invite::Invite;
 pub use letter::{Content, Follow, Label, Letter};
-pub use menu::menu;
 pub use outbox::Outbox;
 pub use sweep::Waiting;
 
@@ -81,10 +80,10 @@ impl Reception {
         self.memory().username = Some(username);
     }
 
-    /// The phrases of a language, for what the channel itself has to say.
+    /// The name under which the bot is found, once it is known.
     #[must_use]
-    pub fn house(&self) -> &House {
-        &self.house
+    pub fn username(&self) -> Option<String> {
+        self.memory().username.clone()
     }
 
     fn memory(&self) -> MutexGuard<'_, Memory> {
