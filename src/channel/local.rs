@@ -90,11 +90,14 @@ mod tests {
         let outside = tokio::task::spawn_blocking(move || {
             let remote = RemoteStore::reach(&path).unwrap();
             let id = PersonId::new("meera").unwrap();
-            let meera = Person { id: id.clone(), name: "मीरा\n|".into(), role: Role::Client, sites: vec![], speaks: None };
+            let meera =
+                Person {
+                    id: id.clone(), name: "मीरा\n|".into(), role: Role::Client, sites: vec![], speaks: None
+                };
             remote.write(vec![Change::put(meera.clone())]).unwrap();
             assert_eq!(remote.person(&id).unwrap(), Some(meera.clone()));
-            assert_eq!(remote.people().unwrap(), [meera.clone()]);
-            assert_eq!(remote.whole().unwrap().people, [meera.clone()]);
+            assert_eq!(remote.people().unwrap(), std::slice::from_ref(&meera));
+            assert_eq!(remote.whole().unwrap().people, std::slice::from_ref(&meera));
             meera
         });
         let meera = outside.await.unwrap();

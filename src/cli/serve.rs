@@ -45,8 +45,14 @@ pub fn run(serve: &Serve, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let line = Line::new(settings, reception.clone(), system_clock, counts.clone(), stopped);
     let line = line.map_err(Refusal::plain)?;
     let forecast = serve.forecast.clone();
-    let upkeep =
-        Upkeep { reception, store: store.clone(), folder: folder.clone(), forecast, counts: counts.clone(), written: line.written() };
+    let upkeep = Upkeep {
+        reception,
+        store: store.clone(),
+        folder: folder.clone(),
+        forecast,
+        counts: counts.clone(),
+        written: line.written(),
+    };
     let served = runtime.block_on(async {
         let mut beside = tokio::task::JoinSet::new();
         if let Some(port) = serve.metrics {
@@ -83,14 +89,20 @@ fn token() -> Result<String, Refusal> {
     let text = match (std::env::var(TOKEN), std::env::var_os(TOKEN_FILE)) {
         (Ok(token), _) if !token.trim().is_empty() => token,
         (_, Some(file)) => read_text(file.as_ref())?,
-        _ => return Err(Refusal::plain(format!("the bot has no token: set {TOKEN}, or {TOKEN_FILE} to a file with it"))),
+        _ => {
+            return Err(Refusal::plain(format!(
+                "the bot has no token: set {TOKEN}, or {TOKEN_FILE} to a file with it"
+            )));
+        }
     };
     let token = text.trim();
     let (number, rest) = token.split_once(':').unwrap_or_default();
     let plain = |text: &str| text.bytes().all(|byte| byte.is_ascii_alphanumeric() || byte == b'_' || byte == b'-');
     if number.is_empty() || !number.bytes().all(|byte| byte.is_ascii_digit()) || rest.is_empty() || !plain(rest) {
         // The text itself is not shown: it may be a token with a slip in it.
-        return Err(Refusal::plain(format!("what {TOKEN} or its file holds is no token: digits, a colon, letters expected")));
+        return Err(Refusal::plain(format!(
+            "what {TOKEN} or its file holds is no token: digits, a colon, letters expected"
+        )));
     }
     Ok(token.to_owned())
 }

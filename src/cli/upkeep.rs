@@ -47,11 +47,7 @@ impl Upkeep {
     }
 
     /// One look; returns when the forecast file that is in use was written.
-    fn round(
-        &self,
-        now: DateTime<FixedOffset>,
-        read: Option<std::time::SystemTime>,
-    ) -> Option<std::time::SystemTime> {
+    fn round(&self, now: DateTime<FixedOffset>, read: Option<std::time::SystemTime>) -> Option<std::time::SystemTime> {
         let at = now.with_timezone(&Utc);
         match self.reception.sweep(at) {
             Ok(0) => {}

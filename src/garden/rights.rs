@@ -49,8 +49,7 @@ pub fn may_place_site(person: Option<&Person>, site: &SiteId) -> bool {
 /// those of the sites she looks after; a stranger's (no sites) is the owner's.
 #[must_use]
 pub fn may_answer(person: Option<&Person>, sites_of_asker: &[SiteId]) -> bool {
-    may_manage(person)
-        || may_see_questions(person) && sites_of_asker.iter().any(|site| may_see_site(person, site))
+    may_manage(person) || may_see_questions(person) && sites_of_asker.iter().any(|site| may_see_site(person, site))
 }
 
 #[cfg(test)]
@@ -96,11 +95,7 @@ mod tests {
     fn each_role() {
         case(None, [false, false, false, false, false, false, false], [false; 5]);
         case(Some(Role::Client), [true, false, true, false, false, false, false], [false; 5]);
-        case(
-            Some(Role::Gardener),
-            [true, false, true, false, true, false, false],
-            [true, false, true, false, false],
-        );
+        case(Some(Role::Gardener), [true, false, true, false, true, false, false], [true, false, true, false, false]);
         case(Some(Role::Owner), [true, true, true, true, true, true, true], [true; 5]);
     }
 

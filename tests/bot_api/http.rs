@@ -77,6 +77,16 @@ fn multipart(body: &[u8], boundary: &str) -> Value {
         };
         fields.insert(named(" name").unwrap_or_default(), value);
     }
+    // "attach://part" stands for the file in that part.
+    let attached: Vec<(String, String)> = fields
+        .iter()
+        .filter_map(|(name, value)| Some((name.clone(), value.as_str()?.strip_prefix("attach://")?.to_owned())))
+        .collect();
+    for (name, part) in attached {
+        if let Some(file) = fields.remove(&part) {
+            fields.insert(name, file);
+        }
+    }
     Value::Object(fields)
 }
 

@@ -6,7 +6,7 @@ mod checks;
 mod http;
 mod server;
 
-pub use server::{BotApi, Call, Fault, Sent};
+pub use server::{BotApi, Call, Fault};
 
 use std::io::{BufRead, BufReader};
 use std::path::Path;

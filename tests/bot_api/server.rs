@@ -136,8 +136,7 @@ impl BotApi {
         } else {
             json!({"id": chat, "type": "private", "first_name": format!("User{chat}")})
         };
-        let mut message =
-            json!({"message_id": number, "date": MORNING, "chat": where_it_is, "from": user(from)});
+        let mut message = json!({"message_id": number, "date": MORNING, "chat": where_it_is, "from": user(from)});
         message.as_object_mut().unwrap().extend(more.as_object().unwrap().clone());
         (number, message)
     }
@@ -193,8 +192,7 @@ impl BotApi {
         let bot = json!({"id": 1, "is_bot": true, "first_name": "Roof", "username": "roof_test_bot"});
         let message = json!({"message_id": under.number, "date": MORNING, "from": bot, "text": under.text,
             "chat": {"id": person, "type": "private", "first_name": "x"}});
-        let query =
-            json!({"id": id, "from": user(person), "message": message, "chat_instance": "c", "data": data});
+        let query = json!({"id": id, "from": user(person), "message": message, "chat_instance": "c", "data": data});
         self.update("callback_query", &query);
     }
 
@@ -279,11 +277,17 @@ fn user(id: i64) -> Value {
     json!({"id": id, "is_bot": false, "first_name": format!("User{id}"), "language_code": "en"})
 }
 
+/// Names of methods are read whatever their case; ours are compared as they are published.
+fn as_published(method: &str) -> String {
+    let mut letters = method.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+}
+
 fn connection(stream: TcpStream, shared: &(Mutex<State>, Condvar)) {
     let Ok(mut out) = stream.try_clone() else { return };
     let mut stream = BufReader::new(stream);
     while let Ok(Some(request)) = read(&mut stream) {
-        let Some(method) = request.path.strip_prefix(&format!("/bot{TOKEN}/")).map(str::to_owned) else {
+        let Some(method) = request.path.strip_prefix(&format!("/bot{TOKEN}/")).map(as_published) else {
             let refused = json!({"ok": false, "error_code": 401, "description": "Unauthorized"});
             let _ = write(&mut out, 401, &refused.to_string());
             continue;
@@ -367,7 +371,10 @@ fn carry_out(method: &str, body: &Value, shared: &(Mutex<State>, Condvar)) -> (u
             let fields = message.as_object_mut().unwrap();
             fields.remove("text");
             let name = body["document"]["file_name"].clone();
-            fields.insert("document".into(), json!({"file_id": "f", "file_unique_id": "g", "file_size": 9, "file_name": name}));
+            fields.insert(
+                "document".into(),
+                json!({"file_id": "f", "file_unique_id": "g", "file_size": 9, "file_name": name}),
+            );
             ok(&message)
         }
         "copyMessage" => {
@@ -381,7 +388,10 @@ fn carry_out(method: &str, body: &Value, shared: &(Mutex<State>, Condvar)) -> (u
         "answerCallbackQuery" => {
             let id = body["callback_query_id"].as_str().unwrap_or_default().to_owned();
             if !state.queries.contains(&id) {
-                return refused(400, "Bad Request: query is too old and response timeout expired or query ID is invalid");
+                return refused(
+                    400,
+                    "Bad Request: query is too old and response timeout expired or query ID is invalid",
+                );
             }
             ok(&json!(true))
         }
@@ -418,7 +428,8 @@ fn updates(body: &Value, shared: &(Mutex<State>, Condvar)) -> (u16, String) {
     state.updates.retain(|update| number(update) >= offset);
     shared.1.notify_all();
     loop {
-        if state.faults.get("getUpdates").and_then(VecDeque::front) == Some(&Fault::Repeat) && !state.last_given.is_empty()
+        if state.faults.get("getUpdates").and_then(VecDeque::front) == Some(&Fault::Repeat)
+            && !state.last_given.is_empty()
         {
             state.faults.get_mut("getUpdates").and_then(VecDeque::pop_front);
             return ok(&Value::Array(state.last_given.clone()));

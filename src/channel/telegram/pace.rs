@@ -28,7 +28,8 @@ impl Pace {
         }
         // Numbers of groups are negative.
         let apart = if chat < 0 { IN_A_GROUP } else { IN_A_CHAT };
-        let of_chat = self.last.get(&chat).map_or(Duration::ZERO, |last| (*last + apart).saturating_duration_since(now));
+        let of_chat =
+            self.last.get(&chat).map_or(Duration::ZERO, |last| (*last + apart).saturating_duration_since(now));
         let earliest = self.lately.len().checked_sub(A_SECOND).and_then(|place| self.lately.get(place));
         let of_all = earliest.map_or(Duration::ZERO, |earliest| (*earliest + SECOND).saturating_duration_since(now));
         of_chat.max(of_all)

@@ -8,7 +8,7 @@ use chrono::{TimeDelta, Utc};
 use std::collections::BTreeSet;
 use std::time::{Duration, Instant};
 use teloxide::RequestError;
-use teloxide::payloads::{CopyMessage, SendMessageSetters, SetMyCommandsSetters, DeleteMyCommandsSetters};
+use teloxide::payloads::{CopyMessage, DeleteMyCommandsSetters, SendMessageSetters, SetMyCommandsSetters};
 use teloxide::prelude::Requester;
 use teloxide::types::{
     BotCommand, BotCommandScope, CallbackQueryId, ChatId, InlineKeyboardButton, InlineKeyboardMarkup, InputFile,

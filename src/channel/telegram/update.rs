@@ -98,9 +98,9 @@ fn without_name(text: &str, bot: Option<&str>) -> (String, bool) {
         let (head, tail) = rest.split_at(at);
         kept.push_str(head);
         let here = tail.get(..call.len()).is_some_and(|start| start.to_lowercase() == call);
-        let ends = tail.get(call.len()..).is_some_and(|after| {
-            !after.starts_with(|letter: char| letter.is_ascii_alphanumeric() || letter == '_')
-        });
+        let ends = tail
+            .get(call.len()..)
+            .is_some_and(|after| !after.starts_with(|letter: char| letter.is_ascii_alphanumeric() || letter == '_'));
         let taken = if here && ends { call.len() } else { 1 };
         if here && ends {
             named = true;

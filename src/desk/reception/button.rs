@@ -28,11 +28,7 @@ pub enum Does {
     /// Shows what was worked out when the answer was given.
     Show(String),
     /// A site lies here.
-    Place {
-        site: SiteId,
-        latitude_deg: f64,
-        longitude_deg: f64,
-    },
+    Place { site: SiteId, latitude_deg: f64, longitude_deg: f64 },
     /// All that is kept about the person goes.
     Forget,
     /// Nothing is done.

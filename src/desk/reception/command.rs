@@ -145,7 +145,8 @@ impl Turn<'_> {
 
     /// The words at the end that are sites are sites; the words before are the name.
     fn invite_as(&mut self, role: Role, words: &[&str]) -> Result<(), StoreError> {
-        let is_site = |word: &str| SiteId::new(word).is_ok_and(|id| self.sheet.site(&id).is_ok_and(|site| site.is_some()));
+        let is_site =
+            |word: &str| SiteId::new(word).is_ok_and(|id| self.sheet.site(&id).is_ok_and(|site| site.is_some()));
         let named = words.iter().rposition(|word| !is_site(word)).map_or(0, |last| last + 1);
         let (name, sites) = words.split_at_checked(named).unwrap_or((words, &[]));
         // A word with a digit or hyphen in a place where a site may stand is a site mistyped.
@@ -160,10 +161,9 @@ impl Turn<'_> {
             return Ok(());
         }
         let name = name.join(" ");
-        if let Some(id) = plain_id(&name) {
-            if let Some(person) = self.known(&id)?.filter(|person| person.role == role) {
-                return self.invite_known(&person);
-            }
+        let known = plain_id(&name).map(|id| self.known(&id)).transpose()?.flatten();
+        if let Some(person) = known.filter(|person| person.role == role) {
+            return self.invite_known(&person);
         }
         let sites = sites.iter().filter_map(|site| SiteId::new(site).ok()).collect();
         self.make_invite(None, name, role, sites)

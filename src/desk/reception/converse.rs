@@ -35,10 +35,10 @@ impl Turn<'_> {
         let message = Message { from, text: text.to_owned(), now: at.with_timezone(self.now.offset()) };
         let reply = desk.answer(&message)?;
         let recalled = desk.recalled();
-        if self.person.is_none() {
-            if let Some(reading) = recalled.filter(|_| self.memory.strangers.len() < STRANGERS) {
-                self.memory.strangers.insert(self.arrival.chat, (reading, at));
-            }
+        let strangers = &mut self.memory.strangers;
+        let room = strangers.len() < STRANGERS || strangers.contains_key(&self.arrival.chat);
+        if let Some(reading) = recalled.filter(|_| self.person.is_none() && room) {
+            strangers.insert(self.arrival.chat, (reading, at));
         }
         self.speaks(&reply)?;
         self.reply_out(&reply)?;

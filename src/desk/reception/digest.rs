@@ -23,6 +23,9 @@ pub struct Job {
     pub text: String,
 }
 
+/// Says what is due for a person on a day, in a language.
+pub type JobsOf<'a> = dyn Fn(&Person, NaiveDate, Language) -> Result<Vec<Job>, StoreError> + 'a;
+
 /// That a chat had its digest of a day.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Digested {
@@ -47,11 +50,7 @@ impl Digested {
 ///
 /// # Errors
 /// When the store cannot be read or written, or `jobs` could not.
-pub fn digests(
-    reception: &Reception,
-    now: DateTime<Utc>,
-    jobs: &dyn Fn(&Person, NaiveDate, Language) -> Result<Vec<Job>, StoreError>,
-) -> Result<usize, StoreError> {
+pub fn digests(reception: &Reception, now: DateTime<Utc>, jobs: &JobsOf<'_>) -> Result<usize, StoreError> {
     let mut memory = reception.memory();
     let store = reception.store.as_ref();
     let sites = store.sites()?;
@@ -86,8 +85,7 @@ pub fn digests(
             memory.next_letter += 1;
             let content = Content::Text { text, buttons: Vec::new(), reply_to: None };
             let (chat, state) = (card.chat, State::Waiting);
-            let letter =
-                Letter { id, chat, content, follow: None, written: now, not_before: now, attempts: 0, state };
+            let letter = Letter { id, chat, content, follow: None, written: now, not_before: now, attempts: 0, state };
             changes.push(letter.put()?);
         }
         store.write(changes)?;

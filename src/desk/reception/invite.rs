@@ -64,8 +64,10 @@ pub fn id_for(name: &str, store: &dyn Store) -> Result<PersonId, StoreError> {
 /// A name as an id would be written.
 pub fn plain_id(name: &str) -> Option<String> {
     const LONGEST: usize = 40;
-    let small: String =
-        name.chars().map(|letter| if letter.is_ascii_alphanumeric() { letter.to_ascii_lowercase() } else { ' ' }).collect();
+    let small: String = name
+        .chars()
+        .map(|letter| if letter.is_ascii_alphanumeric() { letter.to_ascii_lowercase() } else { ' ' })
+        .collect();
     let words = small.split_whitespace().collect::<Vec<_>>().join("-");
     let short: String = words.chars().take(LONGEST).collect();
     let short = short.trim_end_matches('-');
@@ -80,7 +82,7 @@ mod tests {
     #[test]
     fn ids_of_names() {
         let store = Overlay::in_memory();
-        let mut id = |name: &str| {
+        let id = |name: &str| {
             let id = id_for(name, &store).unwrap();
             let person = Person { id: id.clone(), name: name.into(), role: Role::Client, sites: vec![], speaks: None };
             store.write(vec![Change::put(person)]).unwrap();

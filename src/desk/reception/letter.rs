@@ -181,7 +181,16 @@ mod tests {
     fn letter() -> Letter {
         let at = "2026-05-18T02:30:00Z".parse().unwrap();
         let content = Content::Seen { query: "q".into() };
-        Letter { id: 1, chat: 5, content, follow: None, written: at, not_before: at, attempts: 0, state: State::Waiting }
+        Letter {
+            id: 1,
+            chat: 5,
+            content,
+            follow: None,
+            written: at,
+            not_before: at,
+            attempts: 0,
+            state: State::Waiting,
+        }
     }
 
     #[test]
@@ -203,7 +212,7 @@ mod tests {
     #[test]
     fn a_long_text_is_cut_between_paragraphs() {
         let paragraph = "पानी दें। ".repeat(150);
-        let text = vec![paragraph.trim(); 5].join("\n\n");
+        let text = [paragraph.trim(); 5].join("\n\n");
         let got = pieces(&text);
         assert_eq!(got.join("\n\n"), text);
         assert!(got.len() >= 2 && got.iter().all(|piece| piece.starts_with("पानी") && piece.ends_with('।')));

@@ -23,9 +23,7 @@ const COMMANDS: [(&str, &str, &[Role]); 9] = [
 #[must_use]
 pub fn menu(house: &House, role: Option<Role>, language: Language) -> Vec<(String, String)> {
     let offered = COMMANDS.iter().filter(|(_, _, of)| of.is_empty() || role.is_some_and(|role| of.contains(&role)));
-    offered
-        .map(|(command, phrase, _)| ((*command).to_owned(), filled(house.phrases(language), phrase, &[])))
-        .collect()
+    offered.map(|(command, phrase, _)| ((*command).to_owned(), filled(house.phrases(language), phrase, &[]))).collect()
 }
 
 /// A menu for people whose app speaks this language; None for all others.

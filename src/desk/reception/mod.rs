@@ -150,15 +150,8 @@ impl Reception {
         let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
         let sheet = Overlay::over(self.store.as_ref());
         let next_letter = memory.next_letter;
-        let mut turn = Turn::begin(
-            &self.house,
-            self.store.as_ref(),
-            &sheet,
-            forecast.as_deref(),
-            &mut memory,
-            arrival,
-            now,
-        )?;
+        let mut turn =
+            Turn::begin(&self.house, self.store.as_ref(), &sheet, forecast.as_deref(), &mut memory, arrival, now)?;
         let done = work(&mut turn);
         let letters = std::mem::take(&mut turn.letters);
         let written = done.and_then(|()| {

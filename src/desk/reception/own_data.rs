@@ -43,7 +43,9 @@ impl Turn<'_> {
         if self.sheet.conversation(&person.id)?.is_some() {
             lines.push(self.phrase("bot-keep-conversation", &[]));
         }
-        for (key, count) in [("bot-keep-questions", questions), ("bot-keep-answers", sent), ("bot-keep-records", records)] {
+        for (key, count) in
+            [("bot-keep-questions", questions), ("bot-keep-answers", sent), ("bot-keep-records", records)]
+        {
             if count > 0 {
                 lines.push(self.phrase(key, &[("count", &count.to_string())]));
             }
@@ -98,9 +100,7 @@ impl Turn<'_> {
         let mut changes = vec![Change::remove(person.clone())];
         changes.extend(store.conversation(&person.id)?.map(Change::remove));
         let questions = self.questions_of(person)?;
-        let of_theirs = |follow: &Follow| {
-            matches!(follow, Follow::Question(id) if questions.iter().any(|question| question.id == *id))
-        };
+        let of_theirs = |follow: &Follow| matches!(follow, Follow::Question(id) if questions.iter().any(|question| question.id == *id));
         for invite in Invite::all(store)?.iter().filter(|invite| invite.person.as_ref() == Some(&person.id)) {
             changes.push(invite.taken_away()?);
         }

@@ -117,7 +117,8 @@ impl<'t> Turn<'t> {
     fn pressed(&mut self, token: &str) -> Result<(), StoreError> {
         let (chat, from) = (self.arrival.chat, self.arrival.from);
         let button = Button::find(self.sheet, token)?.filter(|button| button.chat == chat && button.owner == from);
-        let Some(button) = button.filter(|button| self.now.with_timezone(&Utc) - button.made <= Button::GOOD_FOR) else {
+        let Some(button) = button.filter(|button| self.now.with_timezone(&Utc) - button.made <= Button::GOOD_FOR)
+        else {
             self.say("bot-button-old", &[]);
             return Ok(());
         };
@@ -220,8 +221,11 @@ impl<'t> Turn<'t> {
         let last = all.len().saturating_sub(1);
         let (mut buttons, mut follow) = (Some(buttons), Some(follow));
         for (place, text) in all.into_iter().enumerate() {
-            let (own, belongs) =
-                if place == last { (buttons.take().unwrap_or_default(), follow.take().flatten()) } else { (Vec::new(), None) };
+            let (own, belongs) = if place == last {
+                (buttons.take().unwrap_or_default(), follow.take().flatten())
+            } else {
+                (Vec::new(), None)
+            };
             let reply_to = if place == 0 { reply_to } else { None };
             self.write(chat, Content::Text { text, buttons: own, reply_to }, belongs);
         }
