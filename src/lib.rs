@@ -16,6 +16,8 @@ pub mod garden;
 
 pub mod needs;
 
+pub mod planning;
+
 pub mod understanding;
 
 pub mod answering;

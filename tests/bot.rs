@@ -72,16 +72,16 @@ fn from_claim_to_forgotten() {
 
     // A gardener records; an edited message takes its record back first.
     let before = jobs(data);
-    api.says(RAVI, "watered the chilli pot");
-    api.expect(RAVI, "Noted: watered, chilli pot");
+    api.says(RAVI, "watered the east box");
+    api.expect(RAVI, "Noted: watered, east box");
     let with_his = jobs(data);
     assert!(with_his > before);
-    let own = api.says(MEERA, "fed the chilli pot with compost tea");
-    api.expect(MEERA, "Noted");
+    let own = api.says(MEERA, "neem kar diya east box mein");
+    api.expect(MEERA, "Likh liya");
     assert_eq!(jobs(data), with_his + 1);
     api.edits(MEERA, own, "how much water for the east box");
     api.expect(MEERA, " L");
-    assert_eq!(jobs(data), with_his, "the edited message no longer says it was fed");
+    assert_eq!(jobs(data), with_his, "the edited message no longer says it was sprayed");
 
     // Handed over: to the owner and the gardener of that roof, and back under the crew's name.
     api.says(MEERA, "please let me talk to a person");

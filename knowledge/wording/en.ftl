@@ -874,7 +874,6 @@ bot-keep-records = Work and looks on these roofs: { $count }. They belong to the
 bot-keep-how = /export sends it as a file. /forget removes it.
 bot-forget-ask = Shall I forget you? Your name, this chat, your conversation and your waiting questions go. What was done on the roof stays with the roof, without your name. Backups still hold it for up to seven days.
 bot-forgotten = Done. I no longer know you. Backups still hold it for up to seven days.
-bot-digest = { $site } today:
 bot-menu-help = what I can do
 bot-menu-me = what I keep about you
 bot-menu-export = my data as a file
@@ -890,3 +889,67 @@ bot-words-export = export my data | send me my data
 bot-words-forget = forget me | forget everything about me | delete my data
 
 # (end of: Bot)
+
+## Trouble
+
+trouble-what-seen = What do you see on it?
+trouble-which-sign = It may be { $first } or { $second }. Which of these do you see as well?
+trouble-likely = Most likely: { $trouble }.
+trouble-either = Most likely { $first }; it could also be { $second }.
+trouble-steps = { $text }
+trouble-remedy = { $text }
+trouble-watch = Watch for: { $text }
+trouble-pull = When to pull it: { $text }
+trouble-call = When to call us: { $text }
+choice-sign = { $sign }
+choice-none-of-these = none of these
+working-signs-seen = Seen: { $signs }.
+working-signs-not-seen = Asked for and not seen: { $signs }.
+working-cause = { $trouble }, { $percent } in a hundred: { $signs }
+working-causes = Weighed by how often each sign is seen with each trouble, by crop, weather and the work done; these weights are our judgement, not counted cases.
+
+## What is due
+
+due-job =
+    { $day ->
+        [today] Today
+       *[other] { $day }
+    }: { $job ->
+        [spray] spray
+        [feed] feed
+        [pick] pick
+        [sow] sow again
+        [net] net up
+        [net-down] net down
+       *[other] { $job }
+    }{ $crop ->
+        [none] {""}
+       *[other] {" "}{ $crop }
+    }, { $beds }.
+due-none = Nothing is due in these seven days but watering.
+due-none-day = Nothing is due on { $day } but watering.
+due-more = and { $count } more.
+working-due-moved = { $bed }: moved to { $day } by { $by ->
+    [rain] rain
+    [wind] wind
+   *[heat] heat
+}.
+working-due-since = { $bed }: { $job ->
+    [spray] spray
+    [feed] feed
+    [pick] picking
+    [net] net
+    [net-down] net
+   *[other] { $job }
+} was due on { $day } by its rhythm.
+working-due = Spray weekly, feed every 7 to 10 days or as the crop wants, first pick by the warmth gathered, net by the heat of the weeks; watering has its own rhythm.
+
+shoots-refused = Not { $crop }: don't grow it as shoots and don't eat them.
+shoots-instead = Good shoots instead: mustard, radish, fenugreek, coriander.
+
+recorded-bed = Noted a new bed: { $name }, { $size }.
+recorded-bed-depth = You did not say how deep: I took { $size }.
+recorded-bed-rest = It counts as house mix, 6 hours of sun, open to rain and without a net until you tell me otherwise.
+record-corrected = What I had noted before is taken back.
+ask-which-site = At which site?
+choice-site = { $site }

@@ -871,7 +871,6 @@ bot-keep-records = In chhaton par hue kaam aur dekhi baatein: { $count }. Woh ch
 bot-keep-how = /export se file milti hai. /forget se sab hat jaata hai.
 bot-forget-ask = Kya aapko bhool jaoon? Aapka naam, yeh chat, baatcheet aur baaki sawaal hat jayenge. Chhat par hua kaam chhat ke saath rahega, aapke naam ke bina. Backup mein saat din tak rehta hai.
 bot-forgotten = Ho gaya. Ab main aapko nahi jaanta. Backup mein saat din tak rehta hai.
-bot-digest = { $site } mein aaj:
 bot-menu-help = main kya kar sakta hoon
 bot-menu-me = aapke baare mein kya rakha hai
 bot-menu-export = meri jaankari file mein
@@ -887,3 +886,67 @@ bot-words-export = meri jaankari bhejein | meri jaankari file mein bhejein
 bot-words-forget = mujhe bhool jayein | mujhe bhool jao | meri jaankari hata dein | meri jaankari mita dein
 
 # (end of: Bot)
+
+## Trouble
+
+trouble-what-seen = Us par kya dikh raha hai?
+trouble-which-sign = Yeh { $first } ya { $second } ho sakta hai. Inmein se aur kya dikh raha hai?
+trouble-likely = Sabse zyada lagta hai: { $trouble }.
+trouble-either = Sabse zyada lagta hai { $first }; { $second } bhi ho sakta hai.
+trouble-steps = { $text }
+trouble-remedy = { $text }
+trouble-watch = Yeh dekhte rahein: { $text }
+trouble-pull = Kab ukhadein: { $text }
+trouble-call = Humein kab bulayein: { $text }
+choice-sign = { $sign }
+choice-none-of-these = inmein se koi nahi
+working-signs-seen = Dikha: { $signs }.
+working-signs-not-seen = Poochha, par nahi dikha: { $signs }.
+working-cause = { $trouble }, sau mein { $percent }: { $signs }
+working-causes = Har pareshani mein kaun sa nishaan kitni baar dikhta hai, fasal, mausam aur kiye gaye kaam se taula; yeh wazan hamara andaza hain, gine hue mamle nahi.
+
+## What is due
+
+due-job =
+    { $day ->
+        [today] Aaj
+       *[other] { $day }
+    }: { $job ->
+        [spray] spray
+        [feed] khaad
+        [pick] tudai
+        [sow] phir buai
+        [net] jaali lagayein
+        [net-down] jaali hatayein
+       *[other] { $job }
+    }{ $crop ->
+        [none] {""}
+       *[other] {" "}{ $crop }
+    }, { $beds }.
+due-none = In saat dinon mein paani ke siva kuchh baaki nahi.
+due-none-day = { $day } ko paani ke siva kuchh baaki nahi.
+due-more = aur { $count } kaam.
+working-due-moved = { $bed }: { $by ->
+    [rain] baarish
+    [wind] hawa
+   *[heat] garmi
+} se { $day } par khiska.
+working-due-since = { $bed }: { $job ->
+    [spray] spray
+    [feed] khaad
+    [pick] tudai
+    [net] jaali
+    [net-down] jaali
+   *[other] { $job }
+} apne kram se { $day } ko hona tha.
+working-due = Spray har hafte, khaad har 7 se 10 din ya fasal jaisa chahe, pehli tudai jama hui garmi se, jaali hafton ki garmi se; paani ka apna kram hai.
+
+shoots-refused = { $crop } nahi: ise ankur ke liye na ugayein aur aise na khayein.
+shoots-instead = Iski jagah yeh ankur achhe hain: sarson, mooli, methi, dhaniya.
+
+recorded-bed = Naya bed note kiya: { $name }, { $size }.
+recorded-bed-depth = Gehrai aapne nahi batayi: maine { $size } maani.
+recorded-bed-rest = Jab tak aap kuchh aur na batayein, ise house mix, 6 ghante dhoop, baarish mein khula aur bina jaali ka maanunga.
+record-corrected = Pehle jo note kiya tha, woh hata diya.
+ask-which-site = Kis jagah par?
+choice-site = { $site }

@@ -871,7 +871,6 @@ bot-keep-records = इन छतों पर हुए काम और दे�
 bot-keep-how = /export से फ़ाइल मिलती है। /forget से सब हट जाता है।
 bot-forget-ask = क्या आपको भूल जाऊँ? आपका नाम, यह चैट, बातचीत और बाक़ी सवाल हट जाएँगे। छत पर हुआ काम छत के साथ रहेगा, आपके नाम के बिना। बैकअप में सात दिन तक रहता है।
 bot-forgotten = हो गया। अब मैं आपको नहीं जानता। बैकअप में सात दिन तक रहता है।
-bot-digest = { $site } में आज:
 bot-menu-help = मैं क्या कर सकता हूँ
 bot-menu-me = आपके बारे में क्या रखा है
 bot-menu-export = मेरी जानकारी फ़ाइल में
@@ -887,3 +886,67 @@ bot-words-export = मेरी जानकारी भेजें | मे�
 bot-words-forget = मुझे भूल जाएँ | मुझे भूल जाओ | मेरी जानकारी हटा दें | मेरी जानकारी मिटा दें
 
 # (end of: Bot)
+
+## Trouble
+
+trouble-what-seen = उस पर क्या दिख रहा है?
+trouble-which-sign = यह { $first } या { $second } हो सकता है। इनमें से और क्या दिख रहा है?
+trouble-likely = सबसे ज़्यादा लगता है: { $trouble }।
+trouble-either = सबसे ज़्यादा लगता है { $first }; { $second } भी हो सकता है।
+trouble-steps = { $text }
+trouble-remedy = { $text }
+trouble-watch = यह देखते रहें: { $text }
+trouble-pull = कब उखाड़ें: { $text }
+trouble-call = हमें कब बुलाएँ: { $text }
+choice-sign = { $sign }
+choice-none-of-these = इनमें से कोई नहीं
+working-signs-seen = दिखा: { $signs }।
+working-signs-not-seen = पूछा, पर नहीं दिखा: { $signs }।
+working-cause = { $trouble }, सौ में { $percent }: { $signs }
+working-causes = हर परेशानी में कौन-सा निशान कितनी बार दिखता है, फ़सल, मौसम और किए गए काम से तौला; ये वज़न हमारा अंदाज़ा हैं, गिने हुए मामले नहीं।
+
+## What is due
+
+due-job =
+    { $day ->
+        [today] आज
+       *[other] { $day }
+    }: { $job ->
+        [spray] छिड़काव
+        [feed] खाद
+        [pick] तुड़ाई
+        [sow] फिर बुआई
+        [net] जाली लगाएँ
+        [net-down] जाली हटाएँ
+       *[other] { $job }
+    }{ $crop ->
+        [none] {""}
+       *[other] {" "}{ $crop }
+    }, { $beds }।
+due-none = इन सात दिनों में पानी के सिवा कुछ बाक़ी नहीं।
+due-none-day = { $day } को पानी के सिवा कुछ बाक़ी नहीं।
+due-more = और { $count } काम।
+working-due-moved = { $bed }: { $by ->
+    [rain] बारिश
+    [wind] हवा
+   *[heat] गर्मी
+} से { $day } पर खिसका।
+working-due-since = { $bed }: { $job ->
+    [spray] छिड़काव
+    [feed] खाद
+    [pick] तुड़ाई
+    [net] जाली
+    [net-down] जाली
+   *[other] { $job }
+} अपने क्रम से { $day } को होना था।
+working-due = छिड़काव हर हफ़्ते, खाद हर 7 से 10 दिन या फ़सल जैसा चाहे, पहली तुड़ाई जमा हुई गर्मी से, जाली हफ़्तों की गर्मी से; पानी का अपना क्रम है।
+
+shoots-refused = { $crop } नहीं: इसे अंकुर के लिए न उगाएँ और ऐसे न खाएँ।
+shoots-instead = इसकी जगह ये अंकुर अच्छे हैं: सरसों, मूली, मेथी, धनिया।
+
+recorded-bed = नया बेड नोट किया: { $name }, { $size }।
+recorded-bed-depth = गहराई आपने नहीं बताई: मैंने { $size } मानी।
+recorded-bed-rest = जब तक आप कुछ और न बताएँ, इसे हाउस मिक्स, 6 घंटे धूप, बारिश में खुला और बिना जाली का मानूँगा।
+record-corrected = पहले जो नोट किया था, वह हटा दिया।
+ask-which-site = किस जगह पर?
+choice-site = { $site }

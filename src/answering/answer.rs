@@ -4,7 +4,10 @@ use super::facts::Facts;
 use super::figure::Figure;
 use super::line::Line;
 use super::shown::ReadingShown;
-use super::{build, care, feed, handed_over, harvest, load, mix, none, record, seed, shade, sow, space, spray, water};
+use super::{
+    build, care, due, feed, handed_over, harvest, load, mix, none, record, refused, seed, shade, sow, space, spray,
+    trouble, water,
+};
 use crate::garden::Record;
 use crate::knowledge::{Kind, SourceRef};
 use crate::understanding::Reading;
@@ -40,6 +43,8 @@ pub struct Answer {
     pub articles: Vec<String>,
     /// The answers offered to a question asked back.
     pub choices: Vec<Line>,
+    /// Signs of trouble offered among the choices.
+    pub offered: Vec<String>,
     /// What the store is to keep; `recorded` is true only once it does.
     pub records: Vec<Record>,
     /// The message waits for a person of the crew.
@@ -63,6 +68,7 @@ impl Answer {
             cautions: Vec::new(),
             articles: Vec::new(),
             choices: Vec::new(),
+            offered: Vec::new(),
             records: Vec::new(),
             queued: false,
             stops: false,
@@ -100,6 +106,7 @@ impl Answer {
         }
         self.articles.extend(other.articles);
         self.choices.extend(other.choices);
+        self.offered.extend(other.offered);
         self.records.extend(other.records);
         self.queued |= other.queued;
         self.reading.join(other.reading);
@@ -143,6 +150,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 const SURE_ENOUGH: f64 = 0.65;
 
 fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if let Some(refused) = refused::shoots(reading, facts) {
+        return refused;
+    }
     if let Some(first) = load::first(reading, facts, reading.sureness >= SURE_ENOUGH) {
         return first;
     }
@@ -164,10 +174,11 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
         Kind::Seed => seed::answer(reading, facts),
         Kind::Mix => mix::answer(reading, facts),
         Kind::Build => build::answer(reading, facts),
+        Kind::Trouble => trouble::answer(reading, facts),
         Kind::Care => care::answer(reading, facts),
         Kind::Record => record::answer(reading, facts),
+        Kind::Due => due::answer(reading, facts),
         Kind::Person => handed_over::person(facts),
         Kind::None => none::answer(reading),
-        kind => handed_over::not_computed(kind),
     }
 }

@@ -11,12 +11,9 @@ use super::subject::subjects;
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Material, MaterialKind, Point, SourceRef};
 use crate::needs::feed::next_feed;
-use crate::quantity::Estimate;
+use crate::needs::feed_day::usual_days;
 use crate::understanding::Reading;
 use chrono::NaiveDate;
-
-/// Days from one feed to the next where a crop does not say (common practice, no source).
-pub const USUAL_DAYS: (f64, f64, f64) = (7.0, 9.0, 10.0);
 
 /// What was overdone first, then what is no food and what the label decides, then the beds.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
@@ -66,11 +63,6 @@ pub fn told_day(reading: &Reading, facts: &Facts<'_>) -> Option<NaiveDate> {
     let today = facts.today();
     let done = reading.did == Some(JobKind::Feed);
     reading.days.iter().map(|(day, _)| *day).find(|day| *day < today || *day == today && done)
-}
-
-/// The usual rhythm.
-pub fn usual_days() -> Estimate<f64> {
-    Estimate::spanning(USUAL_DAYS.1, [USUAL_DAYS.0, USUAL_DAYS.2])
 }
 
 /// Far too much was given: plain water, and no more.

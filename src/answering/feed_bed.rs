@@ -2,24 +2,22 @@
 
 use super::answer::{Answer, Outcome};
 use super::facts::Facts;
-use super::feed::{feeds, told_day, usual_days};
+use super::feed::{feeds, told_day};
 use super::feed_nitrogen::nitrogen;
 use super::figure::Figure;
 use super::line::{Line, Said};
 use super::spray_time::named;
 use super::subject::Subject;
 use crate::garden::{JobDone, JobKind};
-use crate::knowledge::{GrownFor, Material, MaterialKind, SourceRef};
-use crate::needs::feed::{amount, grams_per_bed, halved_by_heat, next_feed};
+use crate::knowledge::{GrownFor, Material, MaterialKind};
+use crate::needs::feed::{amount, grams_per_bed, halved_by_heat};
+use crate::needs::feed_day::{Counted, feed_day, rhythm};
 use crate::needs::surroundings::vessel;
 use crate::quantity::{Estimate, Mass};
 use crate::understanding::Reading;
-use chrono::NaiveDate;
 
 /// So many beds are told one by one.
 const TOLD_ONE_BY_ONE: usize = 4;
-/// A fresh mix feeds for about so long, days (common practice, no source).
-const MIX_FEEDS_DAYS: (f64, f64, f64) = (45.0, 60.0, 75.0);
 
 /// The day and the amount for each bed.
 pub fn answer(reading: &Reading, facts: &Facts<'_>, all: &[Subject<'_>]) -> Answer {
@@ -47,13 +45,19 @@ fn one(
 ) {
     let today = facts.today();
     let recorded = last_feed(subject, facts);
-    let (every, source) = rhythm(subject);
+    let (every, source) = rhythm(subject.standing.iter().map(|standing| standing.crop));
     let last = told_day(reading, facts).or_else(|| recorded.as_ref().map(|job| job.on.date()));
-    let (next, began) = next(subject, last, &every, today);
+    let (next, counted) = feed_day(last, subject.bed.mix_added, &every, today);
+    let began = match counted {
+        Counted::LastFeed => "last",
+        Counted::FreshMix => "mix",
+        Counted::UsedUpMix => "used-up",
+        Counted::Nothing => "unknown",
+    };
     let crop = subject.standing.first().map(|standing| standing.crop.id.as_str());
     let of = |figure: Figure| figure.of_bed(subject.own.as_ref().filter(|_| several)).of_crop(crop.filter(|_| several));
     // Nothing is known of when it was fed: its rhythm is told, a day would be a guess.
-    if began != "unknown" {
+    if counted != Counted::Nothing {
         answer.figures.push(of(Figure::date("next_feed", next)));
     }
     answer.cite(&source);
@@ -103,32 +107,6 @@ fn last_feed(subject: &Subject<'_>, facts: &Facts<'_>) -> Option<JobDone> {
     let (_, bed) = facts.bed(subject.own.as_ref()?)?;
     let fed = bed.jobs.iter().filter(|job| job.job == JobKind::Feed);
     fed.max_by_key(|job| job.on.date()).cloned()
-}
-
-/// The shortest rhythm of its crops, else the usual one.
-fn rhythm(subject: &Subject<'_>) -> (Estimate<f64>, SourceRef) {
-    let feedings = subject.standing.iter().filter_map(|standing| standing.crop.feeding.as_ref());
-    let shortest = feedings.min_by(|a, b| a.every_days.value().total_cmp(&b.every_days.value()));
-    match shortest {
-        Some(feeding) => (feeding.every_days.is, feeding.every_days.source.clone()),
-        None => (usual_days(), SourceRef::new("common-practice", "")),
-    }
-}
-
-/// The day: after the last feed, else when a new mix is used up, else now.
-fn next(
-    subject: &Subject<'_>,
-    last: Option<NaiveDate>,
-    every: &Estimate<f64>,
-    today: NaiveDate,
-) -> (Estimate<NaiveDate>, &'static str) {
-    if let Some(last) = last {
-        return (next_feed(last, every, today), "last");
-    }
-    let Some(added) = subject.bed.mix_added else { return (Estimate::exactly(today), "unknown") };
-    let feeds_for = Estimate::spanning(MIX_FEEDS_DAYS.1, [MIX_FEEDS_DAYS.0, MIX_FEEDS_DAYS.2]);
-    let next = next_feed(added, &feeds_for, today);
-    (next, if next.value() > today { "mix" } else { "used-up" })
 }
 
 /// What was named, else what was last given, else what suits the crop: thin cake water for fruit, vermicompost

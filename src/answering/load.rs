@@ -54,6 +54,10 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if says(reading, &words.engineer) && !meant {
         return engineers_word(reading, facts);
     }
+    // One more box is none of those that stand there: its size decides.
+    if reading.one_more && described_bed(reading).is_none() {
+        return with_caution(Answer::ask(Line::new("ask-what-bed"), Vec::new()));
+    }
     let subjects = match subjects(reading, facts) {
         Ok(subjects) => subjects,
         Err(question) => return which(question, facts),

@@ -4,6 +4,7 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::figure::{Figure, FigureValue};
 use super::line::{Line, Said};
+use super::new_bed;
 use super::subject::which_bed;
 use crate::garden::rights::may_record;
 use crate::garden::{BedId, JobDone, JobKind, Planting, Record, Seen, Start, When};
@@ -15,6 +16,9 @@ use serde_json::{Value, json};
 
 /// Files the work on the beds that are meant.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if reading.new_bed {
+        return new_bed::answer(reading, facts);
+    }
     if reading.did.is_none() && reading.saw.is_none() {
         return Answer::hand_over(Line::new("record-unknown"));
     }
@@ -34,7 +38,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         let line = Line::new("record-not-yours").with("bed", Said::Bed(bed.clone()));
         return Answer { lines: vec![line], ..Answer::new(Outcome::Declined) };
     }
-    match (reading.did, reading.saw) {
+    let mut answer = match (reading.did, reading.saw) {
         (_, Some(saw)) if reading.did.is_none() => {
             let seen = beds.iter().map(|bed| Seen { bed: bed.clone(), on: When::Day(on), what: saw });
             let event = json!({"beds": names(&beds), "on": on.to_string(), "what": saw.word()});
@@ -45,7 +49,11 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         (Some(JobKind::Sow | JobKind::Plant), _) => sown(reading, facts, &beds, on),
         (Some(job), _) => done(reading, facts, job, &beds, on),
         (None, _) => Answer::hand_over(Line::new("record-unknown")),
+    };
+    if reading.corrects && answer.outcome == Outcome::Recorded {
+        answer.lines.push(Line::new("record-corrected"));
     }
+    answer
 }
 
 /// Named beds; else those of the crop or kind; else the only one. Sowing needs a bed of its own.

@@ -8,7 +8,7 @@ use super::sow_crop::figures;
 use super::sow_working::days;
 use super::subject::{Subject, subjects};
 use crate::garden::BedKind;
-use crate::knowledge::{Crop, SourceRef};
+use crate::knowledge::{Crop, GrownFor, SourceRef};
 use crate::needs::season::{Fits, Outlook, Way, outlook, usual_way};
 use crate::understanding::Reading;
 use std::collections::BTreeSet;
@@ -36,7 +36,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
         .known
         .crops
         .values()
-        .filter(|crop| !on_tray && fits_bed(crop))
+        .filter(|crop| !on_tray && crop.grown_for != GrownFor::Shoot && fits_bed(crop))
         .filter(wanted)
         .map(|crop| (crop, outlook(crop, usual_way(crop, false), &asked.year)))
         .collect();

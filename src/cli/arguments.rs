@@ -102,6 +102,9 @@ pub struct Serve {
     /// Whether the platform's limits of sending are kept
     #[arg(long, env = "ROOFTEND_SEND_LIMITS", value_name = "ON|OFF", default_value = "on")]
     pub send_limits: Switch,
+    /// Whether each person is told in the morning what is due
+    #[arg(long, env = "ROOFTEND_DIGEST", value_name = "ON|OFF", default_value = "on")]
+    pub digest: Switch,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]

@@ -44,13 +44,13 @@ pub fn run(serve: &Serve, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let settings = Settings { token, api_url: serve.api_url.clone() };
     let line = Line::new(settings, reception.clone(), system_clock, counts.clone(), stopped);
     let line = line.map_err(Refusal::plain)?;
-    let forecast = serve.forecast.clone();
     let upkeep = Upkeep {
         reception,
         store: store.clone(),
         folder: folder.clone(),
-        forecast,
+        forecast: serve.forecast.clone(),
         counts: counts.clone(),
+        digest: serve.digest == Switch::On,
         written: line.written(),
     };
     let served = runtime.block_on(async {

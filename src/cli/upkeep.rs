@@ -26,6 +26,8 @@ pub struct Upkeep {
     pub folder: PathBuf,
     pub forecast: Option<PathBuf>,
     pub counts: Arc<Counts>,
+    /// Whether people are told what is due.
+    pub digest: bool,
     /// Wakes whoever sends, where letters were written.
     pub written: Arc<Notify>,
 }
@@ -53,6 +55,12 @@ impl Upkeep {
             Ok(0) => {}
             Ok(count) => tracing::debug!(count, "old slips taken away"),
             Err(fault) => tracing::error!(%fault, "old slips could not be taken away"),
+        }
+        let digests = if self.digest { self.reception.digests(at) } else { Ok(0) };
+        match digests {
+            Ok(0) => {}
+            Ok(count) => tracing::info!(count, "digests written"),
+            Err(fault) => tracing::error!(%fault, "the digests could not be written"),
         }
         if let Ok(questions) = Waiting::all(self.store.as_ref()) {
             self.counts.questions.set(questions.len());

@@ -3,7 +3,7 @@
 use super::fetch::{Seen, seen};
 use super::house::House;
 use crate::answering::{Answer, Line, Outcome, answer};
-use crate::garden::{Change, Conversation, Person, PersonId, Question, Store, StoreError};
+use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, Store, StoreError};
 use crate::script::Language;
 use crate::understanding::{Reader, Reading, read};
 use crate::weather::Forecast;
@@ -71,13 +71,18 @@ impl<'a> Desk<'a> {
         };
         let before = self.before(asker.as_ref(), message.now)?;
         let seen = seen(self.house, self.store, self.forecast, asker.clone(), message.now)?;
-        let (reading, second) = self.read(message, &seen, before);
+        let (reading, second) = self.read(message, &seen, before.clone());
         let facts = seen.facts(self.house, self.forecast, &reading);
-        let answer = match &second {
+        let answered = match &second {
             Some(second) => answer(&reading, &facts).joined(answer(second, &facts)),
             None => answer(&reading, &facts),
         };
-        Ok(self.file(message, asker.as_ref(), &reading, answer))
+        // A record that is corrected is worked out again from what was said, and taken back.
+        let wrong = match before {
+            Some(before) if reading.corrects => answer(&before, &facts).records,
+            _ => Vec::new(),
+        };
+        Ok(self.file(message, asker.as_ref(), &reading, answered, wrong))
     }
 
     /// The reading of a message; "why?" is read as the message before, its working asked for.
@@ -104,14 +109,22 @@ impl<'a> Desk<'a> {
     }
 
     /// Keeps what is to be kept, in one write; then, and only then, the reply says so.
-    fn file(&self, message: &Message, asker: Option<&Person>, reading: &Reading, mut answer: Answer) -> Reply {
+    fn file(
+        &self,
+        message: &Message,
+        asker: Option<&Person>,
+        reading: &Reading,
+        mut answer: Answer,
+        wrong: Vec<Record>,
+    ) -> Reply {
         let language = self.speaks.unwrap_or(reading.language);
         let manner = Manner { language, devanagari_digits: reading.devanagari_digits, why: reading.why };
         let put = |answer: &Answer| reply(answer, &self.house.known, self.house.phrases(language), manner);
         let mut said = put(&answer);
         let mut changes: Vec<Change> = Vec::new();
         // The working of a recorded answer is asked for, not the record again.
-        if !reading.why {
+        if !reading.why && !answer.records.is_empty() {
+            changes.extend(wrong.into_iter().map(Change::Remove));
             changes.extend(answer.records.iter().cloned().map(Change::Put));
         }
         if answer.queued {
@@ -121,10 +134,10 @@ impl<'a> Desk<'a> {
             changes.extend(question.ok().map(Change::put));
         }
         match asker {
-            Some(person) => changes.extend(remembered(person, message, reading)),
+            Some(person) => changes.extend(remembered(person, message, &with_offered(reading, &answer))),
             None => {
                 if let Ok(mut last) = self.stranger.lock() {
-                    *last = Some(reading.clone());
+                    *last = Some(with_offered(reading, &answer));
                 }
             }
         }
@@ -141,6 +154,12 @@ impl<'a> Desk<'a> {
         }
         said
     }
+}
+
+/// What was asked back is remembered with the reading, so that an answer to it is known as one.
+fn with_offered(reading: &Reading, answer: &Answer) -> Reading {
+    let asked = reading.asked.saturating_add(u8::from(!answer.offered.is_empty()));
+    Reading { offered: answer.offered.clone(), asked, ..reading.clone() }
 }
 
 fn remembered(person: &Person, message: &Message, reading: &Reading) -> Option<Change> {

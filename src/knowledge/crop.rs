@@ -1,10 +1,11 @@
 //! A crop: what its file says, as facts.
 
-use super::fact::Fact;
+use super::fact::{Fact, SourceRef};
 use super::names::{InThree, Names};
 use super::raw::{RawFact, Reader, said};
 use crate::quantity::{Fraction, Length, Temperature, ThermalTime};
 use serde::Deserialize;
+use toml::Spanned;
 
 /// One crop of the knowledge base.
 #[derive(Debug, Clone, PartialEq)]
@@ -26,6 +27,7 @@ pub struct Crop {
     pub feeding: Option<Feeding>,
     pub salt: Option<SaltTolerance>,
     pub season: Option<SeasonLimits>,
+    pub neighbours: Vec<Neighbour>,
     pub cautions: Vec<CropCaution>,
 }
 
@@ -39,6 +41,10 @@ pub enum GrownFor {
     Root,
     Head,
     Herb,
+    Bulb,
+    Flower,
+    /// Grown on trays only, cut as a shoot.
+    Shoot,
 }
 
 /// FAO-56 dual coefficient and root parameters.
@@ -206,6 +212,23 @@ pub struct SeasonLimits {
     pub draws_bees: bool,
 }
 
+/// Another crop that does it good or harm, with the evidence.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Neighbour {
+    pub crop: String,
+    pub effect: Effect,
+    pub text: InThree<String>,
+    pub source: SourceRef,
+}
+
+/// What a neighbour does.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Effect {
+    Good,
+    Bad,
+}
+
 /// When a caution is due.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -242,6 +265,8 @@ pub struct RawCrop {
     feeding: Option<RawFeeding>,
     salt: Option<RawSalt>,
     season: Option<RawSeason>,
+    #[serde(default)]
+    neighbours: Vec<RawNeighbour>,
     #[serde(default)]
     cautions: Vec<RawCaution>,
 }
@@ -357,6 +382,18 @@ struct RawSeason {
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
+struct RawNeighbour {
+    crop: String,
+    effect: Effect,
+    en: String,
+    hi: String,
+    #[serde(rename = "hi-Latn")]
+    hi_latn: String,
+    from: Spanned<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
 struct RawCaution {
     when: WhenDue,
     en: String,
@@ -379,6 +416,7 @@ pub fn read(reader: &mut Reader<'_>, raw: RawCrop) -> Option<(String, Crop)> {
     let feeding = raw.feeding.map(|raw| feeding(reader, &raw));
     let salt = raw.salt.map(|raw| salt(reader, &raw));
     let season = raw.season.map(|raw| season(reader, &raw));
+    let neighbours: Option<Vec<Neighbour>> = raw.neighbours.into_iter().map(|raw| neighbour(reader, raw)).collect();
     let cautions = raw
         .cautions
         .into_iter()
@@ -402,9 +440,16 @@ pub fn read(reader: &mut Reader<'_>, raw: RawCrop) -> Option<(String, Crop)> {
         feeding: said(feeding)?,
         salt: said(salt)?,
         season: said(season)?,
+        neighbours: neighbours?,
         cautions,
     };
     Some((crop.id.clone(), crop))
+}
+
+fn neighbour(reader: &mut Reader<'_>, raw: RawNeighbour) -> Option<Neighbour> {
+    let source = reader.source(raw.from.span(), raw.from.get_ref())?;
+    let text = InThree { en: raw.en, hi: raw.hi, hi_latn: raw.hi_latn };
+    Some(Neighbour { crop: raw.crop, effect: raw.effect, text, source })
 }
 
 fn water(reader: &mut Reader<'_>, raw: &RawWater) -> Option<WaterUse> {
@@ -453,7 +498,7 @@ fn emergence(reader: &mut Reader<'_>, raw: &RawEmergence) -> Option<Emergence> {
 
 fn harvest(reader: &mut Reader<'_>, raw: RawHarvest) -> Option<Harvest> {
     let first = reader.fact(&raw.first_cd, ThermalTime::degree_days);
-    let picking_days = reader.number(&raw.picking_days, "picking time", 0.0, 400.0);
+    let picking_days = reader.number(&raw.picking_days, "picking time", 0.0, 2_000.0);
     let grams_per_m2 = reader.number(&raw.grams_per_m2, "yield in g/m²", 0.0, 50_000.0);
     Some(Harvest {
         counted_from: raw.counted_from,
@@ -492,7 +537,7 @@ fn microgreen(reader: &mut Reader<'_>, raw: RawMicrogreen) -> Option<Microgreen>
 }
 
 fn sowing(reader: &mut Reader<'_>, raw: &RawSowing) -> Option<Sowing> {
-    let thousand_seeds_g = reader.number(&raw.thousand_seeds_g, "weight of 1000 seeds in g", 0.05, 2_000.0);
+    let thousand_seeds_g = reader.number(&raw.thousand_seeds_g, "weight of 1000 seeds in g", 0.02, 100_000.0);
     let germination = reader.fact(&raw.germination_percent, Fraction::percent);
     let depth = reader.fact(&raw.depth_cm, Length::centimetres);
     let seeds_per_plant = reader.number(&raw.seeds_per_plant, "seeds for each plant", 1.0, 10.0);
@@ -525,7 +570,7 @@ fn salt(reader: &mut Reader<'_>, raw: &RawSalt) -> Option<SaltTolerance> {
 
 fn season(reader: &mut Reader<'_>, raw: &RawSeason) -> Option<SeasonLimits> {
     let bolts_above_day_h = raw.bolts_above_day_h.as_ref().map(|raw| reader.number(raw, "day length in h", 8.0, 24.0));
-    let days_in_bed = reader.number(&raw.days_in_bed, "days in the bed", 5.0, 1_000.0);
+    let days_in_bed = reader.number(&raw.days_in_bed, "days in the bed", 5.0, 4_000.0);
     Some(SeasonLimits {
         bolts_above_day_h: said(bolts_above_day_h)?,
         days_in_bed: days_in_bed?,

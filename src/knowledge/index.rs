@@ -18,8 +18,8 @@ pub struct Index {
     articles: Shelf,
     ways: Vec<(Kind, Vec<String>)>,
     habit: Habit,
-    /// In how many ways of asking a word stands.
-    frequency: HashMap<String, u32>,
+    /// In how many ways of asking a word stands, and in how many of those are no chatter.
+    frequency: HashMap<String, (u32, u32)>,
 }
 
 /// A hit: which one, and how near.
@@ -50,10 +50,12 @@ impl Index {
                 let asking = Shelf::build(ways.iter().map(|(kind, words)| (format!("{kind:?}"), words.clone())));
                 (habit.join(), asking)
             });
-            let mut frequency: HashMap<String, u32> = HashMap::new();
-            for (_, words) in &ways {
+            let mut frequency: HashMap<String, (u32, u32)> = HashMap::new();
+            for (kind, words) in &ways {
                 for word in words.iter().collect::<BTreeSet<_>>() {
-                    *frequency.entry(word.clone()).or_default() += 1;
+                    let (all, care) = frequency.entry(word.clone()).or_default();
+                    *all += 1;
+                    *care += u32::from(*kind != Kind::None);
                 }
             }
             let gone = || tantivy::TantivyError::SystemError("a thread of the index ended early".to_owned());
@@ -97,10 +99,16 @@ impl Index {
         self.frequency.contains_key(word)
     }
 
+    /// Whether a way of asking about growing has this word.
+    #[must_use]
+    pub fn knows_of_care(&self, word: &str) -> bool {
+        self.frequency.get(word).is_some_and(|(_, care)| *care > 0)
+    }
+
     /// How telling a word is: the logarithm of how rarely it stands in the ways of asking.
     fn weight(&self, word: &str) -> f64 {
         let all = self.ways.len() as f64 + 1.0;
-        let with = f64::from(self.frequency.get(word).copied().unwrap_or_default()) + 1.0;
+        let with = f64::from(self.frequency.get(word).copied().unwrap_or_default().0) + 1.0;
         let rarity = libm::log(all / with);
         // A word no phrase has is more often chatter than sense: it counts like a usual one.
         if with < 1.5 { rarity * UNKNOWN_WORD } else { rarity }

@@ -12,11 +12,19 @@ pub struct Material {
     pub id: String,
     pub kind: MaterialKind,
     pub what_for: InThree<String>,
+    /// How much and how often, in words.
+    pub how: Option<InThree<String>>,
+    pub storage: Option<InThree<String>>,
     pub names: Names,
     /// As bought, loose, kg/L.
     pub density_kg_per_l: Option<Fact<f64>>,
     /// Loose litres from 1 kg of a pressed block.
     pub swell_l_per_kg: Option<Fact<f64>>,
+    /// By volume, of a bed 30 cm deep after draining.
+    pub container_capacity: Option<Fact<Fraction>>,
+    pub air_space: Option<Fact<Fraction>>,
+    /// By volume, held between 1 and 5 kPa.
+    pub easily_available_water: Option<Fact<Fraction>>,
     pub feed: Option<FeedUse>,
     pub spray: Option<SprayUse>,
     pub cautions: Vec<InThree<String>>,
@@ -79,6 +87,8 @@ pub struct RawMaterial {
     id: String,
     kind: MaterialKind,
     what_for: InThree<String>,
+    how: Option<InThree<String>>,
+    storage: Option<InThree<String>>,
     names: Names,
     #[serde(default)]
     properties: RawProperties,
@@ -93,6 +103,9 @@ pub struct RawMaterial {
 struct RawProperties {
     density_kg_per_l: Option<RawFact>,
     swell_l_per_kg: Option<RawFact>,
+    container_capacity_percent: Option<RawFact>,
+    air_space_percent: Option<RawFact>,
+    easily_available_water_percent: Option<RawFact>,
 }
 
 #[derive(Deserialize)]
@@ -121,15 +134,24 @@ pub fn read(reader: &mut Reader<'_>, raw: RawMaterial) -> Option<(String, Materi
     let properties = raw.properties;
     let density = properties.density_kg_per_l.map(|raw| reader.number(&raw, "density in kg/L", 0.02, 8.0));
     let swell = properties.swell_l_per_kg.map(|raw| reader.number(&raw, "litres from 1 kg", 1.0, 30.0));
+    let mut share = |raw: Option<RawFact>| raw.map(|raw| reader.fact(&raw, Fraction::percent));
+    let container_capacity = share(properties.container_capacity_percent);
+    let air_space = share(properties.air_space_percent);
+    let easily_available_water = share(properties.easily_available_water_percent);
     let feed = raw.feed.map(|raw| feed(reader, &raw));
     let spray = raw.spray.map(|raw| spray(reader, &raw));
     let material = Material {
         id: raw.id,
         kind: raw.kind,
         what_for: raw.what_for,
+        how: raw.how,
+        storage: raw.storage,
         names: raw.names,
         density_kg_per_l: said(density)?,
         swell_l_per_kg: said(swell)?,
+        container_capacity: said(container_capacity)?,
+        air_space: said(air_space)?,
+        easily_available_water: said(easily_available_water)?,
         feed: said(feed)?,
         spray: said(spray)?,
         cautions: raw.cautions,

@@ -15,13 +15,17 @@ mod files;
 mod habit;
 mod index;
 mod lexicon;
+mod looks;
 mod material;
 mod mix;
 mod names;
+mod ordinary;
 mod place;
 mod point;
 mod problem;
 mod raw;
+mod refused;
+mod sign;
 mod source;
 mod talk;
 mod trouble;
@@ -31,22 +35,26 @@ pub use article::Article;
 pub use asking::{Kind, WayOfAsking};
 pub use census::Census;
 pub use crop::{
-    BedNeeds, Beyond, CountedFrom, Crop, CropCaution, Emergence, Feeding, GrownFor, Harvest, HeatLimits, Microgreen,
-    NetUse, SaltTolerance, SeasonLimits, Sowing, Stages, WaterUse, WhenDue,
+    BedNeeds, Beyond, CountedFrom, Crop, CropCaution, Effect, Emergence, Feeding, GrownFor, Harvest, HeatLimits,
+    Microgreen, Neighbour, NetUse, SaltTolerance, SeasonLimits, Sowing, Stages, WaterUse, WhenDue,
 };
 pub use fact::{Fact, SourceRef};
 pub use files::{Files, Unreadable};
 pub use index::{Found, Index, IndexFault, class_word};
 pub use lexicon::Lexicon;
+pub use looks::{LookWords, Looks};
 pub use material::{FeedUse, Material, MaterialKind, SprayUse};
 pub use mix::{Addition, Component, Mix, MixProperties};
 pub use names::{InThree, Names};
-pub use place::{Month, Place};
+pub use ordinary::Ordinary;
+pub use place::{Month, Place, kilometres};
 pub use point::Point;
 pub use problem::Problem;
+pub use refused::RefusedShoot;
+pub use sign::{Part, Symptom};
 pub use source::{Source, Worth};
 pub use talk::{Aspect, BedWords, JobWords, PointWords, RoofWords, SeenWords, Talk};
-pub use trouble::Trouble;
+pub use trouble::{Evidence, Often, Remedy, Spell, Trouble, TroubleKind};
 pub use words::{DayWord, NotWords, Sign, TimeUnit, Words};
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -59,11 +67,15 @@ pub struct Knowledge {
     pub materials: BTreeMap<String, Material>,
     pub mixes: BTreeMap<String, Mix>,
     pub troubles: BTreeMap<String, Trouble>,
+    pub signs: BTreeMap<String, Symptom>,
+    pub refused_shoots: Vec<RefusedShoot>,
     pub articles: BTreeMap<String, Article>,
     pub ways_of_asking: Vec<WayOfAsking>,
     pub places: Vec<Place>,
     pub words: Words,
     pub talk: Talk,
+    pub looks: Looks,
+    pub ordinary: Ordinary,
     /// The Fluent files of phrases, one a language, as text: `wording` reads them.
     pub phrases: InThree<String>,
     /// How many numbers stand in the files.
@@ -88,14 +100,19 @@ impl Knowledge {
         known.mixes = reader.folder(files, "mixes", mix::read);
         known.troubles = reader.folder(files, "troubles", trouble::read);
         known.articles = reader.articles(files, article::read);
+        known.signs = sign::read(files, &mut reader);
+        known.refused_shoots = refused::read(files, &mut reader);
         known.places = place::read(files, &mut reader);
         (known.facts, known.facts_read) = reader.counted();
         problems.extend(reader.into_problems());
         known.ways_of_asking = asking::read(files, &mut problems);
         known.words = words(files, &mut problems);
         known.talk = talk::read(files, &mut problems);
+        known.ordinary = ordinary::read(files, &mut problems);
+        known.looks = looks::read(files, &mut problems);
         known.phrases = files.phrases(&mut problems);
         census::links(&known, files, &mut problems);
+        census::dangers(&known, files, &mut problems);
         problems.sort();
         (known, problems)
     }

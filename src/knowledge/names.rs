@@ -40,6 +40,13 @@ impl Names {
         self.of(language).first().or_else(|| self.en.first()).map_or("", String::as_str)
     }
 
+    /// The first name of each language.
+    #[must_use]
+    pub fn first_of_each(&self) -> InThree<String> {
+        let first = |list: &[String]| list.first().cloned().unwrap_or_default();
+        InThree { en: first(&self.en), hi: first(&self.hi), hi_latn: first(&self.hi_latn) }
+    }
+
     /// Every name in every language.
     pub fn all(&self) -> impl Iterator<Item = &str> {
         self.en.iter().chain(&self.hi).chain(&self.hi_latn).map(String::as_str)

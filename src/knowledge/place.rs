@@ -69,16 +69,23 @@ struct RawPlace {
 }
 
 impl Place {
-    /// Great-circle distance in km (haversine, mean earth radius 6 371 km).
+    /// Great-circle distance in km.
     #[must_use]
     pub fn kilometres_from(&self, latitude_deg: f64, longitude_deg: f64) -> f64 {
-        const MEAN_EARTH_RADIUS_KM: f64 = 6_371.0;
-        let (from, to) = (latitude_deg.to_radians(), self.latitude_deg.to_radians());
-        let (rise, turn) = ((to - from) / 2.0, (self.longitude_deg - longitude_deg).to_radians() / 2.0);
-        let chord =
-            libm::sin(rise) * libm::sin(rise) + libm::cos(from) * libm::cos(to) * libm::sin(turn) * libm::sin(turn);
-        2.0 * MEAN_EARTH_RADIUS_KM * libm::asin(libm::sqrt(chord.clamp(0.0, 1.0)))
+        kilometres((latitude_deg, longitude_deg), (self.latitude_deg, self.longitude_deg))
     }
+}
+
+/// Great-circle distance in km between two positions of latitude and longitude in degrees (haversine, mean earth
+/// radius 6 371 km).
+#[must_use]
+pub fn kilometres(from: (f64, f64), to: (f64, f64)) -> f64 {
+    const MEAN_EARTH_RADIUS_KM: f64 = 6_371.0;
+    let (here, there) = (from.0.to_radians(), to.0.to_radians());
+    let (rise, turn) = ((there - here) / 2.0, (to.1 - from.1).to_radians() / 2.0);
+    let chord =
+        libm::sin(rise) * libm::sin(rise) + libm::cos(here) * libm::cos(there) * libm::sin(turn) * libm::sin(turn);
+    2.0 * MEAN_EARTH_RADIUS_KM * libm::asin(libm::sqrt(chord.clamp(0.0, 1.0)))
 }
 
 pub fn read(files: &Files, reader: &mut Reader<'_>) -> Vec<Place> {

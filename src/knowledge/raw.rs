@@ -167,6 +167,11 @@ impl<'a> Reader<'a> {
         (self.facts, self.facts_read)
     }
 
+    /// What a source is worth, where it is known.
+    pub fn worth(&self, id: &str) -> Option<Worth> {
+        self.sources.get(id).map(|source| source.worth)
+    }
+
     /// A source that `sources.toml` knows.
     pub fn source(&mut self, span: Range<usize>, from: &str) -> Option<SourceRef> {
         let source = SourceRef::read(from);

@@ -24,6 +24,23 @@ pub struct Talk {
     pub microgreen: Names,
     pub follows: Names,
     pub filler: Names,
+    #[serde(default)]
+    pub others: Names,
+    #[serde(default)]
+    pub data: Names,
+    #[serde(default)]
+    pub correction: Names,
+    #[serde(default)]
+    pub new_bed: Names,
+    #[serde(default)]
+    pub pronoun: Names,
+    #[serde(default)]
+    pub got: Names,
+    #[serde(default)]
+    pub yes: Names,
+    /// None of what was offered.
+    #[serde(default)]
+    pub none_of_these: Names,
     /// The mix of a bed has gone down.
     #[serde(default)]
     pub sunk: Names,
@@ -31,6 +48,9 @@ pub struct Talk {
     pub roof: RoofWords,
     #[serde(default)]
     pub points: Vec<PointWords>,
+    /// English words of articles that call for a caution.
+    #[serde(default)]
+    pub dangers: Vec<String>,
 }
 
 /// What people say of a roof that a weight alone does not answer. A phrase is said where its words come in this

@@ -6,8 +6,10 @@
 //! **Never here:** I/O, the clock, words for people.
 
 pub mod build;
+pub mod diagnosis;
 pub mod dry_down;
 pub mod feed;
+pub mod feed_day;
 pub mod harvest;
 pub mod heat;
 pub mod load;

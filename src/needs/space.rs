@@ -180,7 +180,9 @@ pub fn litres_per_plant(crop: &Crop) -> Option<Estimate<Volume>> {
         GrownFor::Fruit => (10.0, 20.0),
         GrownFor::Pod => (4.0, 10.0),
         GrownFor::Head => (6.0, 10.0),
-        GrownFor::Leaf | GrownFor::Root | GrownFor::Herb => return None,
+        GrownFor::Leaf | GrownFor::Root | GrownFor::Herb | GrownFor::Bulb | GrownFor::Flower | GrownFor::Shoot => {
+            return None;
+        }
     };
     let usual = by_ground.clamp(least, most);
     Some(Estimate::spanning(usual, [usual * 0.6, usual * 1.25]).map(Volume::litres))

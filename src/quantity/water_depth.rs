@@ -5,7 +5,7 @@ use super::size::{Area, Volume};
 
 quantity!(
     /// A depth of water over an area, held in millimetres (1 mm on 1 m² is 1 L).
-    WaterDepth, "depth of water", "mm", 0.0 ..= 1_000.0
+    WaterDepth, "depth of water", "mm", 0.0 ..= 4_000.0
 );
 
 impl WaterDepth {

@@ -68,6 +68,63 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
     now
 }
 
+/// "Sorry, it was Saturday", "no, it was methi": the record told before with what is said now in its place.
+pub fn corrected(now: &Reading, before: &Reading, corrects: bool) -> Option<Reading> {
+    let changes = !now.days.is_empty() || !now.crops.is_empty() || now.beds_named || now.did.is_some();
+    let told = before.kind == Kind::Record && (before.did.is_some() || before.saw.is_some());
+    if !(corrects && changes && told) || now.asks {
+        return None;
+    }
+    let mut reading = Reading {
+        corrects: true,
+        follow_up: true,
+        language: now.language,
+        devanagari_digits: now.devanagari_digits,
+        why: false,
+        ..before.clone()
+    };
+    if !now.days.is_empty() {
+        reading.days.clone_from(&now.days);
+    }
+    if !now.crops.is_empty() {
+        reading.crops.clone_from(&now.crops);
+        // Another crop stands perhaps in another bed, unless the bed was named or is being sown.
+        let sown = matches!(before.did, Some(JobKind::Sow | JobKind::Plant));
+        if !before.beds_named && !sown {
+            reading.beds.clear();
+        }
+    }
+    if now.beds_named {
+        reading.beds.clone_from(&now.beds);
+        reading.beds_named = true;
+    }
+    if now.did.is_some() {
+        reading.did = now.did;
+    }
+    if !now.quantities.is_empty() {
+        reading.quantities.clone_from(&now.quantities);
+    }
+    Some(reading)
+}
+
+/// "Planted out on 20 April" after a question about the harvest is its start, not a record.
+pub fn started(now: &Reading, before: &Reading) -> Option<Reading> {
+    let start = matches!(now.did, Some(JobKind::Sow | JobKind::Plant)) && !now.days.is_empty();
+    let bare = now.crops.is_empty() && !now.beds_named;
+    if before.kind != Kind::Harvest || !start || !bare || now.asks {
+        return None;
+    }
+    Some(Reading {
+        did: now.did,
+        days: now.days.clone(),
+        language: now.language,
+        devanagari_digits: now.devanagari_digits,
+        follow_up: true,
+        why: false,
+        ..before.clone()
+    })
+}
+
 /// "What if only 6 inches deep": the thing measured before, with another depth.
 fn with_new_depth(now: &mut Reading, before: &Reading) {
     let ([new], [old, ..]) = (now.measures.as_slice(), before.measures.as_slice()) else { return };

@@ -2,9 +2,10 @@
 
 use super::asker::Asker;
 use super::phrasebook::{By, Forms, Hit, Phrasebook};
+use super::symptoms::SignBook;
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
-use crate::knowledge::{Aspect, Knowledge, Names, Point};
-use crate::script::Language;
+use crate::knowledge::{Aspect, Knowledge, Names, Ordinary, Point};
+use crate::script::{Language, Text};
 
 /// What a name stands for.
 #[derive(Debug, Clone, PartialEq)]
@@ -15,6 +16,8 @@ pub enum Named {
     Material(String),
     Mix(String),
     Trouble(String),
+    /// Seed whose shoots must not be eaten, and which is no crop here.
+    Refused(String),
     Place(String),
     BedKind(BedKind),
 }
@@ -37,6 +40,19 @@ pub enum Told {
     /// What comes after a crop.
     Follows,
     Filler,
+    Yes,
+    /// Someone who is not the asker.
+    Others,
+    /// What is kept of a person: records, an address.
+    Data,
+    /// What was told before was wrong.
+    Correction,
+    /// A bed that is new.
+    NewBed,
+    Pronoun,
+    /// A harvest told without a word for picking.
+    Got,
+    NoneOfThese,
     Point(Point),
 }
 
@@ -46,13 +62,15 @@ pub struct Gazetteer {
     names: Phrasebook<Named>,
     told: Phrasebook<Told>,
     things: Phrasebook<Told>,
+    signs: SignBook,
+    ordinary: Ordinary,
 }
 
 impl Gazetteer {
     /// Gathers all names.
     #[must_use]
     pub fn of(known: &Knowledge) -> Self {
-        let mut names = Phrasebook::new(By::Stem);
+        let mut names = Phrasebook::new(By::Stem, &known.ordinary);
         for crop in known.crops.values() {
             names.add(&crop.names, &Named::Crop(crop.id.clone()));
         }
@@ -65,6 +83,9 @@ impl Gazetteer {
         for trouble in known.troubles.values() {
             names.add(&trouble.names, &Named::Trouble(trouble.id.clone()));
         }
+        for shoot in known.refused_shoots.iter().filter(|shoot| shoot.crop.is_none()) {
+            names.add(&shoot.names, &Named::Refused(shoot.id.clone()));
+        }
         for place in &known.places {
             names.add(&place.names, &Named::Place(place.id.clone()));
         }
@@ -74,13 +95,14 @@ impl Gazetteer {
             }
         }
         let (told, things) = told(known);
-        Self { names, told, things }
+        Self { names, told, things, signs: SignBook::of(known), ordinary: known.ordinary.clone() }
     }
 
     /// All names in a text, the asker's own beds first.
     #[must_use]
     pub fn names(&self, forms: &Forms, asker: &Asker) -> Vec<Hit<Named>> {
-        let mut own: Phrasebook<Named> = Phrasebook::new(By::Stem);
+        // What a person calls her own bed may be any word.
+        let mut own: Phrasebook<Named> = Phrasebook::new(By::Stem, &Ordinary::default());
         for bed in &asker.beds {
             let id = bed.id.bed().replace('-', " ");
             for name in bed.names.iter().map(String::as_str).chain([id.as_str()]) {
@@ -108,7 +130,22 @@ impl Gazetteer {
     /// Names nearly said, among the tokens still open.
     #[must_use]
     pub fn names_nearly(&self, forms: &Forms, open: impl Fn(usize) -> bool) -> Vec<Hit<Named>> {
-        self.names.find_near(forms, open)
+        self.names.find_near(forms, |position| open(position) && !self.ordinary.is(forms.written(position)))
+    }
+
+    /// Signs of trouble described in a text.
+    #[must_use]
+    pub fn signs(&self, text: &Text, parts: &[(usize, &str)]) -> Vec<String> {
+        self.signs.find(text, parts)
+    }
+
+    /// Words for work done, nearly said, among the tokens still open.
+    #[must_use]
+    pub fn told_nearly(&self, forms: &Forms, open: impl Fn(usize) -> bool) -> Vec<Hit<Told>> {
+        let mut all =
+            self.told.find_near(forms, |position| open(position) && !self.ordinary.is(forms.written(position)));
+        all.retain(|hit| matches!(hit.meaning, Told::Did(_)));
+        all
     }
 
     /// Steering words in a text.
@@ -124,7 +161,9 @@ impl Gazetteer {
 /// done with are compared by their stems.
 fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
     let talk = &known.talk;
-    let (mut told, mut things) = (Phrasebook::new(By::Whole), Phrasebook::new(By::Stem));
+    // Everyday words are what these lists are made of.
+    let none = Ordinary::default();
+    let (mut told, mut things) = (Phrasebook::new(By::Whole, &none), Phrasebook::new(By::Stem, &none));
     for job in &talk.jobs {
         if let Some(kind) = JobKind::with_word(&job.job) {
             told.add(&job.did, &Told::Did(kind));
@@ -139,7 +178,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
     for aspect in &talk.aspects {
         told.add(&aspect.words, &Told::Aspect(aspect.aspect));
     }
-    let lists: [(&Names, Told); 9] = [
+    let lists: [(&Names, Told); 17] = [
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),
@@ -149,6 +188,14 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
         (&talk.microgreen, Told::Microgreen),
         (&talk.follows, Told::Follows),
         (&talk.filler, Told::Filler),
+        (&talk.yes, Told::Yes),
+        (&talk.others, Told::Others),
+        (&talk.data, Told::Data),
+        (&talk.correction, Told::Correction),
+        (&talk.new_bed, Told::NewBed),
+        (&talk.pronoun, Told::Pronoun),
+        (&talk.got, Told::Got),
+        (&talk.none_of_these, Told::NoneOfThese),
     ];
     for point in &talk.points {
         told.add(&point.words, &Told::Point(point.point));

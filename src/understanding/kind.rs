@@ -14,7 +14,14 @@ pub struct Evidence {
     pub names: usize,
     pub sizes: usize,
     pub trouble: bool,
+    /// Signs of trouble described, and whether one is on a plant.
+    pub signs: usize,
+    pub on_plant: bool,
     pub crop: bool,
+    /// The share of its telling words that no way of asking about growing has, 0 to 1.
+    pub strange: f64,
+    /// What another person has is asked for.
+    pub of_others: bool,
     /// A sowing or planting is told as the ground of a question.
     pub started: bool,
     pub sprays: About,
@@ -58,15 +65,18 @@ pub fn decide(index: &Index, words: &[String], evidence: Evidence) -> Verdict {
     let unknown =
         words.iter().filter(|word| word.chars().any(char::is_alphabetic) && !index.knows(word)).count() as f64;
     let told = kind == Kind::Record && evidence.told && !evidence.asks;
-    let sureness = sureness(margin, nearness, unknown / telling, told);
+    let described = kind == Kind::Trouble && (evidence.on_plant || evidence.trouble && evidence.crop);
+    let of_others = kind == Kind::None && evidence.of_others;
+    let sureness = sureness(margin, nearness, unknown / telling, told || of_others, described);
     Verdict { kind, sureness, nearness }
 }
 
 /// How often a reading with these signs was right: a logistic curve first fitted to 330 labelled messages (the
 /// development set and `tests/reading/messages.jsonl`, follow-ups left out), with a step for plain statements of
-/// work. DEVELOPERS.md has the table of what it gave and what was right.
-fn sureness(margin: f64, nearness: f64, unknown_share: f64, told: bool) -> f64 {
-    let sum = -1.1 + 3.6 * margin + 2.2 * nearness - 3.5 * unknown_share + if told { 1.2 } else { 0.0 };
+/// work and one for signs that were described. DEVELOPERS.md has the table of what it gave and what was right.
+fn sureness(margin: f64, nearness: f64, unknown_share: f64, told: bool, described: bool) -> f64 {
+    let step = if told { 1.2 } else { 0.0 } + if described { 2.0 } else { 0.0 };
+    let sum = -1.1 + 3.6 * margin + 2.2 * nearness - 3.5 * unknown_share + step;
     (1.0 / (1.0 + libm::exp(-sum))).clamp(0.01, 0.99)
 }
 
@@ -90,10 +100,16 @@ fn leaning(kind: Kind, evidence: Evidence) -> f64 {
         Kind::Record if evidence.told => 0.0,
         Kind::Record => -0.35,
         _ if evidence.told && !evidence.asks => -0.10,
-        Kind::Trouble if evidence.trouble => 0.15,
+        Kind::Trouble if evidence.on_plant && evidence.signs > 1 => 0.35,
+        Kind::Trouble if evidence.on_plant => 0.25,
+        Kind::Trouble if evidence.trouble => 0.30,
         // What a box is built of does not hang on what will grow in it.
         Kind::Build if evidence.crop => -0.20,
-        // Growing words make chatter less likely, their absence more.
+        Kind::None if evidence.of_others => 1.0,
+        // Growing words make chatter less likely, their absence more; strange words make it likelier.
+        Kind::None if evidence.strange >= 0.5 && evidence.signs == 0 => {
+            evidence.strange * if evidence.names + evidence.sizes == 0 { 1.0 } else { 0.45 }
+        }
         Kind::None if evidence.names + evidence.sizes == 0 => 0.08,
         Kind::None => -0.08,
         _ => 0.0,

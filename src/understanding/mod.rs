@@ -20,6 +20,7 @@ mod phrasebook;
 pub mod quantities;
 mod read;
 mod reading;
+mod symptoms;
 mod tense;
 
 pub use asker::{Asker, OwnBed};

@@ -107,12 +107,20 @@ fn stand_apart(first: &Reading, second: &Reading) -> bool {
             Some(JobKind::Feed) => asked.kind == Kind::Feed,
             _ => false,
         };
-        again || started && asked.kind == Kind::Harvest
+        // Work told of a bed by its name is noted as well.
+        let noted = told.beds_named && told.kind == Kind::Record;
+        !noted && (again || started && asked.kind == Kind::Harvest)
     };
     let talk = |reading: &Reading| matches!(reading.kind, Kind::None | Kind::Care | Kind::Trouble);
     // "seed for beans, one 6 foot row": what neither asks nor tells is no request.
     let differ = first.kind != second.kind || first.kind == Kind::Record && first.did != second.did;
-    let speaks = |reading: &Reading| reading.asks || reading.did.is_some() || reading.saw.is_some();
+    let speaks = |reading: &Reading| {
+        /// "Spacing for chilli" asks without a word that asks.
+        const PLAINLY: f64 = 0.8;
+        // A size told by itself is the ground of the question beside it.
+        let about = (!reading.crops.is_empty() || reading.beds_named) && reading.quantities.is_empty();
+        reading.asks || reading.did.is_some() || reading.saw.is_some() || about && reading.sureness >= PLAINLY
+    };
     speaks(first)
         && speaks(second)
         && differ

@@ -1,6 +1,6 @@
 //! Sequences of words that mean something, found in a text: by stem for English, by sound for Hindi.
 
-use crate::knowledge::Names;
+use crate::knowledge::{Names, Ordinary};
 use crate::script::{Language, Script, Text, Token, index_word, near, sound_key};
 use std::collections::HashMap;
 use std::ops::Range;
@@ -18,6 +18,7 @@ pub enum By {
 #[derive(Debug, Clone)]
 pub struct Phrasebook<T> {
     by: By,
+    ordinary: Ordinary,
     english: HashMap<String, Vec<Entry<T>>>,
     hindi: HashMap<String, Vec<Entry<T>>>,
 }
@@ -26,8 +27,11 @@ pub struct Phrasebook<T> {
 #[derive(Debug, Clone)]
 struct Entry<T> {
     words: Vec<String>,
-    /// The one word of a phrase whose sound is too short to tell: it must be spelled so.
-    spelled: Option<String>,
+    /// The spellings of a phrase of one word whose sound is too short to tell, or is that of an everyday word;
+    /// empty where any spelling will do.
+    spelled: Vec<String>,
+    /// Its sounds with all vowels, bent by number and case, where it is short and no everyday word: `kheere`.
+    sounds: Vec<String>,
     meaning: T,
 }
 
@@ -52,6 +56,8 @@ pub struct Hit<T> {
 pub struct Forms {
     stem: TwoForms,
     whole: TwoForms,
+    /// As written, in normal form.
+    written: Vec<String>,
 }
 
 #[derive(Debug, Clone)]
@@ -68,7 +74,8 @@ impl Forms {
             english: text.tokens.iter().map(|token| form(token, Language::En, by)).collect(),
             hindi: text.tokens.iter().map(|token| form(token, Language::HiLatn, by)).collect(),
         };
-        Self { stem: all(By::Stem), whole: all(By::Whole) }
+        let written = text.tokens.iter().map(|token| token.normal.clone()).collect();
+        Self { stem: all(By::Stem), whole: all(By::Whole), written }
     }
 
     fn by(&self, by: By) -> &TwoForms {
@@ -76,6 +83,12 @@ impl Forms {
             By::Stem => &self.stem,
             By::Whole => &self.whole,
         }
+    }
+
+    /// A token as it is written, in normal form.
+    #[must_use]
+    pub fn written(&self, position: usize) -> &str {
+        self.written.get(position).map_or("", String::as_str)
     }
 
     /// How many tokens there are.
@@ -97,8 +110,8 @@ fn form(token: &Token, language: Language, by: By) -> String {
 impl<T: Clone> Phrasebook<T> {
     /// An empty list.
     #[must_use]
-    pub fn new(by: By) -> Self {
-        Self { by, english: HashMap::new(), hindi: HashMap::new() }
+    pub fn new(by: By, ordinary: &Ordinary) -> Self {
+        Self { by, ordinary: ordinary.clone(), english: HashMap::new(), hindi: HashMap::new() }
     }
 
     /// Adds every name of a thing.
@@ -116,17 +129,26 @@ impl<T: Clone> Phrasebook<T> {
         let text = Text::read_as(phrase, language);
         let words: Vec<String> = text.tokens.iter().map(|token| form(token, language, self.by)).collect();
         let english = language == Language::En;
-        let spelled = match (words.as_slice(), text.tokens.as_slice()) {
-            ([word], [token]) if !english && word.chars().count() < SHORTEST_SOUND => Some(token.normal.clone()),
-            _ => None,
-        };
+        let short = |word: &str| !english && word.chars().count() < SHORTEST_SOUND;
+        let everyday = |word: &str| self.by == By::Stem && self.ordinary.sounds_like(word);
+        let (mut spelled, mut sounds) = (Vec::new(), Vec::new());
+        if let ([word], [token]) = (words.as_slice(), text.tokens.as_slice()) {
+            if short(word) || everyday(word) {
+                spelled.push(token.normal.clone());
+                spelled
+                    .extend(["s", "es"].iter().filter(|_| english).map(|ending| format!("{}{ending}", token.normal)));
+            }
+            if short(word) && !everyday(word) {
+                sounds = bent(&sound_key(&token.normal));
+            }
+        }
         let map = if english { &mut self.english } else { &mut self.hindi };
         // A word of another script has no form here: a phrase with one would match any such word.
         if words.iter().any(String::is_empty) {
             return;
         }
         if let Some(first) = words.first() {
-            map.entry(first.clone()).or_default().push(Entry { words, spelled, meaning: meaning.clone() });
+            map.entry(first.clone()).or_default().push(Entry { words, spelled, sounds, meaning: meaning.clone() });
         }
     }
 
@@ -139,7 +161,7 @@ impl<T: Clone> Phrasebook<T> {
     /// Everything found, overlapping or not.
     #[must_use]
     pub fn find_all(&self, forms: &Forms) -> Vec<Hit<T>> {
-        let spelling = &forms.whole.english;
+        let (written, heard) = (&forms.written, &forms.whole.hindi);
         let forms = forms.by(self.by);
         let mut all = Vec::new();
         for start in 0..forms.english.len() {
@@ -147,9 +169,11 @@ impl<T: Clone> Phrasebook<T> {
                 let Some(phrases) = words.get(start).and_then(|word| map.get(word)) else { continue };
                 for entry in phrases {
                     let end = start + entry.words.len();
-                    let as_spelled = entry.spelled.as_ref().is_none_or(|spelled| {
-                        spelling.get(start).is_none_or(|said| said.is_empty() || said == spelled)
-                    });
+                    let as_spelled = entry.spelled.is_empty()
+                        || written.get(start).is_some_and(|said| {
+                            let sounds = || heard.get(start).is_some_and(|sound| entry.sounds.contains(sound));
+                            entry.spelled.contains(said) || !self.ordinary.is(said) && sounds()
+                        });
                     if as_spelled && words.get(start..end).is_some_and(|said| said == entry.words) {
                         all.push(Hit { span: start..end, meaning: entry.meaning.clone(), exact: true });
                     }
@@ -177,13 +201,23 @@ impl<T: Clone> Phrasebook<T> {
     }
 }
 
+/// A Hindi word's sound, and how it sounds in the plural and before a postposition.
+fn bent(sound: &str) -> Vec<String> {
+    let mut all = vec![sound.to_owned()];
+    match sound.strip_suffix('a') {
+        Some(stem) => all.extend(["e", "o"].map(|ending| format!("{stem}{ending}"))),
+        None => all.extend(["e", "o"].map(|ending| format!("{sound}{ending}"))),
+    }
+    all
+}
+
 fn nearest<T: Clone>(map: &HashMap<String, Vec<Entry<T>>>, word: &str) -> Option<(usize, T)> {
     if word.chars().count() < SHORTEST_SLIP {
         return None;
     }
     map.iter()
         .filter_map(|(known, phrases)| {
-            let meaning = &phrases.iter().find(|entry| entry.words.len() == 1)?.meaning;
+            let meaning = &phrases.iter().find(|entry| entry.words.len() == 1 && entry.spelled.is_empty())?.meaning;
             // People rarely miss the first letter; a word that begins otherwise is another word.
             let alike = known.chars().next() == word.chars().next();
             let slips = near(known, word).filter(|_| alike)?;

@@ -3,7 +3,7 @@
 use super::about::{Signs, about_feeds, about_sprays};
 use super::asker::Asker;
 use super::dates;
-use super::follow_up::{Says, completed};
+use super::follow_up::{Says, completed, corrected, started};
 use super::gazetteer::{Gazetteer, Named, Told};
 use super::kind::{Evidence, decide};
 use super::own_beds::with_beds;
@@ -11,7 +11,10 @@ use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::JobKind;
-use crate::knowledge::{Aspect, DayWord, Index, Kind, Knowledge, MaterialKind, Point, Sign, TimeUnit, class_word};
+use crate::knowledge::{
+    Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, Point, Sign, TimeUnit, class_word,
+};
+use crate::quantity::UnitOf;
 use crate::script::{Language, Text, Token, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
@@ -35,9 +38,20 @@ pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &As
 
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     let found = Found::of(&text, reader, asker, today);
-    let verdict = decide(reader.index, &found.class_form(&text), found.evidence());
-    let (kind, sureness) = found.about_water().unwrap_or((verdict.kind, verdict.sureness));
+    let verdict = decide(reader.index, &found.class_form(&text), found.evidence(&text, reader));
+    let (kind, sureness) =
+        found.about_water().or_else(|| found.about_a_new_bed()).unwrap_or((verdict.kind, verdict.sureness));
     let reading = found.reading(&text, reader, kind, sureness);
+    if let Some(before) = &asker.before
+        && let Some(reading) = corrected(&reading, before, found.corrects()).or_else(|| started(&reading, before))
+    {
+        return with_beds(reading, asker);
+    }
+    if let Some(before) = &asker.before
+        && let Some(reading) = found.answers_about_trouble(&text, &reading, before)
+    {
+        return with_beds(reading, asker);
+    }
     let reading = match &asker.before {
         Some(before) => completed(reading, before, found.says(&text, &kind, verdict.nearness)),
         None => reading,
@@ -51,6 +65,9 @@ struct Found {
     told: Vec<Hit<Told>>,
     quantities: Quantities,
     days: Vec<dates::DayFound>,
+    /// Signs of trouble, and whether one of them is on a plant rather than in its mix.
+    signs: Vec<String>,
+    on_plant: bool,
     asks: bool,
     did: Option<JobKind>,
     /// Something to spray, or a feed that is nothing else, is named.
@@ -78,10 +95,12 @@ impl Found {
                 || told.iter().any(|hit| hit.span.contains(&position))
         };
         let nearly = reader.gazetteer.names_nearly(&forms, |position| !known_word(position));
+        let slips = reader.gazetteer.told_nearly(&forms, |position| !known_word(position));
         names.extend(nearly);
+        told.extend(slips.into_iter().filter(|slip| names.iter().all(|hit| hit.span != slip.span)));
         names.sort_by_key(|hit| hit.span.start);
         let asks = text.original.contains('?') || told.iter().any(|hit| hit.meaning == Told::Question);
-        let did = did(&told);
+        let did = did(&told).or_else(|| picked(&told, &names, &quantities, asks));
         let days = dates::read(text, &reader.known.words, today, did.is_some());
         let material = |kinds: &[MaterialKind]| {
             names.iter().any(|hit| match &hit.meaning {
@@ -93,10 +112,12 @@ impl Found {
             |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
         let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
         let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
-        Self { names, told, quantities, days, asks, did, sprays, feeds }
+        let signs = reader.gazetteer.signs(text, &parts_named(&names, reader.known));
+        let on_plant = signs.iter().any(|id| reader.known.signs.get(id).is_some_and(|sign| sign.part != Part::Mix));
+        Self { names, told, quantities, days, signs, on_plant, asks, did, sprays, feeds }
     }
 
-    fn evidence(&self) -> Evidence {
+    fn evidence(&self, text: &Text, reader: &Reader<'_>) -> Evidence {
         let points = self.points().collect();
         let worked = |job| self.told.iter().any(|hit| hit.meaning == Told::Thing(job));
         let signs = Signs { points, asks: self.asks, did: self.did, feeding: worked(JobKind::Feed) };
@@ -107,11 +128,29 @@ impl Found {
             names: self.names.len(),
             sizes: self.quantities.said.len(),
             trouble: self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_))),
+            strange: self.strange(text, reader),
+            of_others: self.told.iter().any(|hit| hit.meaning == Told::Others)
+                && self.told.iter().any(|hit| hit.meaning == Told::Data),
+            signs: self.signs.len(),
+            on_plant: self.on_plant,
             crop: self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_))),
             started: self.asks && matches!(self.did, Some(JobKind::Sow | JobKind::Plant)),
             sprays: about_sprays(&signs, self.sprays),
             feeds: about_feeds(&signs, self.feeds && !mix),
         }
+    }
+
+    /// Jobs that were named, done or not.
+    fn jobs(&self) -> Vec<JobKind> {
+        let mut jobs = Vec::new();
+        for hit in &self.told {
+            if let Told::Thing(job) | Told::Did(job) = hit.meaning
+                && !jobs.contains(&job)
+            {
+                jobs.push(job);
+            }
+        }
+        jobs
     }
 
     fn points(&self) -> impl Iterator<Item = Point> {
@@ -168,6 +207,26 @@ impl Found {
         (plainly || again).then_some((Kind::Water, SURE))
     }
 
+    fn corrects(&self) -> bool {
+        self.told.iter().any(|hit| hit.meaning == Told::Correction)
+    }
+
+    /// A new bed with its measures, told and not asked about.
+    fn is_new_bed(&self) -> bool {
+        let measured = self
+            .quantities
+            .dimensions
+            .iter()
+            .any(|found| found.diameter.is_some() || found.length.is_some() && found.width.is_some());
+        !self.asks && measured && self.told.iter().any(|hit| hit.meaning == Told::NewBed)
+    }
+
+    fn about_a_new_bed(&self) -> Option<(Kind, f64)> {
+        /// Measures beside a word for "new" leave little else (judgement).
+        const SURE: f64 = 0.85;
+        self.is_new_bed().then_some((Kind::Record, SURE))
+    }
+
     /// The words of the text with its names replaced by their class. Crops, sizes and days are replaced;
     /// beds, materials and troubles keep their words beside the class, since phrasings use both.
     fn class_form(&self, text: &Text) -> Vec<String> {
@@ -195,6 +254,7 @@ impl Found {
                 Named::Site(_) => mark(&hit.span, "place", true),
                 Named::Material(_) => mark(&hit.span, "material", true),
                 Named::Mix(_) => mark(&hit.span, "mix", true),
+                Named::Refused(_) => mark(&hit.span, "crop", false),
                 Named::Trouble(_) => mark(&hit.span, "trouble", true),
                 Named::Place(_) => mark(&hit.span, "place", true),
             }
@@ -212,6 +272,50 @@ impl Found {
             last = name;
         }
         words
+    }
+
+    /// The reading of an answer to a question about a trouble: a sign that was offered or another, none of them,
+    /// or not known. Anything longer is a message of its own.
+    fn answers_about_trouble(&self, text: &Text, reading: &Reading, before: &Reading) -> Option<Reading> {
+        /// An answer has at most so many tokens.
+        const LONGEST: usize = 12;
+        let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
+        let unknown = says(Told::Point(Point::NotKnown));
+        let (yes, none) = (says(Told::Yes), says(Told::NoneOfThese) && self.signs.is_empty());
+        let waits = before.kind == Kind::Trouble && before.asked > 0;
+        let named = !self.signs.is_empty() || !reading.crops.is_empty() || !reading.beds.is_empty();
+        if !waits || text.tokens.len() > LONGEST || !(named || yes || none || unknown) {
+            return None;
+        }
+        let mut now = before.clone();
+        now.language = reading.language;
+        now.devanagari_digits = reading.devanagari_digits;
+        now.follow_up = true;
+        now.why = reading.why;
+        now.none_of_these = none && !before.offered.is_empty();
+        if !reading.crops.is_empty() {
+            now.crops.clone_from(&reading.crops);
+            now.beds.clone_from(&reading.beds);
+            now.beds_named = reading.beds_named;
+        } else if !reading.beds.is_empty() {
+            now.beds.clone_from(&reading.beds);
+            now.beds_named = reading.beds_named;
+        }
+        let mut seen = self.signs.clone();
+        if yes && seen.is_empty() && before.offered.len() == 1 {
+            seen.clone_from(&before.offered);
+        }
+        for sign in seen {
+            if !now.signs.contains(&sign) {
+                now.signs.push(sign);
+            }
+        }
+        if !unknown {
+            let passed = before.offered.iter().filter(|sign| !now.signs.contains(sign)).cloned();
+            now.denied.extend(passed.collect::<Vec<_>>());
+        }
+        now.offered.clear();
+        Some(now)
     }
 
     /// Whether the message says its kind, and what it is about.
@@ -236,17 +340,33 @@ impl Found {
         };
         let open = (0..text.tokens.len()).filter(|position| !covered(*position)).count();
         let ties = self.told.iter().any(|hit| hit.meaning == Told::FollowUp && hit.span.start == 0);
+        // "What about …" keeps the kind, whatever follows it.
+        let keeps = self.told.iter().any(|hit| {
+            hit.meaning == Told::FollowUp
+                && hit.span.start == 0
+                && hit.span.len() > 1
+                && nearness < HAS_A_KIND_OF_ITS_OWN
+        });
+        if keeps {
+            return Says::NoKind;
+        }
         // What is in a bottle is only told in answer to a question.
         if text.tokens.len() <= SHORT && self.points().any(Point::tells_product) {
             return Says::NoKind;
         }
-        if open == 0 && !text.tokens.is_empty() || (ties && nearness < HAS_A_KIND && self.evidence().names > 0) {
+        if open == 0 && !text.tokens.is_empty() || (ties && nearness < HAS_A_KIND && !self.names.is_empty()) {
             return Says::NoKind;
         }
-        let subject = self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_) | Named::OwnBed(_)))
-            || !self.quantities.dimensions.is_empty();
+        // A size is enough where no crop is needed.
+        let sized = matches!(kind, Kind::Mix | Kind::Build | Kind::Load) && !self.quantities.dimensions.is_empty();
+        let subject = sized || self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_) | Named::OwnBed(_)));
+        let leans = self.told.iter().any(|hit| hit.meaning == Told::Pronoun);
         let needs_subject = !matches!(kind, Kind::None | Kind::Person | Kind::Care | Kind::Due | Kind::Record);
-        if needs_subject && !subject && (ties || text.tokens.len() <= SHORT) { Says::NoSubject } else { Says::All }
+        if needs_subject && !subject && (ties || leans || text.tokens.len() <= SHORT) {
+            Says::NoSubject
+        } else {
+            Says::All
+        }
     }
 
     fn reading(&self, text: &Text, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Reading {
@@ -266,6 +386,12 @@ impl Found {
             materials: Vec::new(),
             mixes: Vec::new(),
             troubles: Vec::new(),
+            refused: Vec::new(),
+            signs: self.signs.clone(),
+            denied: Vec::new(),
+            offered: Vec::new(),
+            asked: 0,
+            none_of_these: false,
             places: Vec::new(),
             days: self.days.iter().map(|day| (day.first, day.last)).collect(),
             quantities: self.quantities.said.iter().map(|said| said.written).collect(),
@@ -277,6 +403,10 @@ impl Found {
             unknown: self.unknown_words(text, reader),
             temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
             did: self.did,
+            jobs: self.jobs(),
+            new_bed: self.is_new_bed(),
+            one_more: self.told.iter().any(|hit| hit.meaning == Told::NewBed),
+            corrects: false,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
             saw: self.saw(),
             why: self.is_why(text),
@@ -311,6 +441,7 @@ impl Found {
                 Named::Material(id) => (&mut reading.materials, id),
                 Named::Mix(id) => (&mut reading.mixes, id),
                 Named::Trouble(id) => (&mut reading.troubles, id),
+                Named::Refused(id) => (&mut reading.refused, id),
                 Named::Place(id) => (&mut reading.places, id),
             };
             if !list.0.contains(list.1) {
@@ -351,6 +482,28 @@ impl Found {
             }
         }
         months
+    }
+
+    /// The share of the telling words (neither names nor everyday words) that no way of asking about growing has.
+    fn strange(&self, text: &Text, reader: &Reader<'_>) -> f64 {
+        let named = |position: usize| {
+            self.names.iter().any(|hit| hit.span.contains(&position))
+                || self.days.iter().any(|day| day.span.contains(&position))
+                || self.quantities.said.iter().any(|said| said.span.contains(&position))
+        };
+        let telling = text.tokens.iter().enumerate().filter(|(position, token)| {
+            token.is_word()
+                && token.normal.chars().count() >= 3
+                && !named(*position)
+                && !reader.known.ordinary.is(&token.normal)
+        });
+        let (mut all, mut strange) = (0.0, 0.0);
+        for (_, token) in telling {
+            all += 1.0;
+            let known = index_word(token, text.language).is_some_and(|word| reader.index.knows_of_care(&word));
+            strange += if known { 0.0 } else { 1.0 };
+        }
+        if all > 0.0 { strange / all } else { 0.0 }
     }
 
     /// Words of three letters and more that stand in no phrase, name or list; neighbours are one.
@@ -397,8 +550,29 @@ impl Found {
     }
 }
 
+/// A message that is as good as one of the ways of asking says all, however it begins.
+const HAS_A_KIND_OF_ITS_OWN: f64 = 0.75;
+
 /// A message of so few tokens without a subject leans on what was said before.
 const SHORT: usize = 6;
+
+/// The tokens that name a crop, with the look of the part that it is grown for.
+fn parts_named<'k>(names: &[Hit<Named>], known: &'k Knowledge) -> Vec<(usize, &'k str)> {
+    let mut all = Vec::new();
+    for hit in names {
+        let Named::Crop(id) = &hit.meaning else { continue };
+        let look = match known.crops.get(id).map(|crop| crop.grown_for) {
+            Some(GrownFor::Fruit | GrownFor::Pod) => "fruit",
+            Some(GrownFor::Leaf | GrownFor::Herb | GrownFor::Head) => "leaf",
+            Some(GrownFor::Root | GrownFor::Bulb) => "root",
+            Some(GrownFor::Flower) => "flower",
+            Some(GrownFor::Shoot) => "seedling",
+            None => continue,
+        };
+        all.extend(hit.span.clone().map(|position| (position, look)));
+    }
+    all
+}
 
 /// What was done: said alone, or by a thing with a word for done after it, a few words apart.
 fn did(told: &[Hit<Told>]) -> Option<JobKind> {
@@ -422,6 +596,14 @@ fn did(told: &[Hit<Told>]) -> Option<JobKind> {
         (Some((kind, _)), _) => Some(kind),
         (None, thing) => thing,
     }
+}
+
+/// "Got 400 g of tomatoes": a crop and a weight, told and not asked about.
+fn picked(told: &[Hit<Told>], names: &[Hit<Named>], quantities: &Quantities, asks: bool) -> Option<JobKind> {
+    let got = told.iter().any(|hit| hit.meaning == Told::Got);
+    let crop = names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)));
+    let weighed = quantities.said.iter().any(|said| said.written.unit.measures() == UnitOf::Mass);
+    (got && crop && weighed && !asks).then_some(JobKind::Pick)
 }
 
 fn measured(found: &quantities::Dimensions) -> Measured {

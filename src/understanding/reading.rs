@@ -35,6 +35,24 @@ pub struct Reading {
     pub materials: Vec<String>,
     pub mixes: Vec<String>,
     pub troubles: Vec<String>,
+    /// Seed named whose shoots must not be eaten, where it is no crop of the base.
+    #[serde(default)]
+    pub refused: Vec<String>,
+    /// Signs of trouble that were described.
+    #[serde(default)]
+    pub signs: Vec<String>,
+    /// Signs that were asked after and are not there.
+    #[serde(default)]
+    pub denied: Vec<String>,
+    /// Signs offered in a question that was asked back.
+    #[serde(default)]
+    pub offered: Vec<String>,
+    /// How often something was asked back about a trouble.
+    #[serde(default)]
+    pub asked: u8,
+    /// None of what was offered is meant.
+    #[serde(default)]
+    pub none_of_these: bool,
     pub places: Vec<String>,
     /// First and last day of each span named.
     pub days: Vec<(NaiveDate, NaiveDate)>,
@@ -57,7 +75,19 @@ pub struct Reading {
     /// Temperatures said, °C.
     pub temperatures_c: Vec<f64>,
     pub did: Option<JobKind>,
+    /// Jobs that were named, done or not.
+    #[serde(default)]
+    pub jobs: Vec<JobKind>,
     pub net_down: bool,
+    /// A bed is told that is new.
+    #[serde(default)]
+    pub new_bed: bool,
+    /// One more bed than there are is spoken of.
+    #[serde(default)]
+    pub one_more: bool,
+    /// What was told before was wrong: it is taken back, and this stands instead.
+    #[serde(default)]
+    pub corrects: bool,
     pub saw: Option<SeenKind>,
     /// The working of the last answer is asked for.
     pub why: bool,

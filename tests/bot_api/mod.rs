@@ -46,6 +46,7 @@ impl Serving {
             .env("ROOFTEND_TELEGRAM_TOKEN", TOKEN)
             .env("ROOFTEND_TELEGRAM_API_URL", api.url())
             .env("ROOFTEND_SEND_LIMITS", "off")
+            .env("ROOFTEND_DIGEST", "off")
             .env("ROOFTEND_FORECAST", "demo-data/forecast-may.json")
             .env("ROOFTEND_LOG", "trace")
             .envs(more.iter().copied())

@@ -22,7 +22,6 @@ mod undo;
 mod visits;
 
 pub use arrival::{Arrival, What};
-pub use digest::{Job, digests};
 pub use invite::Invite;
 pub use letter::{Content, Follow, Label, Letter};
 pub use outbox::Outbox;

@@ -2,12 +2,11 @@
 
 use super::arrival::{Arrival, What};
 use super::card::Card;
-use super::digest::{Job, digests};
 use super::letter::{Content, Letter};
 use super::menu::menu;
 use super::{Invite, Reception};
 use crate::desk::house::House;
-use crate::garden::{Change, Overlay, Person, PersonId, Role, Site, SiteId, Slip, Store, StoreError};
+use crate::garden::{Change, Overlay, Person, PersonId, Role, Site, SiteId, Slip, Store};
 use crate::knowledge::Files;
 use crate::script::Language;
 use chrono::{DateTime, FixedOffset, TimeDelta, Utc};
@@ -223,21 +222,16 @@ fn a_letter_waits_its_turn_and_a_closed_chat_has_none() {
 #[test]
 fn a_digest_comes_once_a_day_and_never_at_night() {
     let (store, reception) = crew();
-    let jobs = |_: &Person, _, _| -> Result<Vec<Job>, StoreError> {
-        let job = |site: &str| Job { site: SiteId::new(site).unwrap(), text: format!("water {site}") };
-        Ok(vec![job("a"), job("b")])
-    };
-    let written = |at: &str| digests(&reception, moment(at).with_timezone(&Utc), &jobs).unwrap();
+    let due = |person: &Person, _, _| Ok((person.role != Role::Owner).then(|| format!("water, {}", person.name)));
+    let written = |at: &str| reception.digests_of(moment(at).with_timezone(&Utc), &due).unwrap();
     assert_eq!(written("2026-05-18T06:59:00+05:30"), 0);
-    assert_eq!(written("2026-05-18T07:00:00+05:30"), 4);
+    assert_eq!(written("2026-05-18T07:00:00+05:30"), 3);
     assert_eq!(written("2026-05-18T07:00:00+05:30"), 0, "looking twice is harmless");
     assert_eq!(written("2026-05-18T20:59:00+05:30"), 0);
     let got = letters(store.as_ref());
-    let of = |chat: i64| got.iter().find(|(of, _)| *of == chat).unwrap().1.clone();
-    assert_eq!(of(1), "a today:\nwater a\nb today:\nwater b");
-    assert_eq!(of(3), "a today:\nwater a", "nobody is told of a roof they may not see");
+    assert_eq!(got, [(2, "water, ravi".into()), (3, "water, meera".into()), (4, "water, farid".into())]);
     assert_eq!(written("2026-05-19T21:00:00+05:30"), 0);
-    assert_eq!(written("2026-05-19T12:00:00+05:30"), 4);
+    assert_eq!(written("2026-05-19T12:00:00+05:30"), 3);
 }
 
 #[test]
@@ -269,4 +263,31 @@ fn a_reply_goes_back_to_where_the_conversation_stood() {
     reception.answer(&why, morning()).unwrap();
     let got = letters(store.as_ref()).pop().unwrap().1;
     assert!(!got.to_lowercase().contains("okra"), "the box is explained, not the sowing: {got}");
+}
+
+/// The words of a reminder are those of the answer to "what is due today".
+#[test]
+fn a_digest_says_what_the_desk_says() {
+    let (house, store) = (house(), Arc::new(Overlay::in_memory()));
+    let known = &house.known;
+    let (crops, mixes, materials) = (known.crop_ids(), known.mix_ids(), known.material_ids());
+    let ids = crate::garden::KnownIds { crops: &crops, mixes: &mixes, materials: &materials };
+    let text = include_str!("../../../demo-data/garden.toml");
+    let garden = crate::garden::read_garden("demo", text, &ids, &crate::garden::Garden::default()).unwrap();
+    crate::garden::import::import(store.as_ref(), garden).unwrap();
+    let hindi = Card { language: Language::Hi, ..card(5, "meera") };
+    store.write(vec![hindi.put().unwrap()]).unwrap();
+    let reception = Reception::open(house, store.clone()).unwrap();
+    let mut written = 0;
+    for day in 18..=24 {
+        let at = moment(&format!("2026-05-{day}T08:00:00+05:30")).with_timezone(&Utc);
+        written += reception.digests(at).unwrap();
+        assert_eq!(reception.digests(at).unwrap(), 0);
+    }
+    let got = letters(store.as_ref());
+    assert!(written > 0 && got.len() >= written, "a week without any work is not believed: {got:?}");
+    assert!(
+        got.iter().all(|(chat, text)| *chat == 5 && text.contains(|letter| ('\u{900}'..'\u{97f}').contains(&letter)))
+    );
+    assert!(store.conversation(&PersonId::new("meera").unwrap()).unwrap().is_none(), "it leaves no conversation");
 }

@@ -1,0 +1,162 @@
+//! "What is due, where, today or this week?"
+
+use super::answer::{Answer, Outcome};
+use super::facts::{BedFacts, Facts, SiteFacts};
+use super::figure::{Figure, FigureValue};
+use super::line::{Line, Said};
+use crate::garden::{BedId, JobKind};
+use crate::needs::spray::Obstacle;
+use crate::needs::surroundings::Standing;
+use crate::needs::year::Year;
+use crate::planning::due::{Due, Plot, due};
+use crate::understanding::Reading;
+use chrono::{Days, NaiveDate};
+use serde_json::json;
+use std::collections::BTreeMap;
+
+/// Without a day, this many days are looked through, today the first.
+const WEEK: u64 = 7;
+/// So many jobs are told one by one.
+const TOLD: usize = 8;
+
+/// The jobs of the days asked for, on the beds that are meant, else on all.
+pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let today = facts.today();
+    if facts.beds().next().is_none() {
+        return Answer::ask(Line::new("ask-what-bed"), Vec::new());
+    }
+    let (first, last) = span(reading, today);
+    if last < today {
+        return super::handed_over::not_known();
+    }
+    let wanted = |bed: &BedId| reading.beds.is_empty() || reading.beds.contains(bed);
+    let job = asked_job(reading);
+    let mut all: Vec<Due> = facts
+        .sites
+        .iter()
+        .flat_map(|site| {
+            let year = Year::around(&site.weather, today);
+            let beds = site.beds.iter().filter(|bed| wanted(&bed.bed.id));
+            beds.flat_map(move |bed| of_bed(site, bed, year.as_ref(), facts, last)).collect::<Vec<_>>()
+        })
+        // What is due today was perhaps due before; on a later day only what falls on it.
+        .filter(|due| due.date >= first && job.is_none_or(|job| due.job == job))
+        .collect();
+    all.sort_by(|a, b| (a.date, a.job.word()).cmp(&(b.date, b.job.word())));
+    let mut answer = Answer::new(Outcome::Answered);
+    let list: Vec<_> = all
+        .iter()
+        .map(|due| {
+            let mut job = json!({"date": due.date.to_string(), "bed": due.bed.to_string(), "job": due.job.word()});
+            if let Some(what) = &due.what {
+                job["what"] = json!(what);
+            }
+            job
+        })
+        .collect();
+    answer.figures.push(Figure {
+        name: "jobs".to_owned(),
+        is: FigureValue::Structure(json!(list)),
+        bed: None,
+        crop: None,
+    });
+    told(&mut answer, &all, (first, last), today, facts);
+    answer
+}
+
+/// The days asked for: those named, else a week.
+fn span(reading: &Reading, today: NaiveDate) -> (NaiveDate, NaiveDate) {
+    let week = today.checked_add_days(Days::new(WEEK - 1)).unwrap_or(today);
+    let first = reading.days.iter().map(|(first, _)| *first).min();
+    let last = reading.days.iter().map(|(_, last)| *last).max();
+    match (first, last) {
+        (Some(first), Some(last)) => (first.max(today).min(last), last),
+        _ => (today, week),
+    }
+}
+
+/// The one job that is asked after.
+fn asked_job(reading: &Reading) -> Option<JobKind> {
+    [JobKind::Spray, JobKind::Feed, JobKind::Pick, JobKind::Net].into_iter().find(|job| reading.jobs.contains(job))
+}
+
+fn of_bed(site: &SiteFacts<'_>, bed: &BedFacts, year: Option<&Year>, facts: &Facts<'_>, until: NaiveDate) -> Vec<Due> {
+    let standing = bed.standing(facts.today()).into_iter().filter_map(|planting| {
+        Some(Standing {
+            crop: facts.known.crops.get(&planting.crop)?,
+            microgreen: planting.microgreen,
+            start: Some(planting.start),
+            plants: planting.plants,
+        })
+    });
+    let plot = Plot {
+        bed: &bed.bed,
+        standing: standing.collect(),
+        jobs: &bed.jobs,
+        weather: &site.weather,
+        year,
+        known: facts.known,
+        now: facts.now,
+    };
+    due(&plot, until)
+}
+
+/// Jobs of one day and sort together, with all their beds; the first days first.
+fn told(answer: &mut Answer, all: &[Due], (first, last): (NaiveDate, NaiveDate), today: NaiveDate, facts: &Facts<'_>) {
+    if all.is_empty() {
+        let none = if first == last { "due-none-day" } else { "due-none" };
+        answer.lines.push(Line::new(none).with("day", Said::Day(first)));
+        return;
+    }
+    let mut groups: BTreeMap<(NaiveDate, &'static str, Option<&str>), Vec<&Due>> = BTreeMap::new();
+    for due in all {
+        // Which crop is picked or which way a net goes parts the beds; a product does not.
+        let what = due.what.as_deref().filter(|_| due.job != JobKind::Spray);
+        groups.entry((due.date, due.job.word(), what)).or_default().push(due);
+    }
+    for ((date, job, what), dues) in groups.iter().take(TOLD) {
+        let beds = dues.iter().map(|due| Said::Bed(due.bed.clone())).collect();
+        let crop = what.filter(|what| facts.known.crops.contains_key(*what));
+        let line = Line::new("due-job")
+            .with("day", if *date == today { Said::Key("today") } else { Said::Day(*date) })
+            .with("job", Said::Key(key(job, *what)))
+            .with("crop", crop.map_or(Said::Key("none"), |crop| Said::Crop(crop.to_owned())))
+            .with("beds", Said::List(beds));
+        answer.lines.push(line);
+    }
+    if groups.len() > TOLD {
+        answer.lines.push(Line::new("due-more").with("count", Said::Count((groups.len() - TOLD) as i64)));
+    }
+    for due in all {
+        let by = |obstacle: &Obstacle| match obstacle {
+            Obstacle::Rain => "rain",
+            Obstacle::Wind => "wind",
+            Obstacle::Heat => "heat",
+        };
+        if let Some(obstacle) = due.moved_by.iter().next() {
+            answer.working.push(
+                Line::new("working-due-moved")
+                    .with("bed", Said::Bed(due.bed.clone()))
+                    .with("day", Said::Day(due.date))
+                    .with("by", Said::Key(by(obstacle))),
+            );
+        }
+        if let Some(since) = due.since {
+            answer.working.push(
+                Line::new("working-due-since")
+                    .with("bed", Said::Bed(due.bed.clone()))
+                    .with("job", Said::Key(key(due.job.word(), due.what.as_deref())))
+                    .with("day", Said::Day(since)),
+            );
+        }
+    }
+    answer.working.push(Line::new("working-due"));
+    answer.cite(&crate::knowledge::SourceRef::new("common-practice", "weekly spray, feed every 7 to 10 days"));
+}
+
+fn key(job: &'static str, what: Option<&str>) -> &'static str {
+    match (job, what) {
+        ("net", Some("down")) => "net-down",
+        _ => job,
+    }
+}

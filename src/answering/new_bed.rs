@@ -1,0 +1,86 @@
+//! "New box, 4 by 3 ft, a foot deep": a bed that is told, filed under a name of its own.
+
+use super::answer::{Answer, Outcome};
+use super::facts::{Facts, SiteFacts};
+use super::figure::{Figure, FigureValue};
+use super::line::{Line, Said};
+use super::subject::{depth_written, described_bed};
+use crate::garden::rights::may_record;
+use crate::garden::{Bed, BedId, Record, Shape, SiteId};
+use crate::quantity::Written;
+use crate::understanding::Reading;
+use serde_json::json;
+
+/// Files the bed at the one site that is meant.
+pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if facts.asker.is_none() {
+        return Answer { lines: vec![Line::new("record-stranger")], ..Answer::new(Outcome::Declined) };
+    }
+    let site = match site(reading, facts) {
+        Ok(site) => site,
+        Err(question) => return question,
+    };
+    let Some((described, depth_assumed)) = described_bed(reading) else {
+        return Answer::hand_over(Line::new("record-unknown"));
+    };
+    let Some(id) = free_id(site, &described) else { return Answer::hand_over(Line::new("record-unknown")) };
+    if !may_record(facts.asker.as_ref(), &id) {
+        let line = Line::new("record-not-yours").with("bed", Said::Bed(id));
+        return Answer { lines: vec![line], ..Answer::new(Outcome::Declined) };
+    }
+    let name = id.bed().replace('-', " ");
+    let bed = Bed { names: vec![name.clone()], ..Bed::bare(id.clone(), described.kind, described.shape) };
+    let mut event = json!({"beds": [id.to_string()], "site": id.site().to_string(), "kind": bed.kind.word(), "names": [name.clone()]});
+    for (key, written) in measures(&bed) {
+        event[key] = json!(written.to_string());
+    }
+    let mut answer = Answer::new(Outcome::Recorded);
+    answer.lines.push(
+        Line::new("recorded-bed")
+            .with("name", Said::Quoted(name))
+            .with("size", Said::Size(measures(&bed).into_iter().map(|(_, written)| written).collect())),
+    );
+    if depth_assumed {
+        let depth = depth_written(&bed).into_iter().collect();
+        answer.lines.push(Line::new("recorded-bed-depth").with("size", Said::Size(depth)));
+    }
+    answer.lines.push(Line::new("recorded-bed-rest"));
+    answer.figures.push(Figure { name: "event".to_owned(), is: FigureValue::Structure(event), bed: None, crop: None });
+    answer.records.push(Record::Bed(bed));
+    answer
+}
+
+/// The site named, else the only one; asked back where several could be meant.
+fn site<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Result<&'a SiteFacts<'a>, Answer> {
+    let named = |site: &&SiteFacts<'_>| reading.sites.contains(&site.site.id);
+    match facts.sites.as_slice() {
+        [] => Err(Answer::hand_over(Line::new("record-no-bed"))),
+        [only] => Ok(only),
+        several => several.iter().find(named).ok_or_else(|| {
+            let sites = several.iter().take(4);
+            let choices = sites.map(|site| Line::new("choice-site").with("site", Said::Quoted(site.site.name.clone())));
+            Answer::ask(Line::new("ask-which-site"), choices.collect())
+        }),
+    }
+}
+
+/// `box-2` where there is a box already; a number is never given twice.
+fn free_id(site: &SiteFacts<'_>, described: &Bed) -> Option<BedId> {
+    let here: &SiteId = &site.site.id;
+    (2..1_000)
+        .filter_map(|number| BedId::at(here, &format!("{}-{number}", described.kind.word())).ok())
+        .find(|id| site.beds.iter().all(|bed| bed.bed.id != *id))
+}
+
+fn measures(bed: &Bed) -> Vec<(&'static str, Written)> {
+    match &bed.shape {
+        Shape::Box { length, width, depth } => {
+            vec![("length", length.written()), ("width", width.written()), ("depth", depth.written())]
+        }
+        Shape::Round { diameter, depth } => vec![("diameter", diameter.written()), ("depth", depth.written())],
+        Shape::Bag { volume, depth } => {
+            let depth = depth.map(|depth| ("depth", depth.written()));
+            [Some(("volume", volume.written())), depth].into_iter().flatten().collect()
+        }
+    }
+}

@@ -1,0 +1,35 @@
+//! Shoots that must not be grown and eaten: named, with the reason, whatever else was asked of them.
+
+use super::answer::{Answer, Outcome};
+use super::facts::Facts;
+use super::line::{Line, Said};
+use crate::knowledge::{Kind, RefusedShoot};
+use crate::understanding::Reading;
+
+/// The refusal, where a message is about shoots of what must not be eaten so.
+pub fn shoots(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
+    // A trouble on a plant, or work that was done, is no plan to eat it.
+    if matches!(reading.kind, Kind::Trouble | Kind::Record | Kind::None) && reading.refused.is_empty() {
+        return None;
+    }
+    let means = |shoot: &&RefusedShoot| match &shoot.crop {
+        Some(crop) => reading.microgreen && reading.crops.contains(crop),
+        None => reading.microgreen && reading.refused.contains(&shoot.id),
+    };
+    let meant: Vec<&RefusedShoot> = facts.known.refused_shoots.iter().filter(means).collect();
+    if meant.is_empty() {
+        return None;
+    }
+    let mut answer = Answer::new(Outcome::Answered);
+    for shoot in meant {
+        let name = match &shoot.crop {
+            Some(crop) => Said::Crop(crop.clone()),
+            None => Said::Text(shoot.names.first_of_each()),
+        };
+        answer.lines.push(Line::new("shoots-refused").with("crop", name));
+        answer.cautions.push(Line::new("caution-text").with("text", Said::Text(shoot.reason.clone())));
+        answer.cite(&shoot.source);
+    }
+    answer.lines.push(Line::new("shoots-instead"));
+    Some(answer)
+}

@@ -1,0 +1,207 @@
+//! Something looks wrong: what it may be, what to do first, and the one question that parts the likely causes.
+
+use super::answer::{Answer, Outcome};
+use super::facts::{BedFacts, Facts};
+use super::figure::{Figure, FigureValue};
+use super::handed_over::not_known;
+use super::line::{Line, Said};
+use crate::garden::When;
+use crate::knowledge::{InThree, SourceRef, Spell, Symptom, Trouble};
+use crate::needs::diagnosis::{Case, Cause, WORTH_TELLING, causes, first_signs, spells, telling_signs};
+use crate::understanding::Reading;
+use crate::weather::Weather;
+use chrono::{Days, NaiveDate};
+use serde_json::json;
+
+/// A cause this likely is told without a further question, as is one that is so much likelier than the next
+/// (judgement).
+const LIKELY: f64 = 0.5;
+const LIKELIER: f64 = 0.3;
+const AHEAD: f64 = 1.3;
+/// Less than this is not told as a cause at all once questions are at an end (judgement).
+const LEAST: f64 = 0.2;
+/// A second cause this likely is named beside the first.
+const BESIDE: f64 = 0.15;
+/// At most so many questions are asked back.
+const QUESTIONS: u8 = 3;
+/// So many signs are offered at a time, beside "none of these".
+const OFFERED: usize = 3;
+/// So many causes are listed.
+const LISTED: usize = 5;
+
+/// Weighs what was described, then tells the likeliest cause or asks for the sign that parts them.
+pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let case = case(reading, facts);
+    let all = causes(&case, facts.known);
+    if reading.none_of_these {
+        return Answer { figures: listed(&all), ..not_known() };
+    }
+    let described = !case.seen.is_empty() || !case.named.is_empty();
+    let Some(first) = all.first().filter(|_| described || reading.asked < QUESTIONS) else { return not_known() };
+    let next = all.get(1).map_or(0.0, |cause| cause.weight);
+    let clear = first.weight >= LIKELY || first.weight >= LIKELIER && first.weight >= next * AHEAD;
+    if described && (clear || reading.asked >= QUESTIONS) {
+        return told(&all, &case, reading, facts);
+    }
+    let signs = if described {
+        telling_signs(&case, &all, facts.known, OFFERED)
+    } else {
+        first_signs(&all, facts.known, OFFERED)
+    };
+    if signs.is_empty() {
+        return if described { told(&all, &case, reading, facts) } else { not_known() };
+    }
+    ask(&all, signs, described, facts)
+}
+
+/// A question back, with a few signs to choose from.
+fn ask(all: &[Cause<'_>], signs: Vec<String>, described: bool, facts: &Facts<'_>) -> Answer {
+    let shown = signs.iter().filter_map(|id| facts.known.signs.get(id));
+    let mut choices: Vec<Line> = shown.map(choice).collect();
+    choices.push(Line::new("choice-none-of-these"));
+    let question = match all {
+        [first, second, ..] if described => Line::new("trouble-which-sign")
+            .with("first", Said::Text(first.trouble.names.first_of_each()))
+            .with("second", Said::Text(second.trouble.names.first_of_each())),
+        _ => Line::new("trouble-what-seen"),
+    };
+    let figures = if described { listed(all) } else { Vec::new() };
+    Answer { figures, offered: signs, ..Answer::ask(question, choices) }
+}
+
+fn choice(sign: &Symptom) -> Line {
+    Line::new("choice-sign").with("sign", Said::Text(sign.label.clone()))
+}
+
+fn told(all: &[Cause<'_>], case: &Case, reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let Some(first) = all.first().filter(|cause| cause.weight >= LEAST) else {
+        return Answer { figures: listed(all), ..not_known() };
+    };
+    let mut answer = Answer::new(Outcome::Answered);
+    let name = Said::Text(first.trouble.names.first_of_each());
+    let second = all.get(1).filter(|cause| cause.weight >= BESIDE);
+    answer.lines.push(match second {
+        Some(second) => Line::new("trouble-either")
+            .with("first", name)
+            .with("second", Said::Text(second.trouble.names.first_of_each())),
+        None => Line::new("trouble-likely").with("trouble", name),
+    });
+    treat(&mut answer, first.trouble, reading);
+    answer.figures = listed(all);
+    why(&mut answer, all, case, facts);
+    answer
+}
+
+/// What to do first; on a tray that is eaten in days nothing is sprayed, so no remedy is named.
+fn treat(answer: &mut Answer, trouble: &Trouble, reading: &Reading) {
+    let text = |phrase, text: &InThree<String>| Line::new(phrase).with("text", Said::Text(text.clone()));
+    answer.lines.push(text("trouble-steps", &trouble.first_steps));
+    if let Some(when) = &trouble.pull_when {
+        answer.working.push(text("trouble-pull", when));
+    }
+    if !reading.microgreen {
+        let mut remedies = trouble.remedies.iter();
+        answer.lines.extend(remedies.next().map(|remedy| text("trouble-remedy", &remedy.text)));
+        answer.working.extend(remedies.map(|remedy| text("trouble-remedy", &remedy.text)));
+    }
+    if let Some(watch) = &trouble.watch_for {
+        answer.working.push(text("trouble-watch", watch));
+    }
+    if let Some(call) = &trouble.call_when {
+        answer.working.push(text("trouble-call", call));
+    }
+    for caution in &trouble.cautions {
+        answer.cautions.push(Line::new("caution-text").with("text", Said::Text(caution.clone())));
+    }
+    for source in &trouble.sources {
+        answer.cite(source);
+    }
+}
+
+/// The causes as a figure.
+fn listed(all: &[Cause<'_>]) -> Vec<Figure> {
+    let worth = all.iter().filter(|cause| cause.weight >= WORTH_TELLING);
+    let list: Vec<_> =
+        worth.take(LISTED).map(|cause| json!({"id": cause.trouble.id, "weight": cause.weight})).collect();
+    vec![Figure { name: "causes".to_owned(), is: FigureValue::Structure(json!(list)), bed: None, crop: None }]
+}
+
+/// What spoke for the causes.
+fn why(answer: &mut Answer, all: &[Cause<'_>], case: &Case, facts: &Facts<'_>) {
+    let labels = |ids: &[String]| {
+        let labels = ids.iter().filter_map(|id| facts.known.signs.get(id));
+        Said::List(labels.map(|sign| Said::Text(sign.label.clone())).collect())
+    };
+    if !case.seen.is_empty() {
+        answer.working.push(Line::new("working-signs-seen").with("signs", labels(&case.seen)));
+    }
+    if !case.not_seen.is_empty() {
+        answer.working.push(Line::new("working-signs-not-seen").with("signs", labels(&case.not_seen)));
+    }
+    for cause in all.iter().filter(|cause| cause.weight >= WORTH_TELLING).take(LISTED) {
+        answer.working.push(
+            Line::new("working-cause")
+                .with("trouble", Said::Text(cause.trouble.names.first_of_each()))
+                .with("percent", Said::Percent((cause.weight * 100.0).round()))
+                .with("signs", Said::Text(cause.trouble.signs.clone())),
+        );
+    }
+    answer.working.push(Line::new("working-causes"));
+    answer.cite(&SourceRef::new("common-practice", "how often each sign is seen"));
+}
+
+/// What is known of the case: the signs, the crop, the weather of these days, the work done in the bed.
+fn case(reading: &Reading, facts: &Facts<'_>) -> Case {
+    let beds: Vec<&BedFacts> = reading.beds.iter().filter_map(|id| facts.bed(id)).map(|(_, bed)| bed).collect();
+    let today = facts.today();
+    let mut crops = reading.crops.clone();
+    if let ([bed], true) = (beds.as_slice(), crops.is_empty()) {
+        crops = bed.standing(today).into_iter().map(|planting| planting.crop.clone()).collect();
+    }
+    let done_since = |days: u64| {
+        let from = today.checked_sub_days(Days::new(days)).unwrap_or(today);
+        beds.iter()
+            .flat_map(|bed| &bed.jobs)
+            .filter(|job| day(&job.on) >= from)
+            .map(|job| job.job.word().to_owned())
+            .collect()
+    };
+    let weather = reading
+        .beds
+        .first()
+        .and_then(|id| facts.bed(id))
+        .map(|(site, _)| &site.weather)
+        .or_else(|| facts.sites.first().map(|site| &site.weather))
+        .or(facts.elsewhere.as_ref());
+    Case {
+        seen: reading.signs.clone(),
+        not_seen: reading.denied.clone(),
+        crops,
+        named: reading.troubles.clone(),
+        weather: weather.and_then(|weather| around(weather, today)),
+        done_lately: done_since(14),
+        done_in_weeks: done_since(35),
+        has_records: beds.iter().any(|bed| bed.jobs.len() >= 3),
+    }
+}
+
+const fn day(when: &When) -> NaiveDate {
+    when.date()
+}
+
+/// The weather of the days around today, as far as it is known.
+fn around(weather: &Weather<'_>, today: NaiveDate) -> Option<Vec<Spell>> {
+    const BEFORE: u64 = 5;
+    const ALL: usize = 8;
+    let from = today.checked_sub_days(Days::new(BEFORE))?;
+    let days: Vec<_> = from.iter_days().take(ALL).filter_map(|date| weather.on(date)).collect();
+    if days.is_empty() {
+        return None;
+    }
+    let count = days.len() as f64;
+    let high = days.iter().map(|day| day.tmax.as_celsius()).sum::<f64>() / count;
+    let rain = days.iter().filter_map(|day| day.rain).map(|rain| rain.as_millimetres()).sum::<f64>();
+    let humid: Vec<f64> = days.iter().filter_map(|day| day.humidity_mean).map(|share| share.as_of_one()).collect();
+    let humidity = (!humid.is_empty()).then(|| humid.iter().sum::<f64>() / humid.len() as f64);
+    Some(spells(high, humidity, rain))
+}
