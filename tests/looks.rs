@@ -2,7 +2,8 @@
 
 use rooftend::garden::{Bed, BedId, BedKind, JobDone, JobKind, Measure, Seen, SeenKind, Shape, When};
 use rooftend::knowledge::{Files, Knowledge};
-use rooftend::needs::looks::{factor, share_by};
+use rooftend::needs::day_course::share_by;
+use rooftend::needs::looks::factor;
 use rooftend::needs::loss_factor::LossFactor;
 use rooftend::needs::surroundings::{Standing, Surroundings};
 use rooftend::needs::water::{water_week, water_week_of};

@@ -3,9 +3,12 @@
 
 use chrono::{Days, NaiveDate};
 use proptest::prelude::{ProptestConfig, prop_assert, proptest};
+use rooftend::garden::Start;
 use rooftend::knowledge::{Crop, Files, Knowledge};
+use rooftend::needs::harvest::harvest_window;
 use rooftend::needs::season::{Fits, Hindrance, Outlook, Way, outlook, usual_way};
 use rooftend::needs::shade::{daily_light_mol_m2, densest, net_need, wind_pressure_n_m2};
+use rooftend::needs::surroundings::Standing;
 use rooftend::needs::year::Year;
 use rooftend::quantity::{Fraction, Temperature, TemperatureDifference};
 use rooftend::weather::Weather;
@@ -86,7 +89,7 @@ fn the_reason_is_the_nearest_limit() {
     assert!(matches!(at("okra", "lahore", "2026-01-05").hindrance, Some(Hindrance::SeedCold { .. })));
     assert!(matches!(at("spinach", "lahore", "2026-02-20").hindrance, Some(Hindrance::Hot { .. })));
     assert!(matches!(
-        at("spinach", "phoenix", "2026-02-01").hindrance,
+        at("spinach", "phoenix", "2026-03-10").hindrance,
         Some(Hindrance::Hot { .. } | Hindrance::LongDay { .. })
     ));
 }
@@ -188,4 +191,29 @@ proptest! {
         prop_assert!(sooner.from.unwrap().value() <= plain.from.unwrap().value());
         prop_assert!(!plain.due || sooner.due);
     }
+}
+
+/// The question of season and the question of harvest give one crop one first pick.
+#[test]
+fn a_first_pick_is_the_same_wherever_it_is_asked() {
+    let mut looked_at = 0;
+    for place in ["wardha-grid", "lahore", "nairobi"] {
+        for day in ["2026-01-15", "2026-06-20", "2026-10-25"] {
+            let date: NaiveDate = day.parse().unwrap();
+            for crop in KNOWN.crops.values() {
+                let tray = crop.microgreen.as_ref().map(|_| (Way::Tray, true));
+                for (way, microgreen) in
+                    [Some((Way::InBed, false)), Some((Way::Planted, false)), tray].into_iter().flatten()
+                {
+                    let start = if way == Way::Planted { Start::Planted(date) } else { Start::Sown(date) };
+                    let standing = Standing { crop, microgreen, start: Some(start), plants: None };
+                    let Some(window) = harvest_window(&standing, &weather(place)) else { continue };
+                    let first = outlook(crop, way, &year(place, day)).first_pick;
+                    assert_eq!(first, Some(window.first.value()), "{} at {place} on {day}, {way:?}", crop.id);
+                    looked_at += 1;
+                }
+            }
+        }
+    }
+    assert!(looked_at > 200, "{looked_at}");
 }

@@ -88,6 +88,7 @@ water-check =
     }
 assumed-bed = I don't have your bed: this is for a { $bed } with 6 h of sun. Tell me yours for a better figure.
 assumed-sun = I took { $hours } h of direct sun; say if it is more or less.
+assumed-net = I took the net to cut { $cut } of the light; say if it is another.
 assumed-usual-days = No forecast for your roof; these are usual days for the season at { $place }, so the range is wide.
 ask-which-bed = Which bed do you mean?
 ask-what-bed = Which crop, and how big is its bed? Something like: tomato in a 12 inch pot.
@@ -107,6 +108,8 @@ working-forecast = Weather: the forecast of { $day }, day by day.
 working-forecast-undated = Weather: the forecast file, day by day; it does not say when it was made.
 working-usual-days = Weather: usual days at { $place } ({ $period }, { $distance } km away) on { $days } of the 7 days; real days differ from them.
 working-no-weather = Weather: none known.
+working-dry-air = That humidity would be too high for a dry place: the year's rain is { $index } of what the air draws (semi-arid below { $limit }; { $class }), so the dew point is taken { $kelvins } °C below the night's minimum ({ $source }).
+working-showers = Usual rain: { $rain } on some { $days } of the 7 days, the rest dry (days from the month's amount, a judgement). A wet day fills the bed; waterings are counted over the dry days between.
 working-reference = Reference evapotranspiration in the open: { $et } a day ({ $source }, Penman-Monteith).
 working-procedure =
     Not measured: { $what ->
@@ -514,11 +517,13 @@ spray-next =
     }
 spray-last = The last one was on { $last }; it goes on every { $every } days.
 spray-no-record = I have no spray of it noted: if there was one, tell me the day. It goes on every { $every } days.
+spray-washed-off = The rain of { $day } washes the last one off ({ $rain } mm or more in a day does), so it is due sooner, unless the label asks for a longer gap.
 spray-moved = Moved to that day because of { $by }.
 spray-obstacle =
     { $what ->
         [rain] rain
         [wind] wind
+        [picking] what is ready before: pick that first
        *[heat] heat
     }
 spray-usual-day = No forecast reaches that day, so rain and wind are not counted: look at the sky.
@@ -542,7 +547,11 @@ choice-other-product = another product
 spray-wait = After { $material }: { $days } days before picking, longer if the label says so. Rinse what you pick.
 spray-pick-from = { $material } sprayed on { $on }: pick from { $from } on, later if the label says so. Rinse what you pick.
 spray-taste = The label's own wait decides and may be shorter; { $days } days are for the taste to go.
-spray-from-record = I took the last spray noted for this bed; say if it was another.
+spray-from-record =
+    { $which ->
+        [one] I took the last spray noted for this bed; say if it was another.
+       *[several] Of all sprays noted for these beds this one makes you wait longest; say if there was another.
+    }
 spray-no-stronger = No: never more than { $limit } ml of { $material } per litre. More burns leaves and kills no faster. Check that it reaches under the leaves, and repeat after a week.
 spray-no-double = No: not more than the label says, whatever the product. More burns leaves and stays on food, and does not work faster. Tell the crew its name; I have passed this on.
 spray-with-soap = Yes, a little plain soft soap goes with neem oil: a few drops a litre, so that it mixes. Nothing else in that bottle.
@@ -729,7 +738,7 @@ working-build-site = Added up bed by bed before rounding; baskets and round pots
 
 ## Water: away, salts, what was seen
 
-assumed-even-rain = Usual days spread the rain evenly; real rain leaves gaps. After two dry days water as in a dry week.
+assumed-usual-rain = I counted on rain as in a usual year, on some { $days } of the 7 days. After two dry days water as in a dry week.
 water-now =
     { $when ->
         [now] Water the { $bed } now, about { $pour }: it won't last until the next turn.
@@ -753,9 +762,8 @@ water-saplings = Pour it round each young plant, not over the whole top, for the
 water-days =
     { $how ->
         [part] less than a day
-        [at-least] { $n } days or more
         [up-to] { $n } days at most
-        [long] more than { $n } days
+        [open] { $n } days or more (not before { $day })
        *[days] { $n } days
     }
 water-away =
@@ -783,11 +791,13 @@ water-away-turn =
         [twice] { $turn } morning and evening
        *[thrice] { $turn } three times a day
     }
+water-not-summed = Not counted in this, because their size, mix or weather is not known: { $beds }.
 water-away-unknown = I can't say how long these beds last: their size or their weather is not known.
 caution-away = a tap or drip left open unwatched can flood and load the roof; try it for two days while you are there. Who waters for you keeps away from the edge.
 water-flush =
     { $when ->
         [now] Flush the { $bed } now, with about { $usual } ({ $litres }) in three slow rounds.
+        [later] Flush the { $bed } about { $day } or later, with about { $usual } ({ $litres }) in three slow rounds.
        *[ahead] Flush the { $bed } { $day }, with about { $usual } ({ $litres }) in three slow rounds.
     }
 water-flush-reason = Water of { $ec } dS/m leaves its salt in a bed that never drains, and { $crop } suffers above { $limit } dS/m. Heavy rain puts it off.
@@ -931,6 +941,7 @@ due-none-day = Nothing is due on { $day } but watering.
 due-more = and { $count } more.
 working-due-moved = { $bed }: moved to { $day } by { $by ->
     [rain] rain
+    [picking] a picking
     [wind] wind
    *[heat] heat
 }.

@@ -88,6 +88,7 @@ water-check =
     }
 assumed-bed = Aapke bed ki jaankari nahi hai, isliye yeh maana: { $bed }, 6 ghante dhoop. Apna batayein to hisaab behtar hoga.
 assumed-sun = Seedhi dhoop { $hours } ghante maani hai; kam ya zyada ho to batayein.
+assumed-net = Jaali ko { $cut } dhoop rokne wali maana hai; doosri ho to batayein.
 assumed-usual-days = Aapki chhat ke aane wale dinon ka mausam nahi mila; { $place } ke is mausam ke aam din maane hain, isliye hisaab mota hai.
 ask-which-bed = Kis bed ke baare mein?
 ask-what-bed = Kaun si fasal hai, aur bed kitna bada hai? Jaise: 12 inch ke gamle mein tamatar.
@@ -107,6 +108,8 @@ working-forecast = Mausam: { $day } ka forecast, ek-ek din ka.
 working-forecast-undated = Mausam: forecast ki file, ek-ek din ka; usmein nahi likha ki kab bani.
 working-usual-days = Mausam: 7 mein se { $days } din { $place } ke aam din maane ({ $period }, { $distance } km door); asli din inse alag hote hain.
 working-no-weather = Mausam: kuchh pata nahi.
+working-dry-air = Sookhi jagah mein nami isse kam hoti hai: saal ki baarish hawa ki kheench ka { $index } hai (semi-arid { $limit } se kam; { $class }), isliye dew point raat ke nyuntam se { $kelvins } °C neeche maana hai ({ $source }).
+working-showers = Aam baarish: { $rain }, 7 mein se kareeb { $days } din, baaki sookhe (din mahine ki baarish se, ek andaza). Baarish ka din bed bhar deta hai; paani beech ke sookhe dinon ka gina hai.
 working-reference = Khule mein ghaas se udne wala paani (reference ET): roz { $et } ({ $source }, Penman-Monteith).
 working-procedure =
     Naapa nahi gaya: { $what ->
@@ -514,11 +517,13 @@ spray-next =
     }
 spray-last = Pichhla spray { $last } ko tha; har { $every } din mein karte hain.
 spray-no-record = Iska koi spray darj nahi hai; hua ho to din batayein. Har { $every } din mein karte hain.
+spray-washed-off = { $day } ki baarish pichhla spray dho deti hai (ek din mein { $rain } mm ya zyada), isliye jaldi; label zyada faasla maange to label maanein.
 spray-moved = Din aage kiya, wajah: { $by }.
 spray-obstacle =
     { $what ->
         [rain] baarish
         [wind] hawa
+        [picking] usse pehle todne layak fasal: pehle use todein
        *[heat] garmi
     }
 spray-usual-day = Us din ka poorvanuman nahi hai, baarish aur hawa nahi gini: aasmaan dekh lein.
@@ -542,7 +547,11 @@ choice-other-product = koi aur cheez
 spray-wait = { $material } ke baad todne se pehle { $days } din rukein, label zyada kahe to zyada. Todkar dhoyein.
 spray-pick-from = { $material } { $on } ko chhidka: { $from } se todein, label zyada kahe to uske baad. Todkar dhoyein.
 spray-taste = Label ke din hi maanein, woh kam bhi ho sakte hain; { $days } din swaad jaane ke liye hain.
-spray-from-record = Is bed ka aakhri darj spray maana hai; koi aur tha to batayein.
+spray-from-record =
+    { $which ->
+        [one] Is bed ka aakhri darj spray maana hai; koi aur tha to batayein.
+       *[several] In bed ke darj spray mein sabse lamba intezaar isi ka hai; koi aur tha to batayein.
+    }
 spray-no-stronger = Nahi: ek litre mein { $limit } ml se zyada { $material } kabhi nahi. Zyada se patte jalte hain, asar jaldi nahi hota. Dekhein ki patton ke neeche tak pahunche, aur ek hafte baad dohrayein.
 spray-no-double = Nahi: koi bhi cheez ho, label se zyada nahi. Zyada se patte jalte hain, khaane par reh jaati hai, asar jaldi nahi hota. Team ko uska naam batayein; baat aage bhej di hai.
 spray-with-soap = Haan, neem ke tel mein thoda saada mulayam sabun chalta hai: ek litre mein kuchh boond, taaki tel ghule. Us bottle mein aur kuchh nahi.
@@ -726,7 +735,7 @@ working-build-site = Ek-ek bed jodkar, aakhir mein ek baar poora kiya; tokri aur
 
 ## Water: away, salts, what was seen
 
-assumed-even-rain = Aam dinon ke hisaab mein baarish barabar bati hai; asal mein beech mein sookhe din hote hain. Do din sookhe jaayein to sookhe hafte jaisa paani dein.
+assumed-usual-rain = Baarish aam saal jaisi maani hai, 7 mein se kareeb { $days } din. Do din sookhe jaayein to sookhe hafte jaisa paani dein.
 water-now =
     { $when ->
         [now] { $bed }: abhi paani dein, kareeb { $pour }; agli baari tak nahi chalega.
@@ -750,9 +759,8 @@ water-saplings = Pehle hafte har chhote paudhe ke chaaron taraf daalein, poore b
 water-days =
     { $how ->
         [part] ek din se kam
-        [at-least] { $n } din ya zyada
         [up-to] zyada se zyada { $n } din
-        [long] { $n } din se zyada
+        [open] { $n } din ya zyada ({ $day } se pehle nahi)
        *[days] { $n } din
     }
 water-away =
@@ -780,11 +788,13 @@ water-away-turn =
         [twice] { $turn } subah aur shaam
        *[thrice] { $turn } din mein teen baar
     }
+water-not-summed = Yeh ismein nahi gine, kyunki naap, mix ya mausam pata nahi: { $beds }.
 water-away-unknown = Yeh bed kitne din chalenge, kaha nahi ja sakta: naap ya mausam pata nahi.
 caution-away = bina dekhe khula nal ya drip chhat par paani aur bojh bhar sakta hai; ghar par rehte do din aazmayein. Jo aapki jagah paani de woh kinare se door rahe.
 water-flush =
     { $when ->
         [now] { $bed }: ab saade paani se dho dein, kareeb { $usual } ({ $litres }), teen baar mein dheere.
+        [later] { $bed }: kareeb { $day } ko ya baad mein saade paani se dhoyein, kareeb { $usual } ({ $litres }), teen baar mein dheere.
        *[ahead] { $bed }: { $day } saade paani se dhoyein, kareeb { $usual } ({ $litres }), teen baar mein dheere.
     }
 water-flush-reason = { $ec } dS/m ka paani apna namak bed mein chhodta hai, kyunki neeche kuchh bahta nahi; { $crop } ki had { $limit } dS/m hai. Tez baarish ho to der se.
@@ -928,6 +938,7 @@ due-none-day = { $day } ko paani ke siva kuchh baaki nahi.
 due-more = aur { $count } kaam.
 working-due-moved = { $bed }: { $by ->
     [rain] baarish
+    [picking] tudai
     [wind] hawa
    *[heat] garmi
 } se { $day } par khiska.

@@ -35,7 +35,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         .sites
         .iter()
         .flat_map(|site| {
-            let year = Year::around(&site.weather, today);
+            let year = Year::around(&site.weather, site.now.date_naive());
             let beds = site.beds.iter().filter(|bed| wanted(&bed.bed.id));
             beds.flat_map(move |bed| of_bed(site, bed, year.as_ref(), facts, last)).collect::<Vec<_>>()
         })
@@ -81,7 +81,7 @@ fn asked_job(reading: &Reading) -> Option<JobKind> {
 }
 
 fn of_bed(site: &SiteFacts<'_>, bed: &BedFacts, year: Option<&Year>, facts: &Facts<'_>, until: NaiveDate) -> Vec<Due> {
-    let standing = bed.standing(facts.today()).into_iter().filter_map(|planting| {
+    let standing = bed.standing(site.now.date_naive()).into_iter().filter_map(|planting| {
         Some(Standing {
             crop: facts.known.crops.get(&planting.crop)?,
             microgreen: planting.microgreen,
@@ -96,7 +96,7 @@ fn of_bed(site: &SiteFacts<'_>, bed: &BedFacts, year: Option<&Year>, facts: &Fac
         weather: &site.weather,
         year,
         known: facts.known,
-        now: facts.now,
+        now: site.now,
     };
     due(&plot, until)
 }
@@ -132,6 +132,7 @@ fn told(answer: &mut Answer, all: &[Due], (first, last): (NaiveDate, NaiveDate),
             Obstacle::Rain => "rain",
             Obstacle::Wind => "wind",
             Obstacle::Heat => "heat",
+            Obstacle::Picking => "picking",
         };
         if let Some(obstacle) = due.moved_by.iter().next() {
             answer.working.push(

@@ -9,7 +9,7 @@ use chrono::{DateTime, FixedOffset, NaiveDate};
 #[derive(Debug, Clone)]
 pub struct Facts<'a> {
     pub known: &'a Knowledge,
-    /// The moment of asking, in the asker's own time zone.
+    /// The moment of asking, on the clock of the asker's first site: for what belongs to no bed.
     pub now: DateTime<FixedOffset>,
     /// None for a stranger.
     pub asker: Option<Person>,
@@ -17,6 +17,8 @@ pub struct Facts<'a> {
     pub sites: Vec<SiteFacts<'a>>,
     /// The weather of a place without a site: one that was named, or the forecast's own.
     pub elsewhere: Option<Weather<'a>>,
+    /// The moment of asking on the clock of a place that was named; else on the asker's own.
+    pub now_elsewhere: DateTime<FixedOffset>,
     /// The articles nearest to the message.
     pub articles: Vec<Found<String>>,
 }
@@ -25,6 +27,8 @@ pub struct Facts<'a> {
 #[derive(Debug, Clone)]
 pub struct SiteFacts<'a> {
     pub site: Site,
+    /// The moment of asking, on the site's own clock.
+    pub now: DateTime<FixedOffset>,
     pub beds: Vec<BedFacts>,
     pub weather: Weather<'a>,
 }
@@ -32,7 +36,10 @@ pub struct SiteFacts<'a> {
 /// A bed with what stands and what was done in it.
 #[derive(Debug, Clone)]
 pub struct BedFacts {
+    /// As the work on record has left it.
     pub bed: Bed,
+    /// The net over it went up with no word of how much it cuts.
+    pub net_unrated: bool,
     pub plantings: Vec<Planting>,
     pub jobs: Vec<JobDone>,
     /// What people saw of its water.
@@ -44,6 +51,12 @@ impl Facts<'_> {
     #[must_use]
     pub fn today(&self) -> NaiveDate {
         self.now.date_naive()
+    }
+
+    /// The moment of asking on the clock of a bed's site.
+    #[must_use]
+    pub fn now_at(&self, bed: &BedId) -> DateTime<FixedOffset> {
+        self.bed(bed).map_or(self.now, |(site, _)| site.now)
     }
 
     /// A bed this person may see, with its site.

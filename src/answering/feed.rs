@@ -31,7 +31,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     match subjects(reading, facts) {
         Ok(all) if all.is_empty() => not_known(),
         Ok(all) => feed_bed::answer(reading, facts, &all),
-        Err(question) => match (named, told_day(reading, facts)) {
+        Err(question) => match (named, told_day(reading, facts.today())) {
             (_, Some(last)) => by_rhythm(last, facts.today()),
             (Some(material), None) => of_material(material, facts),
             (None, None) => question,
@@ -59,8 +59,7 @@ fn made(material: &Material) -> bool {
 }
 
 /// The day of the last feed as the message tells it.
-pub fn told_day(reading: &Reading, facts: &Facts<'_>) -> Option<NaiveDate> {
-    let today = facts.today();
+pub fn told_day(reading: &Reading, today: NaiveDate) -> Option<NaiveDate> {
     let done = reading.did == Some(JobKind::Feed);
     reading.days.iter().map(|(day, _)| *day).find(|day| *day < today || *day == today && done)
 }

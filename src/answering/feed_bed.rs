@@ -43,10 +43,10 @@ fn one(
     subject: &Subject<'_>,
     (several, told): (bool, bool),
 ) {
-    let today = facts.today();
+    let today = subject.today();
     let recorded = last_feed(subject, facts);
     let (every, source) = rhythm(subject.standing.iter().map(|standing| standing.crop));
-    let last = told_day(reading, facts).or_else(|| recorded.as_ref().map(|job| job.on.date()));
+    let last = told_day(reading, today).or_else(|| recorded.as_ref().map(|job| job.on.date()));
     let (next, counted) = feed_day(last, subject.bed.mix_added, &every, today);
     let began = match counted {
         Counted::LastFeed => "last",

@@ -1,7 +1,7 @@
 //! Whether the nitrogen of a bed lasts a month.
 
 use super::answer::Answer;
-use super::facts::Facts;
+use super::facts::{BedFacts, Facts};
 use super::figure::Figure;
 use super::line::{Line, Said};
 use super::subject::Subject;
@@ -23,8 +23,8 @@ pub fn nitrogen(answer: &mut Answer, subject: &Subject<'_>, facts: &Facts<'_>) -
     let added = subject.bed.mix_added?;
     let mut given = of_mix(subject, facts, added)?;
     given.extend(bed.jobs.iter().filter_map(|job| of_feed(job, facts, added)));
-    let taken = taken(subject, facts, &bed.jobs, added)?;
-    let balance = nitrogen_balance(&given, &taken, facts.today());
+    let taken = taken(subject, facts, bed, added)?;
+    let balance = nitrogen_balance(&given, &taken, subject.today());
     answer.figures.push(Figure::number("nitrogen_short_g", balance.short_g, "g"));
     if balance.short_g.value() >= NOTHING_G {
         answer.lines.push(Line::new("feed-short").with("grams", Said::Span(balance.short_g, 0)));
@@ -67,36 +67,53 @@ fn of_feed<'a>(job: &JobDone, facts: &'a Facts<'_>, added: NaiveDate) -> Option<
 }
 
 /// What was picked of each crop since the mix went in, and what stands and will grow.
-fn taken(subject: &Subject<'_>, facts: &Facts<'_>, jobs: &[JobDone], added: NaiveDate) -> Option<Vec<Taken>> {
+fn taken(subject: &Subject<'_>, facts: &Facts<'_>, bed: &BedFacts, added: NaiveDate) -> Option<Vec<Taken>> {
     let top = vessel(&subject.bed.shape).measures().top;
-    let picked = |crop: &str, from: NaiveDate| -> Mass {
-        let picks = jobs.iter().filter(|job| job.job == JobKind::Pick && job.on.date() >= from);
-        picks.filter(|job| job.what.as_deref() == Some(crop)).filter_map(|job| job.amount?.mass()).sum()
-    };
+    let mut picks: Vec<Pick<'_>> = bed.jobs.iter().filter_map(|job| Pick::of(job, bed, added)).collect();
     let mut all = Vec::new();
     for standing in &subject.standing {
         let crop = standing.crop;
         let feeding = crop.feeding.as_ref()?;
-        let start = standing.start?.date().max(added);
-        let age = (facts.today() - start).num_days().max(0) as f64;
+        let start = standing.start?.date();
+        let age = (subject.today() - start.max(added)).num_days().max(0) as f64;
         let shared = subject.standing.len() as f64;
         let whole = crop.harvest.grams_per_m2.is.map(|grams| Mass::grams(grams * top.as_square_metres() / shared));
-        let fresh = grown(&whole, age, days_in_bed(crop), picked(&crop.id, start));
+        let own = |pick: &Pick<'_>| pick.crop == crop.id && pick.from == Some(start);
+        let picked = picks.extract_if(.., |pick| own(pick)).map(|pick| pick.mass).sum();
+        let fresh = grown(&whole, age, days_in_bed(crop), picked);
         all.push(Taken { fresh, nitrogen_g_per_kg: feeding.nitrogen_g_per_kg.is });
     }
-    // Crops that stood here before took theirs from the same mix.
-    let gone = facts.known.crops.values().filter(|crop| all_but(subject, crop));
-    for crop in gone {
-        let fresh = picked(&crop.id, added);
-        if let (Some(feeding), true) = (&crop.feeding, fresh > Mass::default()) {
-            all.push(Taken { fresh: Estimate::exactly(fresh), nitrogen_g_per_kg: feeding.nitrogen_g_per_kg.is });
+    // Crops that stood here before, of whatever kind, took theirs from the same mix.
+    for pick in picks {
+        if let Some(feeding) = facts.known.crops.get(pick.crop).and_then(|crop| crop.feeding.as_ref()) {
+            all.push(Taken { fresh: Estimate::exactly(pick.mass), nitrogen_g_per_kg: feeding.nitrogen_g_per_kg.is });
         }
     }
     (!all.is_empty()).then_some(all)
 }
 
-fn all_but(subject: &Subject<'_>, crop: &Crop) -> bool {
-    subject.standing.iter().all(|standing| standing.crop.id != crop.id)
+/// One picking and the planting it came from.
+struct Pick<'a> {
+    crop: &'a str,
+    mass: Mass,
+    /// The day that planting began; none where no such planting is on record.
+    from: Option<NaiveDate>,
+}
+
+impl<'a> Pick<'a> {
+    /// What was picked since a day: of the crop named, else of the only one that stood; of plantings of one crop, of
+    /// the oldest that stood the day before (a bed may be picked bare, cleared and sown again on one day).
+    fn of(job: &'a JobDone, bed: &'a BedFacts, since: NaiveDate) -> Option<Self> {
+        let mass = job.amount.filter(|_| job.job == JobKind::Pick && job.on.date() >= since)?.mass()?;
+        let stood = bed.standing(job.on.date().pred_opt()?);
+        let crop = match (job.what.as_deref(), stood.as_slice()) {
+            (Some(crop), _) => crop,
+            (None, [only]) => only.crop.as_str(),
+            (None, _) => return None,
+        };
+        let from = stood.iter().filter(|planting| planting.crop == crop).map(|planting| planting.start.date()).min();
+        Some(Self { crop, mass, from })
+    }
 }
 
 /// Whole time in the bed: as its file says, else the sum of its stages.

@@ -8,8 +8,8 @@ use super::subject::{StandingCrop, Subject, subjects, which_bed};
 use crate::garden::{BedId, JobKind, Start};
 use crate::knowledge::{CountedFrom, SourceRef, WhenDue};
 use crate::needs::harvest::{HarvestWindow, grams_expected, harvest_window};
-use crate::needs::surroundings::Standing;
 use crate::understanding::Reading;
+use chrono::NaiveDate;
 
 /// So many plantings are told one by one.
 const TOLD_ONE_BY_ONE: usize = 4;
@@ -30,13 +30,13 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let several = wanted.len() > 1;
     let mut undated = Vec::new();
     for (position, (subject, mut standing)) in wanted.iter().copied().enumerate() {
-        if let Some(start) = told_start(reading, &standing, facts) {
+        if let Some(start) = told_start(reading, &standing, subject.today()) {
             standing.start = Some(start);
         }
         let told = position < TOLD_ONE_BY_ONE;
         let window = window(subject, &standing);
         match &window {
-            Some(window) => ready(&mut answer, subject, &standing, window, facts, (several, told)),
+            Some(window) => ready(&mut answer, subject, &standing, window, (several, told)),
             None => undated.push(standing),
         }
         expected(&mut answer, subject, &standing, several);
@@ -67,24 +67,20 @@ fn nothing_stands(subjects: &[Subject<'_>]) -> Answer {
 }
 
 /// The day of sowing or planting that the message itself tells.
-fn told_start(reading: &Reading, standing: &StandingCrop<'_>, facts: &Facts<'_>) -> Option<Start> {
-    let (day, _) = reading.days.iter().copied().find(|(day, _)| *day <= facts.today())?;
+fn told_start(reading: &Reading, standing: &StandingCrop<'_>, today: NaiveDate) -> Option<Start> {
+    let (day, _) = reading.days.iter().copied().find(|(day, _)| *day <= today)?;
     let planted = match reading.did {
         Some(JobKind::Plant) => true,
         Some(JobKind::Sow) => false,
         // A day in the past beside a question about the harvest is its start; today alone is not.
-        _ if day < facts.today() => standing.crop.harvest.counted_from == CountedFrom::Planting,
+        _ if day < today => standing.crop.harvest.counted_from == CountedFrom::Planting,
         _ => return None,
     };
     Some(if planted { Start::Planted(day) } else { Start::Sown(day) })
 }
 
 fn window(subject: &Subject<'_>, standing: &StandingCrop<'_>) -> Option<HarvestWindow> {
-    harvest_window(&plain(standing), subject.weather.as_ref()?)
-}
-
-fn plain<'a>(standing: &StandingCrop<'a>) -> Standing<'a> {
-    Standing { crop: standing.crop, microgreen: standing.microgreen, start: standing.start, plants: standing.plants }
+    harvest_window(&standing.plain(), subject.weather.as_ref()?)
 }
 
 fn ready(
@@ -92,7 +88,6 @@ fn ready(
     subject: &Subject<'_>,
     standing: &StandingCrop<'_>,
     window: &HarvestWindow,
-    facts: &Facts<'_>,
     (several, told): (bool, bool),
 ) {
     let bed = subject.own.as_ref().filter(|_| several);
@@ -106,8 +101,8 @@ fn ready(
         return;
     }
     let way = if standing.microgreen { "tray" } else { "bed" };
-    let over = window.last.unwrap_or(window.first).high() < facts.today();
-    let ripe = window.first.high() < facts.today();
+    let over = window.last.unwrap_or(window.first).high() < subject.today();
+    let ripe = window.first.high() < subject.today();
     let when = if over {
         "past"
     } else if ripe {
@@ -127,7 +122,7 @@ fn ready(
         Line::new("harvest-reason")
             .with("tmax", Said::Temperature(window.mean_tmax))
             .with("tmin", Said::Temperature(window.mean_tmin))
-            .with("days", Said::Number(window.days, 0)),
+            .with("days", Said::Number(window.days as f64, 0)),
     );
     if window.other_start {
         answer.lines.push(Line::new("harvest-other-start"));
@@ -167,7 +162,7 @@ fn working(answer: &mut Answer, subject: &Subject<'_>, standing: &StandingCrop<'
 fn expected(answer: &mut Answer, subject: &Subject<'_>, standing: &StandingCrop<'_>, several: bool) {
     let bed = subject.own.as_ref().filter(|_| several);
     let area = crate::needs::surroundings::vessel(&subject.bed.shape).measures().top;
-    let (grams, fact) = grams_expected(&plain(standing), area);
+    let (grams, fact) = grams_expected(&standing.plain(), area);
     let figure = Figure::number("grams_expected", grams.map(|mass| mass.as_grams()), "g");
     answer.figures.push(figure.of_bed(bed).of_crop(Some(standing.crop.id.as_str()).filter(|_| several)));
     answer.cite(&fact.source);

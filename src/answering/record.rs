@@ -8,10 +8,10 @@ use super::new_bed;
 use super::subject::which_bed;
 use crate::garden::rights::may_record;
 use crate::garden::{BedId, JobDone, JobKind, Planting, Record, Seen, Start, When};
-use crate::knowledge::MaterialKind;
-use crate::quantity::{UnitOf, Written};
+use crate::knowledge::{MaterialKind, PartOfDay};
+use crate::quantity::{Unit, UnitOf, Written};
 use crate::understanding::Reading;
-use chrono::Timelike;
+use chrono::{NaiveDate, NaiveDateTime, NaiveTime, TimeDelta, Timelike};
 use serde_json::{Value, json};
 
 /// Files the work on the beds that are meant.
@@ -26,14 +26,20 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         let line = Line::new("record-stranger");
         return Answer { lines: vec![line], ..Answer::new(Outcome::Declined) };
     };
-    let on = reading.days.first().map_or_else(|| facts.today(), |(day, _)| *day);
-    if on > facts.today() {
-        return Answer::ask(Line::new("record-future").with("day", Said::Day(on)), Vec::new());
+    let first_day = |today: NaiveDate| reading.days.first().map_or(today, |(day, _)| *day);
+    if first_day(facts.today()) > facts.today() && reading.beds.is_empty() {
+        return future(first_day(facts.today()));
     }
     let beds = match beds(reading, facts) {
         Ok(beds) => beds,
         Err(question) => return question,
     };
+    // Each bed has its own site's day; they differ only where a message names none.
+    let today = beds.first().map_or(facts.today(), |bed| facts.now_at(bed).date_naive());
+    let on = first_day(today);
+    if on > today {
+        return future(on);
+    }
     if let Some(bed) = beds.iter().find(|bed| !may_record(Some(asker), bed)) {
         let line = Line::new("record-not-yours").with("bed", Said::Bed(bed.clone()));
         return Answer { lines: vec![line], ..Answer::new(Outcome::Declined) };
@@ -47,13 +53,17 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
             filed(line, &beds, on, event, records)
         }
         (Some(JobKind::Sow | JobKind::Plant), _) => sown(reading, facts, &beds, on),
-        (Some(job), _) => done(reading, facts, job, &beds, on),
+        (Some(job), _) => done(reading, facts, job, &beds),
         (None, _) => Answer::hand_over(Line::new("record-unknown")),
     };
     if reading.corrects && answer.outcome == Outcome::Recorded {
         answer.lines.push(Line::new("record-corrected"));
     }
     answer
+}
+
+fn future(on: NaiveDate) -> Answer {
+    Answer::ask(Line::new("record-future").with("day", Said::Day(on)), Vec::new())
 }
 
 /// Named beds; else those of the crop or kind; else the only one. Sowing needs a bed of its own.
@@ -76,7 +86,7 @@ fn names(beds: &[BedId]) -> Vec<String> {
 }
 
 /// A new planting, and the job that made it.
-fn sown(reading: &Reading, facts: &Facts<'_>, beds: &[BedId], on: chrono::NaiveDate) -> Answer {
+fn sown(reading: &Reading, facts: &Facts<'_>, beds: &[BedId], on: NaiveDate) -> Answer {
     let Some(crop) = reading.crops.first() else {
         return Answer::ask(Line::new("record-which-crop"), Vec::new());
     };
@@ -99,26 +109,69 @@ fn sown(reading: &Reading, facts: &Facts<'_>, beds: &[BedId], on: chrono::NaiveD
 }
 
 /// Any other job.
-fn done(reading: &Reading, facts: &Facts<'_>, job: JobKind, beds: &[BedId], on: chrono::NaiveDate) -> Answer {
+fn done(reading: &Reading, facts: &Facts<'_>, job: JobKind, beds: &[BedId]) -> Answer {
     let what = match job {
         JobKind::Net => Some(if reading.net_down { "down" } else { "up" }.to_owned()),
         JobKind::Pick | JobKind::Pull | JobKind::Clear | JobKind::Thin => reading.crops.first().cloned(),
-        JobKind::Spray | JobKind::Feed | JobKind::TopUp | JobKind::Mix => material(reading, facts, job),
+        JobKind::Mix => reading.mixes.first().cloned().or_else(|| material(reading, facts, job)),
+        JobKind::Spray | JobKind::Feed | JobKind::TopUp => material(reading, facts, job),
         _ => None,
     };
     let amount = amount(reading, job);
-    // A bed may be watered twice a day: without a day of its own, it was done now.
-    let now = job == JobKind::Water && reading.days.is_empty();
-    let when =
-        if now { When::Moment(facts.now.naive_local().with_nanosecond(0).unwrap_or_default()) } else { When::Day(on) };
-    let records = beds
+    let jobs: Vec<JobDone> = beds
         .iter()
-        .map(|bed| Record::Job(JobDone { on: when, ..job_done(bed, job, on, what.clone(), amount) }))
+        .flat_map(|bed| {
+            let once = JobDone { bed: bed.clone(), job, on: When::Day(facts.today()), what: what.clone(), amount };
+            times(&once, reading, facts).into_iter().map(move |on| JobDone { on, ..once.clone() })
+        })
         .collect();
+    let on = jobs.first().map_or(facts.today(), |job| job.on.date());
     let event = event(beds, job, on, what.as_ref(), amount);
     let shown = amount.map_or(Said::Key("none"), |amount| Said::Size(vec![amount]));
     let line = Line::new("recorded-job").with("job", Said::Key(job.word())).with("amount", shown);
-    filed(line, beds, on, event, records)
+    filed(line, beds, on, event, jobs.into_iter().map(Record::Job).collect())
+}
+
+/// When a job was done: in the parts of its day that were told, else on that day, else now. A bed may be watered
+/// twice a day, a net go up and come down, so theirs are moments.
+fn times(job: &JobDone, reading: &Reading, facts: &Facts<'_>) -> Vec<When> {
+    let now = facts.now_at(&job.bed).naive_local().with_nanosecond(0).unwrap_or_default();
+    let named = reading.days.first().map(|(day, _)| *day);
+    let by_the_hour = matches!(job.job, JobKind::Water | JobKind::Net);
+    match (named, reading.parts_of_day.as_slice()) {
+        (_, parts @ [_, ..]) if by_the_hour => {
+            parts.iter().map(|part| When::Moment(moment(*part, named, now))).collect()
+        }
+        (Some(day), _) => vec![When::Day(day)],
+        (None, _) if by_the_hour => vec![told_already(job, facts, now).unwrap_or(When::Moment(now))],
+        (None, _) => vec![When::Day(now.date())],
+    }
+}
+
+/// The hour that counts for a part of a day, not later than now. Told of no day, a part that has not begun is
+/// that of the day before: "in the evening", said at breakfast.
+fn moment(part: PartOfDay, named: Option<NaiveDate>, now: NaiveDateTime) -> NaiveDateTime {
+    let hour = |hours: f64| TimeDelta::seconds((hours * 3600.0) as i64);
+    let at = |day: NaiveDate, hours: f64| day.and_time(NaiveTime::MIN) + hour(hours);
+    let day = named.unwrap_or_else(|| {
+        let begun = now >= at(now.date(), part.from_h);
+        if begun { now.date() } else { now.date().pred_opt().unwrap_or(now.date()) }
+    });
+    at(day, part.counts_h).min(now)
+}
+
+/// The same told within the hour, with no hour of its own either, is the same work told again.
+fn told_already(job: &JobDone, facts: &Facts<'_>, now: NaiveDateTime) -> Option<When> {
+    const AGAIN: TimeDelta = TimeDelta::hours(1);
+    let (_, bed) = facts.bed(&job.bed)?;
+    let same = |done: &&JobDone| (done.job, &done.what, done.amount) == (job.job, &job.what, job.amount);
+    let latest = bed.jobs.iter().filter(|done| done.job == job.job).filter_map(|done| match done.on {
+        When::Moment(moment) if moment <= now && now - moment < AGAIN => Some((moment, done)),
+        _ => None,
+    });
+    // A net that went up, came down and goes up again within the hour went up twice.
+    let (_, latest) = latest.max_by_key(|(moment, _)| *moment)?;
+    Some(latest).filter(same).map(|done| done.on)
 }
 
 /// The material of a job, if one of its sort was named.
@@ -137,23 +190,19 @@ fn amount(reading: &Reading, job: JobKind) -> Option<Written> {
     let fits = |written: &&Written| match job {
         JobKind::Pick => written.unit.measures() == UnitOf::Mass,
         JobKind::Water => written.unit.measures() == UnitOf::Volume,
+        // Of a net, the light it cuts.
+        JobKind::Net => written.unit == Unit::Percent && (1.0..=95.0).contains(&written.value),
         _ => matches!(written.unit.measures(), UnitOf::Mass | UnitOf::Volume),
     };
     reading.quantities.iter().find(fits).copied()
 }
 
-fn job_done(
-    bed: &BedId,
-    job: JobKind,
-    on: chrono::NaiveDate,
-    what: Option<String>,
-    amount: Option<Written>,
-) -> JobDone {
+fn job_done(bed: &BedId, job: JobKind, on: NaiveDate, what: Option<String>, amount: Option<Written>) -> JobDone {
     JobDone { bed: bed.clone(), job, on: When::Day(on), what, amount }
 }
 
 /// The fields of a job as a garden file has them, with all its beds.
-fn event(beds: &[BedId], job: JobKind, on: chrono::NaiveDate, what: Option<&String>, amount: Option<Written>) -> Value {
+fn event(beds: &[BedId], job: JobKind, on: NaiveDate, what: Option<&String>, amount: Option<Written>) -> Value {
     let mut event = json!({"beds": names(beds), "job": job.word(), "on": on.to_string()});
     if let Some(what) = what {
         event["what"] = json!(what);
@@ -164,7 +213,7 @@ fn event(beds: &[BedId], job: JobKind, on: chrono::NaiveDate, what: Option<&Stri
     event
 }
 
-fn filed(line: Line, beds: &[BedId], on: chrono::NaiveDate, event: Value, records: Vec<Record>) -> Answer {
+fn filed(line: Line, beds: &[BedId], on: NaiveDate, event: Value, records: Vec<Record>) -> Answer {
     let mut answer = Answer::new(Outcome::Recorded);
     let beds = beds.iter().map(|bed| Said::Bed(bed.clone())).collect();
     answer.lines.push(line.with("beds", Said::List(beds)).with("day", Said::Day(on)));

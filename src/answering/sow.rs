@@ -38,14 +38,14 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 
 /// The day and the weather; an answer that asks back or hands over where one is missing.
 pub fn asked<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Result<Asked<'a>, Answer> {
-    let day = day_asked(reading, facts.today());
-    let Some((weather, elsewhere)) = weather(reading, facts) else {
+    let Some((weather, today, elsewhere)) = weather(reading, facts) else {
         return Err(Answer::ask(Line::new("ask-which-place"), place_choices(facts)));
     };
+    let day = day_asked(reading, today);
     let Some(year) = Year::around(weather, day) else {
         return Err(Answer::hand_over(Line::new("sow-no-usual-days")));
     };
-    Ok(Asked { day, today: facts.today(), weather, year, elsewhere })
+    Ok(Asked { day, today, weather, year, elsewhere })
 }
 
 /// A crop was meant that no file has: no crop was named, a word has no meaning here, and it is not asked in
@@ -70,15 +70,16 @@ fn day_asked(reading: &Reading, today: NaiveDate) -> NaiveDate {
     this_year.filter(|day| *day >= today).or(next_year).unwrap_or(today)
 }
 
-/// The weather of a place named, else of the bed's site, else of the asker's first, else the forecast's.
-fn weather<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Option<(&'a Weather<'a>, bool)> {
+/// The weather of a place named, else of the bed's site, else of the asker's first, else the forecast's; the day
+/// there; whether it is the asker's own.
+fn weather<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Option<(&'a Weather<'a>, NaiveDate, bool)> {
     let named = facts.elsewhere.as_ref().filter(|_| !reading.places.is_empty());
     let bed = reading.beds.first().and_then(|bed| facts.bed(bed)).map(|(site, _)| site);
     let site: Option<&SiteFacts<'_>> = bed.or_else(|| facts.sites.first());
     named
-        .map(|weather| (weather, true))
-        .or_else(|| site.map(|site| (&site.weather, false)))
-        .or_else(|| facts.elsewhere.as_ref().map(|weather| (weather, true)))
+        .map(|weather| (weather, facts.now_elsewhere.date_naive(), true))
+        .or_else(|| site.map(|site| (&site.weather, site.now.date_naive(), false)))
+        .or_else(|| facts.elsewhere.as_ref().map(|weather| (weather, facts.now_elsewhere.date_naive(), true)))
 }
 
 /// Work on a roof in such heat needs a word of its own, °C.

@@ -11,6 +11,7 @@ use crate::agronomy::emergence::days_to_emergence;
 use crate::garden::BedKind;
 use crate::knowledge::{Crop, SourceRef};
 use crate::needs::season::{Fits, Hindrance, NURSERY_DAYS, Outlook, Way, outlook, usual_way};
+use crate::needs::space::bed_places;
 use crate::needs::year::Year;
 use crate::quantity::Estimate;
 use crate::understanding::Reading;
@@ -40,7 +41,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
             continue;
         }
         // What was sown already is waited for; whether today would do is then not the question.
-        let shown = sown_before(reading, asked).is_some_and(|sown| shows(&mut answer, crop, sown, asked, facts));
+        let shown = sown_before(reading, asked).is_some_and(|sown| shows(&mut answer, crop, sown, asked));
         if !shown {
             lines(&mut answer, crop, &outlook, asked);
         }
@@ -73,7 +74,7 @@ fn wanted<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Vec<&'a Crop> {
     let all: Vec<&Crop> = crops(reading, facts).collect();
     let stands = |crop: &&&Crop| {
         let beds = reading.beds.iter().filter_map(|bed| facts.bed(bed));
-        beds.flat_map(|(_, bed)| bed.standing(facts.today())).any(|planting| planting.crop == crop.id)
+        beds.flat_map(|(site, bed)| bed.standing(site.now.date_naive())).any(|planting| planting.crop == crop.id)
     };
     let others: Vec<&Crop> = all.iter().filter(|crop| !stands(crop)).copied().collect();
     if reading.beds_named && !others.is_empty() { others } else { all }
@@ -208,13 +209,13 @@ fn sown_before(reading: &Reading, asked: &Asked<'_>) -> Option<NaiveDate> {
 }
 
 /// When what was sown on a past day is to show.
-fn shows(answer: &mut Answer, crop: &Crop, sown: NaiveDate, asked: &Asked<'_>, facts: &Facts<'_>) -> bool {
+fn shows(answer: &mut Answer, crop: &Crop, sown: NaiveDate, asked: &Asked<'_>) -> bool {
     let Some(year) = Year::around(asked.weather, sown) else { return false };
     let Some(days) = emergence_days(crop, &year, year.today()) else { return false };
     let date = |days: f64| sown.checked_add_days(Days::new(days.round().max(0.0) as u64)).unwrap_or(sown);
     let shows = days.map(date);
     answer.figures.push(Figure::date("emergence", shows));
-    let past = if shows.high() < facts.today() { "past" } else { "ahead" };
+    let past = if shows.high() < asked.today { "past" } else { "ahead" };
     let line = Line::new("sow-shows-on")
         .with("crop", Said::Crop(crop.id.clone()))
         .with("sown", Said::Day(sown))
@@ -284,15 +285,9 @@ fn bed_suits(answer: &mut Answer, crop: &Crop, bed: &Subject<'_>) {
 /// So many more are raised than planted: some fail (common practice, no source).
 const RAISED_FOR_EACH: f64 = 1.25;
 
-/// How many saplings a bed takes, by the square of their spacing.
+/// How many saplings a bed takes, as they stand in it.
 fn saplings(answer: &mut Answer, crop: &Crop, bed: &Subject<'_>) {
-    let Some(area) = bed.bed.shape.area() else { return };
-    let spacing = &crop.bed.spacing.is;
-    let fit = |metres: f64| (area.as_square_metres() / (metres * metres)).floor().max(1.0);
-    let plants = Estimate::spanning(
-        fit(spacing.value().as_metres()),
-        [fit(spacing.high().as_metres()), fit(spacing.low().as_metres())],
-    );
+    let plants = bed_places(crop, bed.bed.kind, &bed.bed.shape).plants;
     let raised = plants.map(|plants| (plants * RAISED_FOR_EACH).ceil());
     answer.figures.push(Figure::number("saplings", raised, "1"));
     answer.lines.push(

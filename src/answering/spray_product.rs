@@ -8,10 +8,12 @@ use super::line::{Line, Said};
 use super::spray::{product, sprays};
 use super::spray_time::{last_spray, liquid, told_day};
 use super::subject::{Subject, subjects};
+use crate::garden::JobKind;
 use crate::knowledge::{Kind, Material, Point, SourceRef, SprayUse};
 use crate::needs::spray::{self, later};
 use crate::quantity::{Estimate, Unit, Volume};
 use crate::understanding::Reading;
+use chrono::NaiveDate;
 
 /// Days that some wait for the taste of neem to go (a kitchen page, read; not a matter of safety).
 const TASTE_DAYS: (f64, f64) = (5.0, 7.0);
@@ -94,38 +96,89 @@ fn dose(answer: &mut Answer, material: &Material, spray: &SprayUse, reading: &Re
     );
 }
 
+/// A spray with figures, and the day it was done where that is known.
+struct Sprayed<'a> {
+    material: &'a Material,
+    spray: &'a SprayUse,
+    on: Option<NaiveDate>,
+    recorded: bool,
+}
+
+impl Sprayed<'_> {
+    /// The first day to pick. The longer end counts: nobody is harmed by one day more.
+    fn pick_from(&self) -> Option<NaiveDate> {
+        Some(later(self.on?, self.spray.wait_days.is.high().ceil()))
+    }
+}
+
+/// The spray that keeps from picking longest: the one told of, and all that are noted of the beds that are meant.
+/// None where none is known; an unknown product, used last on one of the beds, leaves no answer.
+fn deciding<'a>(
+    reading: &Reading,
+    facts: &'a Facts<'_>,
+    subjects: &[Subject<'_>],
+) -> Result<Option<Sprayed<'a>>, Answer> {
+    let known = |id: &str| {
+        let material = facts.known.materials.get(id)?;
+        Some((material, material.spray.as_ref()?))
+    };
+    let named = sprays(reading, facts).next().is_some();
+    let told = with_figures(reading, facts).map(|(material, _)| material.id.clone());
+    if named && told.is_none() {
+        return Err(not_computed(Kind::Spray));
+    }
+    let mut all = Vec::new();
+    for subject in subjects {
+        let last = last_spray(subject, facts);
+        if !named
+            && let Some(last) = &last
+            && last.what.as_deref().is_none_or(|id| known(id).is_none())
+        {
+            return Err(match last.what {
+                Some(_) => not_computed(Kind::Spray),
+                None => Answer::ask(Line::new("spray-what-was-it"), product_choices()),
+            });
+        }
+        let bed = subject.own.as_ref().and_then(|id| facts.bed(id));
+        let noted = bed.iter().flat_map(|(_, bed)| &bed.jobs).filter(|job| job.job == JobKind::Spray);
+        all.extend(noted.filter_map(|job| {
+            let (material, spray) = known(job.what.as_deref()?)?;
+            Some(Sprayed { material, spray, on: Some(job.on.date()), recorded: true })
+        }));
+    }
+    if let Some((material, spray)) = told.as_deref().and_then(known) {
+        let on = told_day(reading, subjects.first().map_or(facts.today(), Subject::today));
+        // Named with no day: the wait itself is asked, unless one of it is noted.
+        if on.is_none() {
+            all.retain(|sprayed| sprayed.material.id == material.id);
+        }
+        if on.is_some() || all.is_empty() {
+            all.push(Sprayed { material, spray, on, recorded: false });
+        }
+    }
+    Ok(all.into_iter().max_by_key(Sprayed::pick_from))
+}
+
 /// The label's wait before picking, apart from the wait for taste.
 pub fn wait(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let subjects = subjects(reading, facts).unwrap_or_default();
-    let recorded = subjects.first().and_then(|subject| last_spray(subject, facts));
-    let named = sprays(reading, facts).next().is_some();
-    let of_record = recorded.as_ref().filter(|_| !named).and_then(|job| job.what.as_deref());
-    let found = match of_record {
-        Some(id) => facts.known.materials.get(id).and_then(|material| Some((material, material.spray.as_ref()?))),
-        None => with_figures(reading, facts),
+    let found = match deciding(reading, facts, &subjects) {
+        Ok(found) => found,
+        Err(unanswered) => return unanswered,
     };
-    let Some((material, spray)) = found else {
-        return if named || of_record.is_some() {
-            not_computed(Kind::Spray)
-        } else {
-            Answer::ask(Line::new("spray-what-was-it"), product_choices())
-        };
+    let Some(sprayed) = found else {
+        return Answer::ask(Line::new("spray-what-was-it"), product_choices());
     };
-    let on_record = recorded.as_ref().filter(|_| of_record.is_some()).map(|job| job.on.date());
-    let on = told_day(reading, facts).or(on_record);
+    let Sprayed { material, spray, on, recorded } = sprayed;
     let days = spray.wait_days.is;
     let mut answer = Answer::new(Outcome::Answered);
     answer.figures.push(Figure::number("days_before_picking", days, "day"));
     let material_said = Said::Material(material.id.clone());
-    answer.lines.push(match on {
-        Some(on) => {
-            // The longer end counts: nobody is harmed by one day more.
-            let from = later(on, days.high().ceil());
-            Line::new("spray-pick-from")
-                .with("material", material_said)
-                .with("on", Said::Day(on))
-                .with("from", Said::Day(from))
-        }
+    answer.lines.push(match on.zip(sprayed.pick_from()) {
+        Some((on, from)) => Line::new("spray-pick-from")
+            .with("material", material_said)
+            .with("on", Said::Day(on))
+            .with("from", Said::Day(from)),
         None => Line::new("spray-wait").with("material", material_said).with("days", Said::Span(days, 0)),
     });
     if material.id == "neem-oil" {
@@ -133,8 +186,9 @@ pub fn wait(reading: &Reading, facts: &Facts<'_>) -> Answer {
         answer.lines.push(Line::new("spray-taste").with("days", Said::Span(taste, 0)));
         answer.cite(&SourceRef::new("neem-label-notes", "wait for taste"));
     }
-    if of_record.is_some() {
-        answer.lines.push(Line::new("spray-from-record"));
+    if recorded {
+        let which = if subjects.len() > 1 { "several" } else { "one" };
+        answer.lines.push(Line::new("spray-from-record").with("which", Said::Key(which)));
     }
     answer.cautions.push(Line::new("caution-wait"));
     answer.cite(&spray.wait_days.source);

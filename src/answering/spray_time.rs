@@ -7,9 +7,10 @@ use super::handed_over::not_computed;
 use super::line::{Line, Said};
 use super::spray::product;
 use super::subject::Subject;
-use crate::garden::{BedKind, JobDone, JobKind};
+use crate::garden::{BedKind, JobDone, JobKind, RainExposure};
 use crate::knowledge::{Kind, Material, Point, SourceRef, SprayUse};
-use crate::needs::spray::{NextSpray, Obstacle, PartOfDay, litres_of_spray, next_spray};
+use crate::needs::harvest::harvest_window;
+use crate::needs::spray::{NextSpray, Obstacle, PartOfDay, SprayedBed, WASHES_OFF_MM, litres_of_spray, next_spray};
 use crate::needs::surroundings::vessel;
 use crate::quantity::Area;
 use crate::understanding::Reading;
@@ -33,9 +34,15 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, all: &[Subject<'_>]) -> Answ
         }
         let recorded = last_spray(subject, facts);
         let Some((material, spray)) = used(reading, facts, recorded.as_ref()) else { continue };
-        let told_on = told_day(reading, facts);
+        let told_on = told_day(reading, subject.today());
         let last = told_on.or_else(|| recorded.as_ref().map(|job| job.on.date()));
-        let next = next_spray(spray, last, subject.weather.as_ref(), asked_from(reading, facts));
+        let sprayed = SprayedBed {
+            last,
+            pickings: &pickings(subject),
+            open_to_rain: subject.bed.rain_counted() != RainExposure::None,
+            now: asked_from(reading, subject.now),
+        };
+        let next = next_spray(spray, &sprayed, subject.weather.as_ref());
         figures(&mut answer, subject, &next, several);
         let of_liquid = reading.points.contains(&Point::Liquid);
         if of_liquid {
@@ -63,6 +70,14 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, all: &[Subject<'_>]) -> Answ
     answer
 }
 
+/// The days to come on which a crop of the bed is first ready. When a crop that is picked already is picked next is
+/// nobody's record: that is said in words.
+fn pickings(subject: &Subject<'_>) -> Vec<NaiveDate> {
+    let Some(weather) = &subject.weather else { return Vec::new() };
+    let windows = subject.standing.iter().filter_map(|standing| harvest_window(&standing.plain(), weather));
+    windows.map(|window| window.first.value()).filter(|first| *first >= subject.today()).collect()
+}
+
 /// The last spray that is noted of a bed.
 pub fn last_spray(subject: &Subject<'_>, facts: &Facts<'_>) -> Option<JobDone> {
     let (_, bed) = facts.bed(subject.own.as_ref()?)?;
@@ -70,18 +85,17 @@ pub fn last_spray(subject: &Subject<'_>, facts: &Facts<'_>) -> Option<JobDone> {
 }
 
 /// The day of the last spray as the message tells it: one gone by, or today if it says that it was done.
-pub fn told_day(reading: &Reading, facts: &Facts<'_>) -> Option<NaiveDate> {
-    let today = facts.today();
+pub fn told_day(reading: &Reading, today: NaiveDate) -> Option<NaiveDate> {
     let done = reading.did == Some(JobKind::Spray);
     let fits = |day: &NaiveDate| *day < today || *day == today && done && reading.days.len() == 1;
     reading.days.iter().map(|(day, _)| *day).find(fits)
 }
 
 /// Where a day to come is asked about, it is looked at from its first minute.
-fn asked_from(reading: &Reading, facts: &Facts<'_>) -> DateTime<FixedOffset> {
-    let coming = reading.days.iter().map(|(day, _)| *day).find(|day| *day > facts.today());
+fn asked_from(reading: &Reading, now: DateTime<FixedOffset>) -> DateTime<FixedOffset> {
+    let coming = reading.days.iter().map(|(day, _)| *day).find(|day| *day > now.date_naive());
     let midnight = coming.map(|day| day.and_time(NaiveTime::MIN));
-    midnight.and_then(|day| day.and_local_timezone(*facts.now.offset()).single()).unwrap_or(facts.now)
+    midnight.and_then(|day| day.and_local_timezone(*now.offset()).single()).unwrap_or(now)
 }
 
 /// The product named, else the one last used on the bed, else the usual one; none where it has no figures.
@@ -127,7 +141,7 @@ pub fn liquid(answer: &mut Answer, subject: &Subject<'_>, facts: &Facts<'_>, sev
 
 /// The ground that the bed's leaves stand over.
 fn leaf_ground(subject: &Subject<'_>, facts: &Facts<'_>) -> Area {
-    match subject.surroundings(facts, facts.today()) {
+    match subject.surroundings(facts, subject.today()) {
         Some(around) => around.filled().top * around.leaf_spread(),
         None => vessel(&subject.bed.shape).measures().top,
     }
@@ -151,7 +165,9 @@ fn lines(
             .with("part", Said::Key(part_key(hours.part)))
             .with("from", Said::Clock(hours.from))
             .with("until", Said::Clock(hours.until)),
-        None if next.moved_by.is_empty() => line.with("part", Said::Key("day")),
+        None if next.moved_by.iter().all(|obstacle| *obstacle == Obstacle::Picking) => {
+            line.with("part", Said::Key("day"))
+        }
         None => line.with("part", Said::Key("none")),
     });
     let every = Said::Span(spray.every_days.is, 0);
@@ -159,6 +175,10 @@ fn lines(
         Some(last) => Line::new("spray-last").with("last", Said::Day(last)).with("every", every),
         None => Line::new("spray-no-record").with("every", every),
     });
+    if let Some(rain) = next.washed_off {
+        let line = Line::new("spray-washed-off").with("day", Said::Day(rain));
+        answer.lines.push(line.with("rain", Said::Number(WASHES_OFF_MM, 0)));
+    }
     if next.hours.is_some() && !next.moved_by.is_empty() {
         let by = next.moved_by.iter().map(|obstacle| {
             Said::Line(Box::new(Line::new("spray-obstacle").with("what", Said::Key(obstacle_key(*obstacle)))))
@@ -190,6 +210,7 @@ fn obstacle_key(obstacle: Obstacle) -> &'static str {
         Obstacle::Rain => "rain",
         Obstacle::Wind => "wind",
         Obstacle::Heat => "heat",
+        Obstacle::Picking => "picking",
     }
 }
 

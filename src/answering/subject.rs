@@ -10,7 +10,7 @@ use crate::needs::surroundings::{Standing, Surroundings};
 use crate::quantity::{Unit, UnitOf, Written};
 use crate::understanding::{Measured, Reading};
 use crate::weather::Weather;
-use chrono::NaiveDate;
+use chrono::{DateTime, FixedOffset, NaiveDate};
 
 /// A bed an answer is about.
 #[derive(Debug, Clone)]
@@ -29,6 +29,8 @@ pub struct Subject<'a> {
     pub depth_assumed: bool,
     pub hose_l_min: Option<f64>,
     pub can: Option<crate::quantity::Volume>,
+    /// The moment of asking, on the bed's own clock.
+    pub now: DateTime<FixedOffset>,
 }
 
 /// A crop in it.
@@ -40,15 +42,22 @@ pub struct StandingCrop<'a> {
     pub plants: Option<u32>,
 }
 
+impl<'a> StandingCrop<'a> {
+    /// As the sums take it.
+    pub const fn plain(&self) -> Standing<'a> {
+        Standing { crop: self.crop, microgreen: self.microgreen, start: self.start, plants: self.plants }
+    }
+}
+
 impl<'a> Subject<'a> {
+    /// The day of asking where it stands.
+    pub fn today(&self) -> NaiveDate {
+        self.now.date_naive()
+    }
+
     /// The bed under its own sky; none without weather or mix.
     pub fn surroundings<'s>(&'s self, facts: &'s Facts<'a>, today: NaiveDate) -> Option<Surroundings<'s>> {
-        let standing = self.standing.iter().map(|standing| Standing {
-            crop: standing.crop,
-            microgreen: standing.microgreen,
-            start: standing.start,
-            plants: standing.plants,
-        });
+        let standing = self.standing.iter().map(StandingCrop::plain);
         Some(Surroundings {
             bed: &self.bed,
             mix: self.mix(facts)?,
@@ -89,7 +98,12 @@ impl Subject<'_> {
 
 /// The beds of a reading, or what to ask back.
 pub fn subjects<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Result<Vec<Subject<'a>>, Answer> {
-    let home = facts.sites.first();
+    // A described bed stands at the place that was named, unless that is where the asker's own site is.
+    let is_home = |site: &&SiteFacts<'_>| {
+        let nearest = site.weather.normals().map(|(place, _)| place.id.as_str());
+        reading.places.is_empty() || reading.places.iter().any(|named| nearest == Some(named))
+    };
+    let home = facts.sites.first().filter(is_home);
     if let Some((bed, depth_assumed)) = described_bed(reading) {
         let standing = crops(reading, facts).map(|crop| established(crop, reading.microgreen)).collect();
         return Ok(vec![Subject { depth_assumed, ..at(bed, standing, home, facts) }]);
@@ -141,7 +155,8 @@ fn established(crop: &Crop, microgreen: bool) -> StandingCrop<'_> {
 
 fn own<'a>(id: &BedId, reading: &Reading, facts: &'a Facts<'a>) -> Option<Subject<'a>> {
     let (site, bed) = facts.bed(id)?;
-    let standing = bed.standing(facts.today()).into_iter().filter_map(|planting| {
+    let today = site.now.date_naive();
+    let standing = bed.standing(today).into_iter().filter_map(|planting| {
         Some(StandingCrop {
             crop: facts.known.crops.get(&planting.crop)?,
             microgreen: planting.microgreen,
@@ -158,7 +173,7 @@ fn own<'a>(id: &BedId, reading: &Reading, facts: &'a Facts<'a>) -> Option<Subjec
     }
     let sun_hours = match bed.bed.sun_counted(&site.site) {
         Sun::Stated(hours) | Sun::Assumed(hours) => hours,
-        Sun::FromWalls => sun_by_walls::sun_hours(site.site.latitude_deg, &site.site.walls, facts.today()),
+        Sun::FromWalls => sun_by_walls::sun_hours(site.site.latitude_deg, &site.site.walls, today),
     };
     let assumed = bed.bed.assumed(&site.site);
     Some(Subject { own: Some(id.clone()), sun_hours, assumed, ..at(bed.bed.clone(), standing, Some(site), facts) })
@@ -178,6 +193,7 @@ fn at<'a>(
         own: None,
         standing,
         weather: site.map(|site| site.weather.clone()).or_else(|| facts.elsewhere.clone()),
+        now: site.map_or(facts.now_elsewhere, |site| site.now),
         sun_hours: USUAL_SUN_HOURS,
         assumed: vec![Assumed::SunHours],
         usual: false,

@@ -13,11 +13,9 @@ use crate::weather::Weather;
 use chrono::{Days, NaiveDate};
 use serde_json::json;
 
-/// A cause this likely is told without a further question, as is one that is so much likelier than the next
-/// (judgement).
-const LIKELY: f64 = 0.5;
-const LIKELIER: f64 = 0.3;
-const AHEAD: f64 = 1.3;
+/// A cause this likely is told without a further question (judgement); a less likely one where it is so many times
+/// likelier than the next.
+const LIKELY: [(f64, f64); 3] = [(0.5, 1.0), (0.3, 1.3), (LEAST, 2.5)];
 /// Less than this is not told as a cause at all once questions are at an end (judgement).
 const LEAST: f64 = 0.2;
 /// A second cause this likely is named beside the first.
@@ -39,7 +37,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let described = !case.seen.is_empty() || !case.named.is_empty();
     let Some(first) = all.first().filter(|_| described || reading.asked < QUESTIONS) else { return not_known() };
     let next = all.get(1).map_or(0.0, |cause| cause.weight);
-    let clear = first.weight >= LIKELY || first.weight >= LIKELIER && first.weight >= next * AHEAD;
+    let clear = LIKELY.iter().any(|(least, ahead)| first.weight >= *least && first.weight >= next * ahead);
     if described && (clear || reading.asked >= QUESTIONS) {
         return told(&all, &case, reading, facts);
     }

@@ -11,7 +11,7 @@ use super::{water_away, water_now, water_salt};
 use crate::garden::Assumed;
 use crate::knowledge::Aspect;
 use crate::needs::heat::{PastLimit, past_limit};
-use crate::needs::salt::Salts;
+use crate::needs::salt::{FlushDay, Salts};
 use crate::needs::water::WaterWeek;
 use crate::quantity::{Estimate, Temperature, UnitOf, Volume};
 use crate::understanding::Reading;
@@ -34,7 +34,14 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if subjects.iter().all(|subject| subject.weather.is_none()) {
         return Answer::ask(Line::new("ask-which-place"), place_choices(facts));
     }
-    let beds: Vec<BedWater<'_>> = subjects.iter().filter_map(|subject| BedWater::of(subject, said, facts)).collect();
+    let mut unsummed = Vec::new();
+    let mut beds: Vec<BedWater<'_>> = Vec::new();
+    for subject in &subjects {
+        match BedWater::of(subject, said, facts) {
+            Some(bed) => beds.push(bed),
+            None => unsummed.push(subject.called()),
+        }
+    }
     if beds.is_empty() {
         return super::handed_over::not_known();
     }
@@ -52,11 +59,14 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     } else {
         usual(&mut answer, &beds, reading);
     }
+    let all_summed = unsummed.is_empty();
+    answer.lines.extend(not_summed(unsummed));
     let several = beds.len() > 1;
     for bed in &beds {
         figures(&mut answer, bed, reading, several);
     }
-    if reading.all_beds || several && beds.len() == facts.beds().count() {
+    // A total with a bed missing is no total of the site.
+    if all_summed && (reading.all_beds || several && beds.len() == facts.beds().count()) {
         let all = by_the_day(&beds);
         answer.figures.push(Figure::number("litres_per_day_site", all.map(Volume::as_litres), "L/day"));
     }
@@ -67,6 +77,11 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         answer.lines.extend(assumptions(first, facts));
     }
     answer
+}
+
+/// Beds that are asked about and can't be summed are named, never passed over.
+pub fn not_summed(beds: Vec<Said>) -> Option<Line> {
+    (!beds.is_empty()).then(|| Line::new("water-not-summed").with("beds", Said::List(beds)))
 }
 
 /// The reading as a question of water takes it: what a drip or a hose gives describes no bed, and who goes
@@ -208,7 +223,9 @@ fn figures(answer: &mut Answer, water: &BedWater<'_>, reading: &Reading, several
         put(Figure::number("days_until_dry", days, "day"));
     }
     if let Some(Salts::Flush(flush)) = &water.salts {
-        put(Figure::date("next_flush", flush.on));
+        if let FlushDay::Between(days) = flush.on {
+            put(Figure::date("next_flush", days));
+        }
         put(Figure::quantity("litres_to_flush", &flush.litres));
     }
 }
@@ -258,8 +275,13 @@ fn assumptions(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
     } else if subject.assumed.contains(&Assumed::SunHours) {
         lines.push(Line::new("assumed-sun").with("hours", Said::Hours(subject.sun_hours)));
     }
+    let own = subject.own.as_ref().and_then(|id| facts.bed(id));
+    if own.is_some_and(|(_, bed)| bed.net_unrated) {
+        let cut = Said::Percent(subject.bed.net_counted().as_percent());
+        lines.push(Line::new("assumed-net").with("cut", cut));
+    }
     if week.usual_days == week.days.len() && week.rain.as_millimetres() >= WET_WEEK_MM {
-        lines.push(Line::new("assumed-even-rain"));
+        lines.push(Line::new("assumed-usual-rain").with("days", Said::Number(week.wet_days(), 0)));
     }
     if week.usual_days > 0 {
         let place = subject.weather.as_ref().and_then(|weather| weather.normals());
@@ -267,7 +289,7 @@ fn assumptions(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
             lines.push(
                 Line::new("assumed-usual-days")
                     .with("place", Said::Place(place.id.clone()))
-                    .with("day", Said::Day(facts.today())),
+                    .with("day", Said::Day(subject.today())),
             );
         }
     }

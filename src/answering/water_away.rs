@@ -8,8 +8,8 @@ use super::water::{TOLD_ONE_BY_ONE, rhythm_key};
 use super::water_bed::BedWater;
 use crate::garden::BedKind;
 use crate::knowledge::Aspect;
-use crate::needs::dry_down::HORIZON_DAYS;
-use crate::quantity::{Estimate, Fraction};
+use crate::needs::dry_down::Lasts;
+use crate::quantity::Fraction;
 use crate::understanding::Reading;
 use chrono::{Days, NaiveDate};
 
@@ -27,22 +27,29 @@ struct Away {
 
 /// How long each bed lasts, which is short first, what buys days, and who has to come.
 pub fn answered(answer: &mut Answer, beds: &[BedWater<'_>], reading: &Reading, facts: &Facts<'_>) {
-    let away = away(reading, facts.today());
-    let mut lasts: Vec<(&BedWater<'_>, Estimate<f64>)> = beds
-        .iter()
-        .filter_map(|bed| Some((bed, bed.left_from((away.from, LEAVING_H), None, facts)?.until_dry)))
-        .collect();
-    for (bed, days) in &lasts {
-        let own = bed.subject.own.as_ref().filter(|_| beds.len() > 1);
-        answer.figures.push(Figure::number("days_until_dry", *days, "day").of_bed(own));
+    let away = away(reading, beds.first().map_or(facts.today(), |bed| bed.subject.today()));
+    let mut unknown = Vec::new();
+    let mut lasts: Vec<(&BedWater<'_>, Lasts)> = Vec::new();
+    for bed in beds {
+        match bed.left_from((away.from, LEAVING_H), None, facts) {
+            Some(down) => lasts.push((bed, down.until_dry)),
+            None => unknown.push(bed.subject.called()),
+        }
     }
-    lasts.sort_by(|(_, a), (_, b)| a.value().total_cmp(&b.value()));
+    for (bed, lasts) in &lasts {
+        let own = bed.subject.own.as_ref().filter(|_| beds.len() > 1);
+        if let Some(days) = lasts.known() {
+            answer.figures.push(Figure::number("days_until_dry", days, "day").of_bed(own));
+        }
+    }
+    let days = |lasts: &Lasts| days(lasts, away.from);
+    lasts.sort_by(|(_, a), (_, b)| a.about().total_cmp(&b.about()));
     let Some((first, shortest)) = lasts.first() else {
         answer.lines.push(Line::new("water-away-unknown"));
         return;
     };
     let gone = away.until.map(|until| (until - away.from).num_days() + 1);
-    let enough = gone.is_some_and(|gone| shortest.low() >= gone as f64);
+    let enough = gone.is_some_and(|gone| shortest.sure() >= gone as f64);
     answer.lines.push(
         dates(&away, reading)
             .with("bed", first.subject.called())
@@ -55,13 +62,14 @@ pub fn answered(answer: &mut Answer, beds: &[BedWater<'_>], reading: &Reading, f
         });
         answer.lines.push(Line::new("water-away-others").with("beds", Said::List(others.collect())));
     }
+    answer.lines.extend(super::water::not_summed(unknown));
     if enough {
         answer.lines.push(Line::new("water-away-enough"));
         return;
     }
     if let Some(sheltered) = first.left_from((away.from, LEAVING_H), Some(HEAVY_NET), facts) {
         // Told only where it buys something to speak of.
-        if sheltered.until_dry.value() >= shortest.value() + 0.2 {
+        if sheltered.until_dry.about() >= shortest.about() + 0.2 {
             answer.lines.push(
                 Line::new("water-away-shelter")
                     .with("bed", first.subject.called())
@@ -100,20 +108,30 @@ fn dates(away: &Away, reading: &Reading) -> Line {
     }
 }
 
-/// Days as a person counts them, rounded outward; beyond the horizon only that many.
-fn days(is: &Estimate<f64>) -> Said {
-    let step = if is.high() < 4.0 { 0.5 } else { 1.0 };
-    let (low, high) = ((is.low() / step).floor() * step, (is.high() / step).ceil() * step);
-    let (how, low, high) = match (is.value() >= HORIZON_DAYS as f64, low > 0.0) {
-        (true, _) => ("long", HORIZON_DAYS as f64, HORIZON_DAYS as f64),
-        (false, true) if high >= HORIZON_DAYS as f64 => ("at-least", low, low),
-        (false, _) if high <= 1.0 => ("part", low, high),
-        (false, true) => ("days", low, high),
-        (false, false) => ("up-to", high, high),
+/// Days as a person counts them, rounded outward. An open end is told by the day before which nothing runs short.
+fn days(lasts: &Lasts, from: NaiveDate) -> Said {
+    let (how, low, high) = match lasts {
+        Lasts::For(is) => {
+            let step = if is.high() < 4.0 { 0.5 } else { 1.0 };
+            let (low, high) = ((is.low() / step).floor() * step, (is.high() / step).ceil() * step);
+            match low > 0.0 {
+                _ if high <= 1.0 => ("part", low, high),
+                true => ("days", low, high),
+                false => ("up-to", high, high),
+            }
+        }
+        Lasts::AtLeast(days) => {
+            let step = if *days < 4.0 { 0.5 } else { 1.0 };
+            let days = (days / step).floor() * step;
+            ("open", days, days)
+        }
     };
     let both = || Line::new("span").with("low", Said::Hours(low)).with("high", Said::Hours(high));
     let n = if low < high { Said::Line(Box::new(both())) } else { Said::Hours(low) };
-    Said::Line(Box::new(Line::new("water-days").with("how", Said::Key(how)).with("n", n)))
+    let whole = (lasts.sure() + LEAVING_H / 24.0).floor().max(0.0) as u64;
+    let not_before = from.checked_add_days(Days::new(whole)).unwrap_or(from);
+    let line = Line::new("water-days").with("how", Said::Key(how)).with("n", n).with("day", Said::Day(not_before));
+    Said::Line(Box::new(line))
 }
 
 fn away(reading: &Reading, today: NaiveDate) -> Away {

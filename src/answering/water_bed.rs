@@ -5,8 +5,9 @@ use super::line::{Line, Said};
 use super::subject::Subject;
 use crate::garden::{JobKind, RainExposure};
 use crate::knowledge::Aspect;
+use crate::needs::day_course::{Hour, share_by};
 use crate::needs::dry_down::{DryDown, dry_down};
-use crate::needs::looks::{Hour, factor, lost_since, share_by, waterings};
+use crate::needs::looks::{factor, lost_since, waterings};
 use crate::needs::loss_factor::LossFactor;
 use crate::needs::salt::{Salts, salts};
 use crate::needs::surroundings::Surroundings;
@@ -55,12 +56,12 @@ pub struct LastWatering {
 impl<'a> BedWater<'a> {
     /// None where its week can't be summed.
     pub fn of(subject: &'a Subject<'a>, reading: &Reading, facts: &'a Facts<'a>) -> Option<Self> {
-        let around = subject.surroundings(facts, facts.today())?;
+        let around = subject.surroundings(facts, subject.today())?;
         let own = subject.own.as_ref().and_then(|id| facts.bed(id));
         let factor = own.map_or(LossFactor::UNSEEN, |(_, bed)| factor(&around, &bed.jobs, &bed.seen));
         let week = water_week_of(&around, &factor)?;
         let today = week.days.first()?.0;
-        let now = (facts.today(), f64::from(facts.now.num_seconds_from_midnight()) / 3600.0);
+        let now = (subject.today(), f64::from(subject.now.num_seconds_from_midnight()) / 3600.0);
         let last = last(&around, own.map(|(_, bed)| bed.jobs.as_slice()), reading, now, &factor);
         let water_ds_m = own.and_then(|(site, _)| site.site.water_ec_ds_m).filter(|ec| *ec > 0.0);
         let salts = own.zip(water_ds_m).and_then(|((_, bed), ec)| {
@@ -69,7 +70,7 @@ impl<'a> BedWater<'a> {
             salts(&around, ec, since, &factor)
         });
         let flushed = own.is_some_and(|(_, bed)| bed.jobs.iter().any(|job| job.job == JobKind::Flush));
-        let saplings = around.standing.iter().any(|standing| round_saplings(standing, facts.today()));
+        let saplings = around.standing.iter().any(|standing| round_saplings(standing, subject.today()));
         let gentle = match (seed_on_top(&around), saplings) {
             (true, _) => Some("water-seed"),
             (false, true) => Some("water-saplings"),
@@ -111,13 +112,13 @@ impl<'a> BedWater<'a> {
         }
     }
 
-    /// Days from now: since its last watering where that is known; from a full one where it is to be left.
+    /// Days from now, since its last watering, where that is known and they end within what can be looked at.
     pub fn days_until_dry(&self, reading: &Reading) -> Option<Estimate<f64>> {
         if reading.aspects.iter().any(|aspect| matches!(aspect, Aspect::Away | Aspect::Without)) {
             return None;
         }
         let last = self.last.as_ref()?;
-        Some(last.down.until_dry.map(|days| (days - last.ago).max(0.0)))
+        Some(last.down.until_dry.known()?.map(|days| (days - last.ago).max(0.0)))
     }
 
     /// Minutes of drip for one watering, where what it gives was said.
@@ -183,9 +184,9 @@ fn last(
 ) -> Option<LastWatering> {
     /// A day without its hour: the morning turn.
     const MORNING_H: f64 = 7.0;
+    let hour = reading.parts_of_day.iter().map(|part| part.counts_h).reduce(f64::max).unwrap_or(MORNING_H);
     let told = (reading.did == Some(JobKind::Water)).then(|| reading.days.first().map_or(now.0, |(day, _)| *day));
-    let told =
-        told.filter(|day| *day <= now.0).map(|day| (day, MORNING_H.min(if day == now.0 { now.1 } else { 24.0 })));
+    let told = told.filter(|day| *day <= now.0).map(|day| (day, hour.min(if day == now.0 { now.1 } else { 24.0 })));
     let recorded = jobs.and_then(|jobs| waterings(jobs, now).next()).map(|(hour, _)| hour);
     let at = told.or(recorded)?;
     let down = dry_down(around, at, factor)?;

@@ -42,7 +42,7 @@ fn pour(bed: &BedWater<'_>, last: &LastWatering) -> Volume {
 
 /// The last turn that is not later than the bed can wait, and how many days ahead it lies.
 fn turn(hour: f64, last: &LastWatering) -> (&'static str, u64) {
-    let due_in_h = (last.down.until_due.value() - last.ago) * 24.0;
+    let due_in_h = (last.down.until_due.about() - last.ago) * 24.0;
     let midday = hour >= MIDDAY_H.0 && hour < MIDDAY_H.1;
     /// Longer overdue than this, waiting for the evening costs more than watering at noon (judgement).
     const CANNOT_WAIT_H: f64 = -3.0;

@@ -5,7 +5,7 @@ use super::line::{Line, Said};
 use super::water::TOLD_ONE_BY_ONE;
 use super::water_bed::BedWater;
 use crate::knowledge::SourceRef;
-use crate::needs::salt::{Flush, Salts};
+use crate::needs::salt::{Flush, FlushDay, Salts};
 use crate::quantity::Estimate;
 
 /// A flush nearer than this is told unasked, days.
@@ -49,7 +49,7 @@ pub fn answered(answer: &mut Answer, beds: &[BedWater<'_>]) -> Option<Answer> {
 pub fn soon(bed: &BedWater<'_>) -> Option<Line> {
     match &bed.salts {
         Some(Salts::Flush(flush)) if bed.flushed => {
-            let ahead = (flush.on.value() - bed.today.date).num_days();
+            let ahead = (flush.on.likeliest() - bed.today.date).num_days();
             (ahead <= SOON_DAYS).then(|| told(bed, flush))
         }
         _ => None,
@@ -76,11 +76,15 @@ pub fn cite(answer: &mut Answer, flush: &Flush) {
 }
 
 fn told(bed: &BedWater<'_>, flush: &Flush) -> Line {
-    let due = flush.on.value() <= bed.today.date;
+    let (when, day) = match flush.on {
+        on if on.likeliest() <= bed.today.date => ("now", Said::Day(on.likeliest())),
+        FlushDay::Between(days) => ("ahead", Said::Days(days)),
+        FlushDay::OrLater(day) => ("later", Said::Day(day)),
+    };
     Line::new("water-flush")
-        .with("when", Said::Key(if due { "now" } else { "ahead" }))
+        .with("when", Said::Key(when))
         .with("bed", bed.subject.called())
-        .with("day", Said::Days(flush.on))
+        .with("day", day)
         .with("usual", Said::About(Estimate::exactly(flush.litres.value())))
         .with("litres", Said::Volume(flush.litres))
 }

@@ -7,13 +7,15 @@ use super::subject::Subject;
 use super::water::rhythm_key;
 use super::water_bed::BedWater;
 use crate::agronomy::reference_et::Procedure;
+use crate::garden::RainExposure;
 use crate::knowledge::SourceRef;
 use crate::needs::loss_factor::LossFactor;
 use crate::needs::salt::Salts;
 use crate::needs::water::{Limit, WaterWeek};
 use crate::needs::water_day::DayLoss;
-use crate::needs::water_doubts::DoubtName;
+use crate::needs::water_doubts::{DEW_BELOW_TMIN_K, DoubtName};
 use crate::quantity::{Estimate, Fraction, WaterDepth};
+use crate::weather::aridity::SEMI_ARID_BELOW;
 
 /// What `why` shows.
 pub fn working(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
@@ -31,6 +33,8 @@ pub fn working(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
             .with("source", Said::Source(SourceRef::new("fao56", "eq. 6"))),
     );
     lines.extend(procedures(week));
+    lines.extend(dry_air(subject, week));
+    lines.extend(showers(subject, week));
     lines.push(
         Line::new("working-light")
             .with("hours", Said::Hours(subject.sun_hours))
@@ -44,7 +48,7 @@ pub fn working(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
             .with("evaporation", Said::Number(mean(|loss| loss.evaporation), 2))
             .with("highest", Said::Number(mean(|loss| loss.highest), 2)),
     );
-    if let Some(surroundings) = subject.surroundings(facts, facts.today()) {
+    if let Some(surroundings) = subject.surroundings(facts, subject.today()) {
         let filled = surroundings.filled();
         lines.push(
             Line::new("working-loss")
@@ -143,6 +147,34 @@ fn estimated(week: &WaterWeek) -> Vec<Line> {
     lines
 }
 
+/// Why the dew point was taken lower than the night's minimum.
+fn dry_air(subject: &Subject<'_>, week: &WaterWeek) -> Option<Line> {
+    let index = subject.weather.as_ref()?.arid()?;
+    let guessed = week.days.iter().any(|(day, _)| day.humidity_mean.is_none());
+    guessed.then(|| {
+        Line::new("working-dry-air")
+            .with("index", Said::Number(index, 2))
+            .with("limit", Said::Number(SEMI_ARID_BELOW, 1))
+            .with("class", Said::Source(SourceRef::new(ARIDITY_SOURCE, "")))
+            .with("kelvins", Said::Number(DEW_BELOW_TMIN_K, 0))
+            .with("source", Said::Source(SourceRef::new("fao56", "eq. 6-6")))
+    })
+}
+
+/// How usual rain was counted.
+fn showers(subject: &Subject<'_>, week: &WaterWeek) -> Option<Line> {
+    let reaches = subject.bed.rain_counted() != RainExposure::None;
+    let days = Some(week.wet_days()).filter(|days| reaches && *days >= 0.5)?;
+    Some(
+        Line::new("working-showers")
+            .with("rain", Said::Depth(Estimate::exactly(week.rain)))
+            .with("days", Said::Number(days, 0)),
+    )
+}
+
+/// The source of the classes of aridity.
+const ARIDITY_SOURCE: &str = "unep-aridity-1992";
+
 fn procedure_key(procedure: Procedure) -> &'static str {
     match procedure {
         Procedure::SolarFromSunshine => "sunshine",
@@ -183,6 +215,11 @@ pub fn cite(answer: &mut Answer, bed: &BedWater<'_>, facts: &Facts<'_>) {
         for procedure in loss.reference.procedures.iter() {
             answer.cite(&SourceRef::new("fao56", procedure.place()));
         }
+    }
+    if dry_air(subject, week).is_some() {
+        answer.cite(&SourceRef::new("fao56", "eq. 6-6"));
+        answer.cite(&SourceRef::new("fao56", "eq. 52"));
+        answer.cite(&SourceRef::new(ARIDITY_SOURCE, ""));
     }
     for standing in &subject.standing {
         let water = &standing.crop.water;

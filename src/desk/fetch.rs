@@ -3,15 +3,19 @@
 use super::house::House;
 use crate::answering::{BedFacts, Facts, SiteFacts};
 use crate::garden::rights::may_see_site;
-use crate::garden::{Person, Store, StoreError};
+use crate::garden::{Person, Role, SiteId, Store, StoreError};
 use crate::understanding::{Asker, OwnBed, Reading};
 use crate::weather::{Forecast, Weather};
-use chrono::{DateTime, FixedOffset, Offset};
+use chrono::{DateTime, FixedOffset, NaiveDate, Offset};
 
 /// What a person may see of the garden, as it stood at a moment.
 pub struct Seen<'a> {
     pub asker: Option<Person>,
     pub sites: Vec<SiteFacts<'a>>,
+    /// Names of other clients with the sites of theirs that this person may see.
+    people: Vec<(String, Vec<SiteId>)>,
+    /// Names of people and sites that this person may not see: known only so that nothing is told of them.
+    others: Vec<String>,
     /// The moment, in the time zone of the asker's first site.
     pub now: DateTime<FixedOffset>,
 }
@@ -26,12 +30,15 @@ pub fn seen<'a>(
 ) -> Result<Seen<'a>, StoreError> {
     let mut sites = Vec::new();
     let mut local = None;
+    let (people, mut others) = names_of_people(house, store, asker.as_ref())?;
     for site in store.sites()? {
         if !may_see_site(asker.as_ref(), &site.id) {
+            others.push(site.name);
             continue;
         }
         let here = now.with_timezone(&site.timezone);
-        local.get_or_insert_with(|| here.with_timezone(&here.offset().fix()));
+        let here = here.with_timezone(&here.offset().fix());
+        local.get_or_insert(here);
         let mut beds = Vec::new();
         for bed in store.beds_of_site(&site.id)? {
             let mut plantings = store.plantings_of_bed(&bed.id)?;
@@ -40,31 +47,74 @@ pub fn seen<'a>(
             jobs.retain(|job| job.on.has_come(here.naive_local()));
             let mut looks = store.seen_of_bed(&bed.id)?;
             looks.retain(|look| look.on.has_come(here.naive_local()));
-            beds.push(BedFacts { bed, plantings, jobs, seen: looks });
+            let net_unrated = bed.net_unrated(&jobs);
+            let bed = bed.as_worked(&jobs, |id| house.known.mixes.contains_key(id));
+            beds.push(BedFacts { bed, net_unrated, plantings, jobs, seen: looks });
         }
         let position = (site.latitude_deg, site.longitude_deg, site.elevation_m);
-        sites.push(SiteFacts { weather: Weather::at(position, forecast, &house.known), site, beds });
+        let weather = Weather::at(position, forecast, &house.known);
+        sites.push(SiteFacts { site, now: here, beds, weather });
     }
-    Ok(Seen { asker, sites, now: local.unwrap_or(now) })
+    Ok(Seen { asker, sites, people, others, now: local.unwrap_or(now) })
+}
+
+/// Clients by the words of their names, with those of their sites that the asker may see; and those of whom she may
+/// see nothing. Short names and everyday words are left out: they are said of other things.
+#[expect(clippy::type_complexity, reason = "two lists that are parted at once")]
+fn names_of_people(
+    house: &House,
+    store: &dyn Store,
+    asker: Option<&Person>,
+) -> Result<(Vec<(String, Vec<SiteId>)>, Vec<String>), StoreError> {
+    const SHORTEST: usize = 4;
+    let (mut people, mut others) = (Vec::new(), Vec::new());
+    for person in store.people()? {
+        let own = asker.is_some_and(|asker| asker.id == person.id);
+        if own || person.role != Role::Client {
+            continue;
+        }
+        let words = person
+            .name
+            .split_whitespace()
+            .filter(|word| word.chars().count() >= SHORTEST && !house.known.ordinary.is(&word.to_lowercase()));
+        let seen: Vec<SiteId> = person.sites.iter().filter(|site| may_see_site(asker, site)).cloned().collect();
+        for word in words.map(str::to_owned) {
+            if seen.is_empty() { others.push(word) } else { people.push((word, seen.clone())) }
+        }
+    }
+    Ok((people, others))
 }
 
 impl<'a> Seen<'a> {
     /// What this person may mean by a name.
     #[must_use]
     pub fn names(&self, before: Option<Reading>) -> Asker {
-        let today = self.now.date_naive();
-        let beds = self.sites.iter().flat_map(|site| &site.beds).map(|bed| OwnBed {
+        let beds = self.sites.iter().flat_map(|site| site.beds.iter().map(move |bed| (site, bed)));
+        let beds = beds.map(|(site, bed)| OwnBed {
             id: bed.bed.id.clone(),
             kind: bed.bed.kind,
             names: bed.bed.names.clone(),
             crops: bed
-                .standing(today)
+                .standing(site.now.date_naive())
                 .into_iter()
                 .map(|planting| (planting.crop.clone(), planting.microgreen))
                 .collect(),
         });
         let sites = self.sites.iter().map(|site| (site.site.id.clone(), site.site.name.clone()));
-        Asker { beds: beds.collect(), sites: sites.collect(), before }
+        Asker {
+            beds: beds.collect(),
+            sites: sites.collect(),
+            people: self.people.clone(),
+            others: self.others.clone(),
+            before,
+        }
+    }
+
+    /// The day of asking where the beds of a reading stand.
+    #[must_use]
+    pub fn day_of(&self, reading: &Reading) -> NaiveDate {
+        let stands = |site: &&SiteFacts<'_>| site.beds.iter().any(|bed| reading.beds.contains(&bed.bed.id));
+        self.sites.iter().find(stands).map_or(self.now, |site| site.now).date_naive()
     }
 
     /// The facts an answer rests on.
@@ -80,7 +130,9 @@ impl<'a> Seen<'a> {
                 Weather::at(position, Some(forecast), known)
             })
         });
+        let there = named.map(|place| self.now.with_timezone(&place.timezone));
+        let now_elsewhere = there.map_or(self.now, |there| there.with_timezone(&there.offset().fix()));
         let articles = house.index.articles(&reading.search, ARTICLES);
-        Facts { known, now: self.now, asker: self.asker, sites: self.sites, elsewhere, articles }
+        Facts { known, now: self.now, asker: self.asker, sites: self.sites, elsewhere, now_elsewhere, articles }
     }
 }

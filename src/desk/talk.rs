@@ -88,7 +88,14 @@ impl<'a> Desk<'a> {
     /// The reading of a message; "why?" is read as the message before, its working asked for.
     fn read(&self, message: &Message, seen: &Seen<'_>, before: Option<Reading>) -> (Reading, Option<Reading>) {
         let reader = Reader { known: &self.house.known, index: &self.house.index, gazetteer: &self.house.gazetteer };
-        let (reading, second) = read(&message.text, &reader, &seen.names(before.clone()), seen.now.date_naive());
+        let names = seen.names(before.clone());
+        let today = seen.now.date_naive();
+        let (mut reading, mut second) = read(&message.text, &reader, &names, today);
+        // "Today" is the day of the beds that are meant: known only once they are read.
+        let there = seen.day_of(&reading);
+        if there != today {
+            (reading, second) = read(&message.text, &reader, &names, there);
+        }
         match before {
             Some(before) if reading.why => (Reading { why: true, language: reading.language, ..before }, None),
             _ => (reading, second),

@@ -1,10 +1,11 @@
 //! Beds: a box, basket, tray, pot or bag, and what counts where nothing was said.
 
 use super::id::BedId;
+use super::job::{JobDone, JobKind};
 use super::measure::Measure;
 use super::site::Site;
 use super::word::words;
-use crate::quantity::{Area, Fraction, Length, Volume};
+use crate::quantity::{Area, Fraction, Length, Unit, Volume};
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
@@ -62,6 +63,13 @@ pub enum Sun {
     Assumed(f64),
 }
 
+/// A net as the work on record left it, with the light it cuts in percent where that is known.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Net {
+    Up(Option<f64>),
+    Down,
+}
+
 /// A bed as a person described it. `mix` to `mulch` may be left out; the accessors give what counts.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Bed {
@@ -91,6 +99,8 @@ pub struct Bed {
 
 /// Hours of direct sun that count for a bed left bare (the garden file's stated convention).
 const USUAL_SUN_HOURS: f64 = 6.0;
+/// What a net cuts that went up with no word of which (common practice: the lighter of the usual nets).
+pub const USUAL_NET_PERCENT: f64 = 35.0;
 /// The mix that counts for a bed left bare (the garden file's stated convention).
 const USUAL_MIX: &str = "house";
 
@@ -152,6 +162,46 @@ impl Bed {
     #[must_use]
     pub fn mulch_counted(&self) -> bool {
         self.mulch.unwrap_or(false)
+    }
+
+    /// The bed as the work on record has left it: the latest net that went up or came down decides, the latest new mix
+    /// too. `jobs` are those up to now, of any order; `is_mix` knows the ids of mixes.
+    #[must_use]
+    pub fn as_worked(self, jobs: &[JobDone], is_mix: impl Fn(&str) -> bool) -> Self {
+        let net_percent = match self.net_on_record(jobs) {
+            Some(Net::Up(percent)) => Some(percent.unwrap_or(USUAL_NET_PERCENT)),
+            Some(Net::Down) => Some(0.0),
+            None => self.net_percent,
+        };
+        let mixed = self.latest(jobs, JobKind::Mix);
+        let mixed = mixed.filter(|job| self.mix_added.is_none_or(|added| added < job.on.date()));
+        let mix = mixed.and_then(|job| job.what.clone()).filter(|mix| is_mix(mix)).or(self.mix.clone());
+        let mix_added = mixed.map(|job| job.on.date()).or(self.mix_added);
+        Self { net_percent, mix, mix_added, ..self }
+    }
+
+    /// Whether a net went up of which nobody said how much light it cuts.
+    #[must_use]
+    pub fn net_unrated(&self, jobs: &[JobDone]) -> bool {
+        self.net_on_record(jobs) == Some(Net::Up(None))
+    }
+
+    /// The net by the latest job; none where no job tells of one.
+    fn net_on_record(&self, jobs: &[JobDone]) -> Option<Net> {
+        let job = self.latest(jobs, JobKind::Net)?;
+        match job.what.as_deref()? {
+            "down" => Some(Net::Down),
+            "up" => {
+                let said = job.amount.filter(|amount| amount.unit == Unit::Percent).map(|amount| amount.value);
+                Some(Net::Up(said.or(self.net_percent.filter(|percent| *percent > 0.0))))
+            }
+            _ => None,
+        }
+    }
+
+    fn latest<'j>(&self, jobs: &'j [JobDone], kind: JobKind) -> Option<&'j JobDone> {
+        let of_kind = jobs.iter().filter(|job| job.job == kind && job.bed == self.id);
+        of_kind.max_by_key(|job| (job.on.date(), job.on.time().unwrap_or_default()))
     }
 
     /// What counts here without having been said.

@@ -24,7 +24,7 @@ pub mod store;
 mod when;
 mod word;
 
-pub use bed::{Assumed, Bed, BedKind, Depth, RainExposure, Shape, Sides, Sun};
+pub use bed::{Assumed, Bed, BedKind, Depth, RainExposure, Shape, Sides, Sun, USUAL_NET_PERCENT};
 pub use conversation::Conversation;
 pub use file::{KnownIds, Problem, read_garden, write_garden};
 pub use filed::{Filed, Slip};

@@ -68,6 +68,9 @@ pub struct Stages {
     pub development_days: Fact<f64>,
     pub mid_days: Fact<f64>,
     pub late_days: Fact<f64>,
+    /// Degree days, over the crop's base and below its upper temperature, that all four take together: the middle of
+    /// what the table's rows give on normals of their regions. None where the crop has no rows of its own.
+    pub thermal_time: Option<Fact<ThermalTime>>,
 }
 
 /// What temperature does to growth.
@@ -289,6 +292,7 @@ struct RawStages {
     development_days: RawFact,
     mid_days: RawFact,
     late_days: RawFact,
+    thermal_time_cd: Option<RawFact>,
 }
 
 #[derive(Deserialize)]
@@ -479,6 +483,7 @@ fn stages(reader: &mut Reader<'_>, raw: &RawStages) -> Option<Stages> {
         development_days: development_days?,
         mid_days: mid_days?,
         late_days: late_days?,
+        thermal_time: raw.thermal_time_cd.as_ref().and_then(|raw| reader.fact(raw, ThermalTime::degree_days)),
     })
 }
 

@@ -55,7 +55,7 @@ pub use sign::{Part, Symptom};
 pub use source::{Source, Worth};
 pub use talk::{Aspect, BedWords, JobWords, PointWords, RoofWords, SeenWords, Talk};
 pub use trouble::{Evidence, Often, Remedy, Spell, Trouble, TroubleKind};
-pub use words::{DayWord, NotWords, Sign, TimeUnit, Words};
+pub use words::{DayWord, NotWords, PartOfDay, Sign, TimeUnit, Words};
 
 use std::collections::{BTreeMap, BTreeSet};
 

@@ -29,6 +29,8 @@ pub struct Talk {
     #[serde(default)]
     pub data: Names,
     #[serde(default)]
+    pub not_ours: Names,
+    #[serde(default)]
     pub correction: Names,
     #[serde(default)]
     pub new_bed: Names,

@@ -4,8 +4,8 @@ use super::lexicon::{Lexicon, Listed};
 use crate::quantity::Unit;
 use crate::script::Text;
 use chrono::Weekday;
-use serde::Deserialize;
 use serde::de::DeserializeOwned;
+use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, HashMap};
 use thiserror::Error;
 
@@ -15,6 +15,7 @@ pub struct Words {
     pub units: Lexicon<Unit>,
     pub days: Lexicon<DayWord>,
     pub spans: Lexicon<TimeUnit>,
+    pub parts_of_day: Lexicon<PartOfDay>,
     signs: HashMap<Sign, Lexicon<()>>,
     to_come_endings: Vec<String>,
     done_endings: Vec<String>,
@@ -32,6 +33,15 @@ pub enum DayWord {
     ShortWeekday(Weekday),
     /// 1 to 12.
     Month(u32),
+}
+
+/// A part of a day, on the clock of the site, h.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct PartOfDay {
+    /// Before this hour one does not speak of it as gone by.
+    pub from_h: f64,
+    /// The hour that counts for work done in it.
+    pub counts_h: f64,
 }
 
 /// A unit of time that people count in.
@@ -109,6 +119,8 @@ struct DaysFile {
     weekdays: Vec<Numbered>,
     months: Vec<Numbered>,
     spans: Vec<SpanEntry>,
+    #[serde(rename = "parts-of-day")]
+    parts_of_day: Vec<PartEntry>,
     #[serde(flatten)]
     signs: BTreeMap<String, Listed>,
 }
@@ -136,6 +148,15 @@ struct SpanEntry {
     words: Listed,
 }
 
+#[derive(Deserialize)]
+#[serde(rename_all = "kebab-case")]
+struct PartEntry {
+    from_h: f64,
+    counts_h: f64,
+    #[serde(flatten)]
+    words: Listed,
+}
+
 impl Words {
     /// Reads the text of the two files.
     ///
@@ -149,6 +170,7 @@ impl Words {
             units: Lexicon::default(),
             days: Lexicon::default(),
             spans: Lexicon::default(),
+            parts_of_day: Lexicon::default(),
             signs: HashMap::new(),
             to_come_endings: Vec::new(),
             done_endings: Vec::new(),
@@ -178,6 +200,9 @@ impl Words {
         }
         for entry in days.spans {
             words.spans.add(&entry.words, entry.unit);
+        }
+        for entry in days.parts_of_day {
+            words.parts_of_day.add(&entry.words, PartOfDay { from_h: entry.from_h, counts_h: entry.counts_h });
         }
         words.add_signs("units", units.signs)?;
         words.add_signs("days", days.signs)?;

@@ -1,8 +1,9 @@
 //! When a crop is ready, when it ends, how much to expect.
 
+use super::gathered::Gathered;
 use super::heat::temperatures;
 use super::surroundings::Standing;
-use crate::agronomy::thermal_time::{DayTemperatures, Thresholds, days_to_reach};
+use crate::agronomy::thermal_time::{DayTemperatures, Thresholds};
 use crate::garden::Start;
 use crate::knowledge::{CountedFrom, Fact};
 use crate::quantity::{Area, Estimate, Mass, Temperature, TemperatureDifference, ThermalTime};
@@ -33,7 +34,8 @@ pub struct HarvestWindow {
     pub mean_tmin: Temperature,
     /// Days until the first pick that are usual days, not forecast.
     pub usual_days: usize,
-    pub days: f64,
+    /// From the start to the first pick.
+    pub days: usize,
 }
 
 /// The window of a standing crop under the weather of its site. None where its start or the weather is
@@ -49,20 +51,19 @@ pub fn harvest_window(standing: &Standing<'_>, weather: &Weather<'_>) -> Option<
     let thresholds = Thresholds { base: base.value(), upper: Some(upper.value()) };
     let days: Vec<Day> = weather.from(start.date()).take(FURTHEST_DAYS).collect();
     let reach = |degree_days: ThermalTime, warmer: f64| {
-        let moved = days.iter().map(|day| warmed(day, warmer));
-        days_to_reach(moved, thresholds, degree_days)
+        Gathered::over(days.iter().map(|day| warmed(day, warmer)), thresholds).reached(0, degree_days)
     };
     let value = reach(sum.value(), 0.0)?;
     let early = reach(sum.is.low(), 1.0)?;
     let late = reach(sum.is.high(), -1.0)?;
-    let date = |days: f64| start.date().checked_add_days(Days::new(days.round() as u64)).unwrap_or(NaiveDate::MAX);
+    let date = |days: usize| start.date().checked_add_days(Days::new(days as u64)).unwrap_or(NaiveDate::MAX);
     let first = Estimate::spanning(date(value), [date(early), date(late)]);
     let last = picking.map(|picking| {
         let after = |day: NaiveDate, days: f64| day.checked_add_days(Days::new(days as u64)).unwrap_or(day);
         let ends = [after(first.low(), picking.is.low()), after(first.high(), picking.is.high())];
         Estimate::spanning(after(first.value(), picking.value()), ends)
     });
-    let until: Vec<&Day> = days.iter().take(value.ceil() as usize).collect();
+    let until: Vec<&Day> = days.iter().take(value.max(1)).collect();
     let meant = match crop.harvest.counted_from {
         CountedFrom::Sowing => matches!(start, Start::Sown(_)),
         CountedFrom::Planting => matches!(start, Start::Planted(_)),

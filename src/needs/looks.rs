@@ -1,16 +1,15 @@
 //! What people saw of a bed, set against what the balance had foretold for that hour.
 
+use super::day_course::{Hour, Stretch};
 use super::loss_factor::{Found, Look, LossFactor, learned};
 use super::surroundings::Surroundings;
 use super::water::root_limit;
 use super::water_day::DayLoss;
 use super::water_doubts::{Inputs, aired, doubts};
-use crate::agronomy::maths::cos;
 use crate::garden::{JobDone, JobKind, Seen, SeenKind, When};
 use crate::quantity::{Volume, WaterDepth};
 use crate::weather::{Day, Origin};
-use chrono::{NaiveDate, Timelike};
-use std::f64::consts::PI;
+use chrono::Timelike;
 
 /// Spread of the logarithm of what was foretold, by what it rests on (judgements).
 const WITH_FORECAST: f64 = 0.18;
@@ -37,12 +36,6 @@ pub fn factor(bed: &Surroundings<'_>, jobs: &[JobDone], seen: &[Seen]) -> LossFa
 #[must_use]
 pub fn hour(when: When) -> Option<f64> {
     when.time().map(|time| f64::from(time.num_seconds_from_midnight()) / 3600.0)
-}
-
-/// The part of a day's loss that is over by an hour: it follows the sun from six to six, as a sine.
-#[must_use]
-pub fn share_by(hour: f64) -> f64 {
-    (1.0 - cos(PI * ((hour - 6.0) / 12.0).clamp(0.0, 1.0))) / 2.0
 }
 
 fn look(bed: &Surroundings<'_>, jobs: &[JobDone], seen: &Seen) -> Option<Look> {
@@ -82,9 +75,6 @@ fn ran_through(bed: &Surroundings<'_>, watered: &mut impl Iterator<Item = (Hour,
     let at_limit = poured?.as_litres() / missing.as_litres().max(0.01);
     Some(Look { at_limit, was: Found::Wetter, doubt_ln: RAN_THROUGH.max(lost.doubt_ln()) })
 }
-
-/// A day and an hour of it.
-pub type Hour = (NaiveDate, f64);
 
 /// Waterings before an hour with what was poured, the last first, none longer than a week ago.
 pub fn waterings(jobs: &[JobDone], at: Hour) -> impl Iterator<Item = (Hour, Option<Volume>)> + use<> {
@@ -132,12 +122,9 @@ fn lost(bed: &Surroundings<'_>, from: Hour, until: Hour) -> Option<Lost> {
     let (mut all, mut bare_surface) = (WaterDepth::default(), WaterDepth::default());
     for day in aired(bed, &days, &inputs) {
         let DayLoss { loss, bare_surface: bare, rain, .. } = day.loss(&inputs);
-        let date = day.day.day.date;
-        let begins = if date == from.0 { share_by(from.1) } else { 0.0 };
-        let ends = if date == until.0 { share_by(until.1) } else { 1.0 };
-        let part = (ends - begins).max(0.0);
-        all = (all + (loss - rain) * part).max(WaterDepth::default());
-        bare_surface = (bare_surface + (bare - rain) * part).max(WaterDepth::default());
+        let stretch = Stretch::between(day.day.day.date, from, Some(until));
+        all = stretch.short_after(all, loss * stretch.part(), rain);
+        bare_surface = stretch.short_after(bare_surface, bare * stretch.part(), rain);
     }
     let usual_days = days.iter().any(|day| day.origin == Origin::Normals);
     Some(Lost { all, bare_surface, usual_days, inputs })

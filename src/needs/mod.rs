@@ -6,10 +6,12 @@
 //! **Never here:** I/O, the clock, words for people.
 
 pub mod build;
+pub mod day_course;
 pub mod diagnosis;
 pub mod dry_down;
 pub mod feed;
 pub mod feed_day;
+pub mod gathered;
 pub mod harvest;
 pub mod heat;
 pub mod load;
@@ -20,6 +22,7 @@ pub mod salt;
 pub mod season;
 pub mod seed;
 pub mod shade;
+pub mod showers;
 pub mod space;
 pub mod spray;
 pub mod stage;

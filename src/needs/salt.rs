@@ -29,10 +29,29 @@ pub enum Salts {
     CropUnknown,
 }
 
+/// The day of a flush.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum FlushDay {
+    Between(Estimate<NaiveDate>),
+    /// About this day by what is likeliest, or later: perhaps not within [`HORIZON_DAYS`].
+    OrLater(NaiveDate),
+}
+
+impl FlushDay {
+    /// The likeliest day.
+    #[must_use]
+    pub const fn likeliest(&self) -> NaiveDate {
+        match self {
+            Self::Between(days) => days.value(),
+            Self::OrLater(day) => *day,
+        }
+    }
+}
+
 /// When and with how much.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Flush {
-    pub on: Estimate<NaiveDate>,
+    pub on: FlushDay,
     pub litres: Estimate<Volume>,
     /// LR, the part of all water that has to run through.
     pub leaching_fraction: Fraction,
@@ -103,7 +122,7 @@ pub fn salts(bed: &Surroundings<'_>, water_ds_m: f64, since: Option<NaiveDate>, 
     let reached = |limit_ds_m: f64, more_loss: f64| store.days_until(&daily, limit_ds_m, more_loss);
     let Some((on, poured_mm)) = reached(threshold.value(), 1.0) else { return Some(Salts::NotSoon) };
     let early = reached(threshold.is.low() * (1.0 - THRESHOLD_DOUBT), 1.0 + LOSS_DOUBT).map_or(on, |(day, _)| day);
-    let late = reached(threshold.is.high() * (1.0 + THRESHOLD_DOUBT), 1.0 - LOSS_DOUBT).map_or(horizon, |(day, _)| day);
+    let late = reached(threshold.is.high() * (1.0 + THRESHOLD_DOUBT), 1.0 - LOSS_DOUBT).map(|(day, _)| day);
     let early = if since.is_none() { bed.today } else { early };
     let today = |day: NaiveDate| day.max(bed.today);
 
@@ -115,7 +134,10 @@ pub fn salts(bed: &Surroundings<'_>, water_ds_m: f64, since: Option<NaiveDate>, 
         [part / (1.0 - part) * poured_mm, LEACHING_IN_ROUNDS / clean * depth_mm, store.held_mm * ln(1.0 / clean)];
     let [least, usual, most] = ways;
     Some(Salts::Flush(Flush {
-        on: Estimate::spanning(today(on), [today(early), today(late)]),
+        on: match late {
+            Some(late) => FlushDay::Between(Estimate::spanning(today(on), [today(early), today(late)])),
+            None => FlushDay::OrLater(today(on)),
+        },
         litres: Estimate::spanning(litres(usual), [litres(least), litres(most)]),
         leaching_fraction,
         crop: crop.id.clone(),

@@ -1,6 +1,7 @@
 //! When a crop can go in: the days from which it gets to its harvest before heat, cold or long days end it.
 
-use super::year::{Gathered, Year};
+use super::gathered::Gathered;
+use super::year::Year;
 use crate::agronomy::thermal_time::Thresholds;
 use crate::knowledge::{Beyond, CountedFrom, Crop, Fact};
 use crate::quantity::{Estimate, Temperature, TemperatureDifference};
@@ -14,6 +15,8 @@ pub const NURSERY_DAYS: (u64, u64, u64) = (25, 30, 35);
 const NEAR_DAYS: usize = 30;
 /// A year is looked ahead.
 const YEAR_DAYS: usize = 365;
+/// A window that is still open then is followed for so long.
+const LOOKED_BEYOND_DAYS: usize = 120;
 /// A few fitting days between unfit ones are chance, not a window.
 const SHORTEST_WINDOW_DAYS: usize = 14;
 /// A usual week may be this far from the week that comes (judgement, as for a harvest).
@@ -118,8 +121,14 @@ pub fn outlook(crop: &Crop, way: Way, year: &Year) -> Outlook {
     let growth = Growth::of(crop, way, year);
     let today = year.today();
     let runs = |strict: f64| -> Vec<(usize, usize)> {
-        let fits: Vec<bool> = (0..=today + YEAR_DAYS).map(|day| growth.hindrance(day, strict).is_none()).collect();
-        windows(&fits)
+        let fits = |day: usize| growth.hindrance(day, strict).is_none();
+        let mut all: Vec<bool> = (0..=today + YEAR_DAYS).map(fits).collect();
+        // A window that is open when the year ends is followed to its own end.
+        let longest = today + YEAR_DAYS + LOOKED_BEYOND_DAYS;
+        while all.last() == Some(&true) && all.len() <= longest && fits(all.len()) {
+            all.push(true);
+        }
+        windows(&all)
     };
     // Where no time of the year keeps within its limits, the time that is least past them: eased once by their
     // doubt, then twice.

@@ -13,6 +13,8 @@ use std::collections::BTreeSet;
 const DAYS_LOOKED_AT: u64 = 10;
 /// A day with more expected rain than this washes the spray off (judgement).
 const RAIN_MM: f64 = 2.0;
+/// So much on one day after a spray washes off what dried on the leaf (common practice, no source).
+pub const WASHES_OFF_MM: f64 = 10.0;
 /// Light enough to work by, before sunrise and after sunset, h: civil twilight at low latitudes.
 const TWILIGHT_H: f64 = 0.42;
 /// The sun is off the leaves and bees go home about this long before sunset, h (judgement).
@@ -32,6 +34,8 @@ pub enum Obstacle {
     Rain,
     Wind,
     Heat,
+    /// What is ready is picked first: the wait would run into it.
+    Picking,
 }
 
 /// Which end of the day.
@@ -57,6 +61,8 @@ pub struct NextSpray {
     pub day: Estimate<NaiveDate>,
     /// By the rhythm alone, whatever the weather; may lie in the past.
     pub due: NaiveDate,
+    /// The day of the rain that washed the last one off, or is going to, before the next by the rhythm.
+    pub washed_off: Option<NaiveDate>,
     /// None where no day looked at has a fit hour, or no weather is known.
     pub hours: Option<SprayHours>,
     /// What moved it.
@@ -65,23 +71,39 @@ pub struct NextSpray {
     pub usual_day: bool,
 }
 
-/// The next spray: the last one and the product's rhythm, moved to the first day without rain or wind that has
-/// cool hours. Without a last one it is due now. `now` carries the clock that the hours are given on.
+/// What of a bed moves its sprays.
+#[derive(Debug, Clone, Copy)]
+pub struct SprayedBed<'a> {
+    pub last: Option<NaiveDate>,
+    /// The days on which something in it is ready, as far as they are known.
+    pub pickings: &'a [NaiveDate],
+    pub open_to_rain: bool,
+    /// The moment of asking; it carries the clock that the hours are given on.
+    pub now: DateTime<FixedOffset>,
+}
+
+/// The next spray: the last one and the product's rhythm, sooner where rain washes it off, then moved to the first day
+/// without rain or wind that has cool hours, and past a picking that falls within its wait. Without a last one it is
+/// due now.
 #[must_use]
-pub fn next_spray(
-    product: &SprayUse,
-    last: Option<NaiveDate>,
-    weather: Option<&Weather<'_>>,
-    now: DateTime<FixedOffset>,
-) -> NextSpray {
+pub fn next_spray(product: &SprayUse, bed: &SprayedBed<'_>, weather: Option<&Weather<'_>>) -> NextSpray {
+    let SprayedBed { last, pickings, open_to_rain, now } = *bed;
     let today = now.date_naive();
     let after = |days: f64| last.map_or(today, |last| later(last, days));
     let every = &product.every_days.is;
     let due = after(every.value());
-    let first = due.max(today);
+    let washed_off =
+        last.filter(|_| open_to_rain).zip(weather).and_then(|(last, weather)| washed_off(weather, last, due));
+    let wanted = washed_off.and_then(|rain| rain.succ_opt()).map_or(due, |after| after.min(due));
+    let first = wanted.max(today);
     let mut moved_by = BTreeSet::new();
+    let first = after_pickings(first, product, pickings, &mut moved_by);
     let found = weather.and_then(|weather| {
         (0..DAYS_LOOKED_AT).filter_map(|ahead| weather.on(first.checked_add_days(Days::new(ahead))?)).find_map(|day| {
+            // A day of rain later the wait may run into a picking that it did not before.
+            if after_pickings(day.date, product, pickings, &mut moved_by) > day.date {
+                return None;
+            }
             match hours(&day, product, weather, now) {
                 Ok(hours) => Some((day, hours)),
                 Err(obstacle) => {
@@ -97,10 +119,41 @@ pub fn next_spray(
     NextSpray {
         day: Estimate::spanning(value, [low, high]),
         due,
+        washed_off,
         usual_day: found.as_ref().is_some_and(|(day, _)| day.origin == Origin::Normals),
         hours: found.map(|(_, hours)| hours),
         moved_by,
     }
+}
+
+/// The first day of forecast rain after a spray, before the next by the rhythm, that washes it off. A usual day's rain
+/// says nothing of one day; nor does the day of the spray itself, whose hours are not known.
+fn washed_off(weather: &Weather<'_>, last: NaiveDate, due: NaiveDate) -> Option<NaiveDate> {
+    let days = last.succ_opt()?.iter_days().take_while(|day| *day < due).filter_map(|day| weather.on(day));
+    let heavy = |day: &Day| {
+        day.origin == Origin::Forecast && day.rain.is_some_and(|rain| rain.as_millimetres() >= WASHES_OFF_MM)
+    };
+    days.into_iter().find(heavy).map(|day| day.date)
+}
+
+/// A day for a spray, moved past every picking that would fall within its wait (the longer end: nobody is harmed by a
+/// day more): to the day after it.
+fn after_pickings(
+    day: NaiveDate,
+    product: &SprayUse,
+    pickings: &[NaiveDate],
+    moved_by: &mut BTreeSet<Obstacle>,
+) -> NaiveDate {
+    let mut pickings = pickings.to_vec();
+    pickings.sort_unstable();
+    pickings.into_iter().fold(day, |day, picking| {
+        let waits_until = later(day, product.wait_days.is.high().ceil());
+        if picking < day || picking > waits_until || waits_until == day {
+            return day;
+        }
+        moved_by.insert(Obstacle::Picking);
+        picking.succ_opt().unwrap_or(picking)
+    })
 }
 
 /// The hours of one day; none but no obstacle where they are over already.

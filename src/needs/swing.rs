@@ -33,6 +33,11 @@ pub fn runs<D: Copy, I, R>(best: &I, doubts: &[Doubt<D, I>], sum: impl Fn(&I) ->
 }
 
 impl<D: Copy, R> Runs<D, R> {
+    /// Whether something holds of every run.
+    pub fn each(&self, holds: impl Fn(&R) -> bool) -> bool {
+        holds(&self.best) && self.ends.iter().all(|(_, at_low, at_high)| holds(at_low) && holds(at_high))
+    }
+
     /// One figure of the outcome. The shifts up and the shifts down are combined apart, by the root of their
     /// squares: the doubts are taken as independent.
     pub fn figure(&self, of: impl Fn(&R) -> f64) -> Swung<D> {

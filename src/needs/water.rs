@@ -1,6 +1,7 @@
 //! How often and how much one bed wants water in the seven days from today.
 
 use super::loss_factor::LossFactor;
+use super::showers::Showers;
 use super::surroundings::Surroundings;
 use super::swing::runs;
 use super::water_day::DayLoss;
@@ -45,6 +46,15 @@ pub struct WaterWeek {
     pub largest_doubt: Option<DoubtName>,
     /// Whether the days are usual days rather than a forecast.
     pub usual_days: usize,
+}
+
+impl WaterWeek {
+    /// Usual days with rain, as many as are to be expected.
+    #[must_use]
+    pub fn wet_days(&self) -> f64 {
+        let usual = self.days.iter().map(|(day, _)| day).filter(|day| day.origin == Origin::Normals);
+        usual.filter_map(|day| day.rain_chance).map(Fraction::as_of_one).sum()
+    }
 }
 
 /// Which of the two limits gives the sooner watering.
@@ -143,25 +153,35 @@ struct Week<'a> {
 
 impl Week<'_> {
     fn run(&self, inputs: &Inputs) -> Run {
+        let root_limit = root_limit(self.bed, inputs.easily_available).as_millimetres().max(0.1);
+        let surface_limit = inputs.surface_limit.as_millimetres().max(0.1);
         let (mut bring_mm, mut loss_mm, mut bare_mm, mut reference_mm) = (0.0, 0.0, 0.0, 0.0);
         for day in &self.days {
             let lost = day.loss(inputs);
             let rain_mm = lost.rain.as_millimetres();
             loss_mm += lost.loss.as_millimetres();
             reference_mm += lost.reference.et.as_millimetres();
-            // What is short at the end of a day is watered in, and the bed starts the next day full. What rain
-            // brings beyond runs through and helps no later day.
-            bring_mm += (lost.loss.as_millimetres() - rain_mm).max(0.0);
-            bare_mm += (lost.bare_surface.as_millimetres() - rain_mm).max(0.0);
+            let (loss, bare) = (lost.loss.as_millimetres(), lost.bare_surface.as_millimetres());
+            if let Some(wet_share) = day.wet_share(inputs) {
+                // Usual rain comes in showers with dry days between them.
+                let days_without = (surface_limit / bare.max(0.01)).min(root_limit / loss.max(0.01));
+                let left = Showers { wet_share, mean_mm: rain_mm }.left_to_water(days_without, loss);
+                bring_mm += loss * left;
+                bare_mm += bare * left;
+            } else {
+                // What is short at the end of a day is watered in, and the bed starts the next day full. What rain
+                // brings beyond runs through and helps no later day.
+                bring_mm += (loss - rain_mm).max(0.0);
+                bare_mm += (bare - rain_mm).max(0.0);
+            }
         }
         let days = self.days.len() as f64;
-        let root_limit = root_limit(self.bed, inputs.easily_available).as_millimetres();
         Run {
             litres: (WaterDepth::millimetres(bring_mm) * self.top).as_litres(),
             loss_mm: loss_mm / days,
             reference_mm: reference_mm / days * inputs.doubtful.weather,
-            surface_waterings: bare_mm / inputs.surface_limit.as_millimetres().max(0.1),
-            root_waterings: bring_mm / root_limit.max(0.1),
+            surface_waterings: bare_mm / surface_limit,
+            root_waterings: bring_mm / root_limit,
         }
     }
 }

@@ -1,6 +1,7 @@
 //! What is in doubt when a bed's water is summed, and how far.
 
 use super::loss_factor::LossFactor;
+use super::showers::Showers;
 use super::surroundings::Surroundings;
 use super::swing::Doubt;
 use super::water_day::{Air, BedDay, DayCoefficients, DayLoss, Doubtful, bed_days, seed_on_top};
@@ -48,7 +49,7 @@ pub fn doubts(bed: &Surroundings<'_>, days: &[Day], factor: &LossFactor) -> (Inp
     let properties = &bed.mix.properties;
     let limit = if seed_on_top(bed) { &properties.surface_limit_seed } else { &properties.surface_limit };
     let best = Inputs {
-        doubtful: best(bed, factor),
+        doubtful: best(bed, days, factor),
         surface_limit: limit.value(),
         easily_available: properties.easily_available.value(),
     };
@@ -99,6 +100,15 @@ pub fn aired<'a>(bed: &'a Surroundings<'a>, days: &[Day], best: &Inputs) -> Vec<
 }
 
 impl AiredDay<'_> {
+    /// Of a usual day with rain: the share of such days on which it comes.
+    #[must_use]
+    pub fn wet_share(&self, inputs: &Inputs) -> Option<f64> {
+        let day = &self.day.day;
+        let rains = day.origin == Origin::Normals && day.rain.is_some_and(|rain| rain > WaterDepth::default());
+        let chance = day.rain_chance.filter(|_| rains)?.as_of_one();
+        Some((chance * inputs.doubtful.rain).max(0.0))
+    }
+
     /// The day's loss at some inputs.
     #[must_use]
     pub fn loss(&self, inputs: &Inputs) -> DayLoss {
@@ -150,7 +160,8 @@ impl Inputs {
 }
 
 /// Best values of all that is in doubt, for a bed that has shown nothing yet.
-fn best(bed: &Surroundings<'_>, factor: &LossFactor) -> Doubtful {
+fn best(bed: &Surroundings<'_>, days: &[Day], factor: &LossFactor) -> Doubtful {
+    let dry_air = days.iter().any(|day| day.humidity_mean.is_none()) && bed.weather.arid().is_some();
     Doubtful {
         sun_spell: 0.0,
         weather: 1.0,
@@ -159,11 +170,15 @@ fn best(bed: &Surroundings<'_>, factor: &LossFactor) -> Doubtful {
         sides: bed.side_drying().1,
         leaves: 1.0,
         unknown_wind_m_s: 2.0,
-        dew_below_tmin_k: 0.0,
+        dew_below_tmin_k: if dry_air { DEW_BELOW_TMIN_K } else { 0.0 },
         rain: 1.0,
     }
 }
 
+/// K0 of FAO-56 eq. 6-6: by so much the dew point lies below the minimum in arid and semi-arid places.
+pub const DEW_BELOW_TMIN_K: f64 = 2.0;
+/// Rain of a forecast is known to this part (judgement).
+const FORECAST_RAIN_DOUBT: f64 = 0.5;
 /// A small stand on a hot bare roof loses more than a field: FAO-56 chapter 10 lets the coefficient of
 /// small isolated stands rise above that of a field; how far on a roof is a judgement.
 const SMALL_STAND: (f64, f64, f64) = (1.0, 1.05, 1.15);
@@ -203,13 +218,31 @@ fn of_the_sky_and_the_bed(bed: &Surroundings<'_>, days: &[Day], best: &Inputs) -
         ));
     }
     if days.iter().any(|day| day.humidity_mean.is_none()) {
-        // In dry places the dew point lies below the minimum (FAO-56 chapter 3: by 2 to 3 K).
-        all.push(doubt(DoubtName::Humidity, best, |_| {}, |i| i.doubtful.dew_below_tmin_k = 3.0));
+        // It may lie there in a dry month elsewhere too, and by more in a desert (judgement: 1 to 2 K more).
+        all.push(doubt(
+            DoubtName::Humidity,
+            best,
+            |i| i.doubtful.dew_below_tmin_k = 0.0,
+            |i| {
+                i.doubtful.dew_below_tmin_k = if i.doubtful.dew_below_tmin_k > 0.0 { 4.0 } else { 3.0 };
+            },
+        ));
     }
     if days.iter().any(|day| day.rain.is_some_and(|rain| rain > WaterDepth::default())) {
-        all.push(doubt(DoubtName::Rain, best, |i| i.doubtful.rain = 1.5, |i| i.doubtful.rain = 0.5));
+        let part = rain_doubt(days);
+        all.push(doubt(DoubtName::Rain, best, |i| i.doubtful.rain += part, |i| i.doubtful.rain -= part));
     }
     all
+}
+
+/// How far the rain of some days may be off: of usual days by how many of so few may be wet.
+fn rain_doubt(days: &[Day]) -> f64 {
+    let usual = days.iter().filter(|day| day.origin == Origin::Normals);
+    let chances: Vec<f64> = usual.filter_map(|day| Some(day.rain_chance?.as_of_one())).collect();
+    if chances.is_empty() {
+        return FORECAST_RAIN_DOUBT;
+    }
+    Showers::doubt(chances.iter().sum::<f64>() / chances.len() as f64, chances.len())
 }
 
 fn doubt(

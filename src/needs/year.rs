@@ -1,9 +1,10 @@
 //! A year around a day at one place: each week's mean temperatures, and how long its days are.
 
 use crate::agronomy::sun::SunDay;
-use crate::agronomy::thermal_time::{Thresholds, thermal_time};
+use crate::agronomy::thermal_time::Thresholds;
+use crate::needs::gathered::Gathered;
 use crate::needs::heat::temperatures;
-use crate::quantity::{Temperature, TemperatureDifference, ThermalTime};
+use crate::quantity::{Temperature, TemperatureDifference};
 use crate::weather::{Day, Weather};
 use chrono::{Datelike, Days, NaiveDate};
 
@@ -96,30 +97,7 @@ impl Year {
     /// Thermal time gathered before each place, degree days.
     #[must_use]
     pub fn gathered(&self, thresholds: Thresholds) -> Gathered {
-        let mut sum = 0.0;
-        let mut before = Vec::with_capacity(self.days.len() + 1);
-        before.push(sum);
-        for day in &self.days {
-            sum += thermal_time(temperatures(day), thresholds).as_degree_days();
-            before.push(sum);
-        }
-        Gathered { before }
-    }
-}
-
-/// Thermal time along a year.
-#[derive(Debug, Clone)]
-pub struct Gathered {
-    before: Vec<f64>,
-}
-
-impl Gathered {
-    /// The place on whose day a sum is reached that begins at a place; none within the year.
-    #[must_use]
-    pub fn reached(&self, from: usize, sum: ThermalTime) -> Option<usize> {
-        let wanted = self.before.get(from)? + sum.as_degree_days();
-        let place = self.before.partition_point(|gathered| *gathered < wanted);
-        (place < self.before.len()).then(|| place.max(from + 1) - 1)
+        Gathered::over(self.days.iter().map(temperatures), thresholds)
     }
 }
 

@@ -1,11 +1,11 @@
 //! The jobs of one bed that fall due by a day.
 
-use crate::garden::{Bed, BedId, BedKind, JobDone, JobKind, Start};
+use crate::garden::{Bed, BedId, BedKind, JobDone, JobKind, RainExposure, Start};
 use crate::knowledge::{GrownFor, Knowledge, SprayUse};
 use crate::needs::feed_day::{Counted, feed_day, rhythm};
 use crate::needs::harvest::harvest_window;
 use crate::needs::shade::net_need;
-use crate::needs::spray::{Obstacle, next_spray};
+use crate::needs::spray::{Obstacle, SprayedBed, next_spray};
 use crate::needs::surroundings::Standing;
 use crate::needs::year::Year;
 use crate::weather::Weather;
@@ -25,6 +25,7 @@ const NET_AHEAD: u64 = 3;
 /// A bed with what is known of it.
 #[derive(Debug, Clone)]
 pub struct Plot<'a> {
+    /// As the work on record has left it.
     pub bed: &'a Bed,
     pub standing: Vec<Standing<'a>>,
     pub jobs: &'a [JobDone],
@@ -84,10 +85,19 @@ fn spray(plot: &Plot<'_>) -> Option<Due> {
     };
     let of_record = before.and_then(|done| product(done.what.as_deref()?));
     let (id, spray): (&str, &SprayUse) = of_record.or_else(|| product(USUAL_SPRAY))?;
-    let next = next_spray(spray, before.map(|done| done.on.date()), Some(plot.weather), plot.now);
+    let today = plot.now.date_naive();
+    let windows = plot.standing.iter().filter_map(|standing| harvest_window(standing, plot.weather));
+    let pickings: Vec<NaiveDate> = windows.map(|window| window.first.value()).filter(|first| *first >= today).collect();
+    let sprayed = SprayedBed {
+        last: before.map(|done| done.on.date()),
+        pickings: &pickings,
+        open_to_rain: plot.bed.rain_counted() != RainExposure::None,
+        now: plot.now,
+    };
+    let next = next_spray(spray, &sprayed, Some(plot.weather));
     let mut due = Due::new(plot, JobKind::Spray, next.day.value());
     due.what = Some(id.to_owned());
-    due.since = Some(next.due).filter(|day| *day < plot.now.date_naive());
+    due.since = Some(next.due).filter(|day| *day < today);
     due.moved_by = next.moved_by;
     Some(due)
 }
@@ -120,7 +130,7 @@ fn net(plot: &Plot<'_>) -> Option<Due> {
         .filter(|standing| !standing.microgreen)
         .filter_map(|standing| net_need(standing.crop, year))
         .collect();
-    let hangs = hangs(plot);
+    let hangs = plot.bed.net_percent.is_some_and(|percent| percent > 0.0);
     // A crop for which no cut at all is as good asks for no work.
     let wanted = needs
         .iter()
@@ -135,15 +145,6 @@ fn net(plot: &Plot<'_>) -> Option<Due> {
     };
     due.what = Some(if hangs { "down" } else { "up" }.to_owned());
     Some(due)
-}
-
-/// Whether a net hangs over the bed: by the last job, else by its file.
-fn hangs(plot: &Plot<'_>) -> bool {
-    match last(plot, JobKind::Net).and_then(|done| done.what.as_deref()) {
-        Some("down") => false,
-        Some("up") => true,
-        _ => plot.bed.net_percent.is_some_and(|percent| percent > 0.0),
-    }
 }
 
 /// The first pick of each planting, and the next one of what was picked.

@@ -10,6 +10,10 @@ pub struct Asker {
     pub beds: Vec<OwnBed>,
     /// The sites she may see, with what they are called.
     pub sites: Vec<(SiteId, String)>,
+    /// What other people are called whose sites she may see, with those sites.
+    pub people: Vec<(String, Vec<SiteId>)>,
+    /// What people and sites are called that she may not see: to be known as such, and never told of.
+    pub others: Vec<String>,
     /// What her last message in this conversation was taken to mean.
     pub before: Option<Reading>,
 }

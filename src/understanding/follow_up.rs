@@ -38,6 +38,9 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
         }
         if now.days.is_empty() {
             now.days.clone_from(&before.days);
+            if now.parts_of_day.is_empty() {
+                now.parts_of_day.clone_from(&before.parts_of_day);
+            }
         }
         if now.measures.is_empty() && now.crops.is_empty() && now.beds.is_empty() {
             now.measures.clone_from(&before.measures);

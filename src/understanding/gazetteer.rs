@@ -19,6 +19,8 @@ pub enum Named {
     /// Seed whose shoots must not be eaten, and which is no crop here.
     Refused(String),
     Place(String),
+    /// A person or site that the asker may not see: nothing is told of it.
+    SomeoneElse,
     BedKind(BedKind),
 }
 
@@ -43,6 +45,8 @@ pub enum Told {
     Yes,
     /// Someone who is not the asker.
     Others,
+    /// What the body wants or the law forbids.
+    NotOurs,
     /// What is kept of a person: records, an address.
     Data,
     /// What was told before was wrong.
@@ -116,6 +120,16 @@ impl Gazetteer {
                 own.add_phrase(&name, Language::HiLatn, &Named::Site(site.clone()));
             }
         }
+        for (person, sites) in &asker.people {
+            for site in sites {
+                own.add_phrase(person, Language::En, &Named::Site(site.clone()));
+                own.add_phrase(person, Language::HiLatn, &Named::Site(site.clone()));
+            }
+        }
+        for other in &asker.others {
+            own.add_phrase(other, Language::En, &Named::SomeoneElse);
+            own.add_phrase(other, Language::HiLatn, &Named::SomeoneElse);
+        }
         let mut all = own.find(forms);
         for hit in self.names.find(forms) {
             let free = all.iter().all(|other| hit.span.end <= other.span.start || other.span.end <= hit.span.start);
@@ -178,7 +192,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
     for aspect in &talk.aspects {
         told.add(&aspect.words, &Told::Aspect(aspect.aspect));
     }
-    let lists: [(&Names, Told); 17] = [
+    let lists: [(&Names, Told); 18] = [
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),
@@ -191,6 +205,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
         (&talk.yes, Told::Yes),
         (&talk.others, Told::Others),
         (&talk.data, Told::Data),
+        (&talk.not_ours, Told::NotOurs),
         (&talk.correction, Told::Correction),
         (&talk.new_bed, Told::NewBed),
         (&talk.pronoun, Told::Pronoun),

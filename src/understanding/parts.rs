@@ -100,7 +100,7 @@ fn borders(text: &Text) -> Vec<(usize, usize)> {
 /// "sowed radish on 25 April, when is it ready" is one question, and whether one may pick after a spray is
 /// a question about the spray, as is when the next one is due.
 fn stand_apart(first: &Reading, second: &Reading) -> bool {
-    let ground = |told: &Reading, asked: &Reading| {
+    let ground = |told: &Reading, asked: &Reading, told_first: bool| {
         let started = matches!(told.did, Some(JobKind::Sow | JobKind::Plant | JobKind::Spray));
         let again = match told.did {
             Some(JobKind::Spray) => asked.kind == Kind::Spray,
@@ -108,7 +108,7 @@ fn stand_apart(first: &Reading, second: &Reading) -> bool {
             _ => false,
         };
         // Work told of a bed by its name is noted as well.
-        let noted = told.beds_named && told.kind == Kind::Record;
+        let noted = told_first && told.beds_named && told.kind == Kind::Record;
         !noted && (again || started && asked.kind == Kind::Harvest)
     };
     let talk = |reading: &Reading| matches!(reading.kind, Kind::None | Kind::Care | Kind::Trouble);
@@ -124,8 +124,8 @@ fn stand_apart(first: &Reading, second: &Reading) -> bool {
     speaks(first)
         && speaks(second)
         && differ
-        && !ground(first, second)
-        && !ground(second, first)
+        && !ground(first, second, true)
+        && !ground(second, first, false)
         && !talk(first)
         && !talk(second)
 }

@@ -58,6 +58,8 @@ pub struct Forms {
     whole: TwoForms,
     /// As written, in normal form.
     written: Vec<String>,
+    /// The text is English.
+    english: bool,
 }
 
 #[derive(Debug, Clone)]
@@ -75,7 +77,8 @@ impl Forms {
             hindi: text.tokens.iter().map(|token| form(token, Language::HiLatn, by)).collect(),
         };
         let written = text.tokens.iter().map(|token| token.normal.clone()).collect();
-        Self { stem: all(By::Stem), whole: all(By::Whole), written }
+        let english = text.language == Language::En;
+        Self { stem: all(By::Stem), whole: all(By::Whole), written, english }
     }
 
     fn by(&self, by: By) -> &TwoForms {
@@ -161,19 +164,21 @@ impl<T: Clone> Phrasebook<T> {
     /// Everything found, overlapping or not.
     #[must_use]
     pub fn find_all(&self, forms: &Forms) -> Vec<Hit<T>> {
-        let (written, heard) = (&forms.written, &forms.whole.hindi);
+        let (written, heard, english) = (&forms.written, &forms.whole.hindi, forms.english);
         let forms = forms.by(self.by);
         let mut all = Vec::new();
         for start in 0..forms.english.len() {
-            for (map, words) in [(&self.english, &forms.english), (&self.hindi, &forms.hindi)] {
+            for (map, words, fits) in [(&self.english, &forms.english, english), (&self.hindi, &forms.hindi, true)] {
                 let Some(phrases) = words.get(start).and_then(|word| map.get(word)) else { continue };
                 for entry in phrases {
                     let end = start + entry.words.len();
+                    // `kale` is black in Hindi: an everyday word there is no English name.
                     let as_spelled = entry.spelled.is_empty()
-                        || written.get(start).is_some_and(|said| {
-                            let sounds = || heard.get(start).is_some_and(|sound| entry.sounds.contains(sound));
-                            entry.spelled.contains(said) || !self.ordinary.is(said) && sounds()
-                        });
+                        || fits
+                            && written.get(start).is_some_and(|said| {
+                                let sounds = || heard.get(start).is_some_and(|sound| entry.sounds.contains(sound));
+                                entry.spelled.contains(said) || !self.ordinary.is(said) && sounds()
+                            });
                     if as_spelled && words.get(start..end).is_some_and(|said| said == entry.words) {
                         all.push(Hit { span: start..end, meaning: entry.meaning.clone(), exact: true });
                     }

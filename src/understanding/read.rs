@@ -12,7 +12,7 @@ use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::JobKind;
 use crate::knowledge::{
-    Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, Point, Sign, TimeUnit, class_word,
+    Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Sign, TimeUnit, class_word,
 };
 use crate::quantity::UnitOf;
 use crate::script::{Language, Text, Token, index_word};
@@ -39,8 +39,7 @@ pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &As
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     let found = Found::of(&text, reader, asker, today);
     let verdict = decide(reader.index, &found.class_form(&text), found.evidence(&text, reader));
-    let (kind, sureness) =
-        found.about_water().or_else(|| found.about_a_new_bed()).unwrap_or((verdict.kind, verdict.sureness));
+    let (kind, sureness) = found.plainly(&text, reader).unwrap_or((verdict.kind, verdict.sureness));
     let reading = found.reading(&text, reader, kind, sureness);
     if let Some(before) = &asker.before
         && let Some(reading) = corrected(&reading, before, found.corrects()).or_else(|| started(&reading, before))
@@ -53,7 +52,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
         return with_beds(reading, asker);
     }
     let reading = match &asker.before {
-        Some(before) => completed(reading, before, found.says(&text, &kind, verdict.nearness)),
+        Some(before) => completed(reading, before, found.says(&text, reader, &kind, verdict.nearness)),
         None => reading,
     };
     with_beds(reading, asker)
@@ -122,6 +121,7 @@ impl Found {
         let worked = |job| self.told.iter().any(|hit| hit.meaning == Told::Thing(job));
         let signs = Signs { points, asks: self.asks, did: self.did, feeding: worked(JobKind::Feed) };
         let mix = self.names.iter().any(|hit| matches!(hit.meaning, Named::Mix(_)));
+        let picking = worked(JobKind::Pick) || signs.points.contains(&Point::Wait);
         Evidence {
             told: self.did.is_some() || self.saw().is_some(),
             asks: self.asks,
@@ -129,8 +129,8 @@ impl Found {
             sizes: self.quantities.said.len(),
             trouble: self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_))),
             strange: self.strange(text, reader),
-            of_others: self.told.iter().any(|hit| hit.meaning == Told::Others)
-                && self.told.iter().any(|hit| hit.meaning == Told::Data),
+            of_others: self.of_others(),
+            picking,
             signs: self.signs.len(),
             on_plant: self.on_plant,
             crop: self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_))),
@@ -151,6 +151,13 @@ impl Found {
             }
         }
         jobs
+    }
+
+    /// What is not ours to tell: what others have, what the body wants, what the law forbids.
+    fn of_others(&self) -> bool {
+        let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
+        let someone = says(Told::Others) || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
+        someone && (says(Told::Data) || self.asks) || says(Told::NotOurs)
     }
 
     fn points(&self) -> impl Iterator<Item = Point> {
@@ -184,6 +191,32 @@ impl Found {
             }
         }
         aspects
+    }
+
+    /// Parts of a day that belong to the first day named: within its words or right beside them. Where no day is
+    /// named they belong to the work told, unless something is asked too: then the evening may be one to come.
+    fn parts_of_day(&self, text: &Text, reader: &Reader<'_>) -> Vec<PartOfDay> {
+        let mut found: Vec<(Range<usize>, PartOfDay)> = Vec::new();
+        for at in 0..text.tokens.len() {
+            let within = found.last().is_some_and(|(span, _)| span.contains(&at));
+            if let Some((part, length)) = reader.known.words.parts_of_day.at(text, at).filter(|_| !within) {
+                found.push((at..at + length, part));
+            }
+        }
+        let mut parts: Vec<PartOfDay> = Vec::new();
+        // Beside the day, and one after the other from there: "yesterday morning and evening".
+        let mut beside = self.days.first().map(|day| day.span.clone());
+        for (span, part) in found {
+            let belongs = match &beside {
+                Some(day) => span.start <= day.end + 1 && day.start <= span.end + 1,
+                None => !self.asks,
+            };
+            if belongs && !parts.contains(&part) {
+                parts.push(part);
+                beside = beside.map(|day| day.start.min(span.start)..day.end.max(span.end));
+            }
+        }
+        parts
     }
 
     /// Days or weeks that something takes, in days.
@@ -227,6 +260,22 @@ impl Found {
         self.is_new_bed().then_some((Kind::Record, SURE))
     }
 
+    /// What can be told without weighing words.
+    fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+        self.about_water().or_else(|| self.about_a_new_bed()).or_else(|| self.about_work(text, reader))
+    }
+
+    /// Work that is told of a bed or crop, and nothing asked: a record, whatever its words lean to. A plant that looks
+    /// wrong after it is a trouble; a text of strange words is chatter.
+    fn about_work(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+        /// A plain statement leaves little else (judgement).
+        const SURE: f64 = 0.8;
+        const STRANGE: f64 = 0.5;
+        let named = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_)));
+        let told = self.did.is_some() && named && !self.asks && !self.on_plant;
+        (told && self.strange(text, reader) < STRANGE).then_some((Kind::Record, SURE))
+    }
+
     /// The words of the text with its names replaced by their class. Crops, sizes and days are replaced;
     /// beds, materials and troubles keep their words beside the class, since phrasings use both.
     fn class_form(&self, text: &Text) -> Vec<String> {
@@ -249,6 +298,7 @@ impl Found {
         }
         for hit in &self.names {
             match hit.meaning {
+                Named::SomeoneElse => {}
                 Named::Crop(_) => mark(&hit.span, "crop", false),
                 Named::OwnBed(_) | Named::BedKind(_) => mark(&hit.span, "bed", true),
                 Named::Site(_) => mark(&hit.span, "place", true),
@@ -319,7 +369,7 @@ impl Found {
     }
 
     /// Whether the message says its kind, and what it is about.
-    fn says(&self, text: &Text, kind: &Kind, nearness: f64) -> Says {
+    fn says(&self, text: &Text, reader: &Reader<'_>, kind: &Kind, nearness: f64) -> Says {
         /// A message nearer than this to a way of asking has a kind of its own.
         const HAS_A_KIND: f64 = 0.45;
         // "How many days?" asks on; a question with a thing in it has a kind of its own.
@@ -328,7 +378,8 @@ impl Found {
             let named = self.names.iter().any(|hit| hit.span.contains(&position));
             let sized = self.quantities.said.iter().any(|said| said.span.contains(&position))
                 || self.quantities.dimensions.iter().any(|found| found.span.contains(&position));
-            let dated = self.days.iter().any(|day| day.span.contains(&position));
+            let dated = self.days.iter().any(|day| day.span.contains(&position))
+                || matches!(reader.known.words.days.at(text, position), Some((DayWord::Month(_), _)));
             let empty = self.told.iter().any(|hit| {
                 let steers = matches!(hit.meaning, Told::Filler | Told::FollowUp | Told::Why);
                 let asks = matches!(hit.meaning, Told::Question | Told::Point(Point::Time | Point::Strength));
@@ -417,6 +468,7 @@ impl Found {
             points: self.points().collect(),
             aspects: self.aspects(),
             for_days: self.for_days(),
+            parts_of_day: self.parts_of_day(text, reader),
         };
         for hit in &self.names {
             let list = match &hit.meaning {
@@ -433,6 +485,7 @@ impl Found {
                     }
                     continue;
                 }
+                Named::SomeoneElse => continue,
                 Named::BedKind(kind) => {
                     reading.bed_kind = reading.bed_kind.or(Some(*kind));
                     continue;

@@ -1,7 +1,7 @@
 //! What we took a message to mean.
 
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
-use crate::knowledge::{Aspect, Kind, Point};
+use crate::knowledge::{Aspect, Kind, PartOfDay, Point};
 use crate::quantity::Written;
 use crate::script::Language;
 use chrono::NaiveDate;
@@ -107,6 +107,9 @@ pub struct Reading {
     /// A number of days that was said without a first day.
     #[serde(default)]
     pub for_days: Option<f64>,
+    /// The parts of its day in which work was done, in the order told.
+    #[serde(default)]
+    pub parts_of_day: Vec<PartOfDay>,
     /// What exactly is asked or told, in no order.
     #[serde(default)]
     pub points: BTreeSet<Point>,

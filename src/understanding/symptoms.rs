@@ -38,7 +38,7 @@ struct Phrase {
 const SHORTEST_SOUND: usize = 4;
 
 /// So many telling words of another sort may stand between those of a sign.
-const APART: usize = 2;
+const APART: usize = 3;
 
 impl SignBook {
     /// Gathers the names of all signs.

@@ -3,10 +3,12 @@
 //!
 //! **Never here:** what a crop needs.
 
+pub mod aridity;
 mod day;
 mod normals;
 pub mod source;
 mod tables;
+mod wet_days;
 
 pub use day::{Day, Origin};
 pub use source::file::Forecast;

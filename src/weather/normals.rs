@@ -1,13 +1,15 @@
 //! Usual days, from monthly normals.
 
 use super::day::{Day, Origin};
+use super::wet_days::wet_share;
 use crate::knowledge::Place;
 use crate::quantity::{Fraction, Temperature, WaterDepth, WindSpeed};
 use chrono::{Datelike, Days, Months, NaiveDate};
 
 /// The usual day of a date: between the two nearest mid-months, each variable by straight line.
 ///
-/// Rain is the month's amount spread evenly over its days: an expectation, not a shower.
+/// Rain is the month's amount over its days, an expectation, not a shower; its chance is the share of days on which
+/// it comes.
 pub fn usual_day(place: &Place, date: NaiveDate) -> Day {
     let (before, after, share) = neighbours(date);
     let month = |index: u32| &place.months[index as usize % 12];
@@ -29,7 +31,7 @@ pub fn usual_day(place: &Place, date: NaiveDate) -> Day {
         solar: None,
         sunshine_h: both(from.sunshine_h, to.sunshine_h),
         rain: today.rain.map(|rain| WaterDepth::millimetres(rain.as_millimetres() / days_in_month(date))),
-        rain_chance: None,
+        rain_chance: today.rain.map(|rain| wet_share(rain, days_in_month(date))),
         origin: Origin::Normals,
     }
 }

@@ -1,5 +1,6 @@
 //! A site's weather on any day: the forecast where it reaches, usual days elsewhere.
 
+use super::aridity::{SEMI_ARID_BELOW, aridity_index};
 use super::day::Day;
 use super::normals::usual_day;
 use super::source::file::Forecast;
@@ -70,6 +71,12 @@ impl<'a> Weather<'a> {
     #[must_use]
     pub fn has_forecast(&self) -> bool {
         self.forecast.is_some()
+    }
+
+    /// The aridity index of a place that is semi-arid or drier, by the normals that stand in here.
+    #[must_use]
+    pub fn arid(&self) -> Option<f64> {
+        aridity_index(self.normals?.0).filter(|index| *index < SEMI_ARID_BELOW)
     }
 
     /// The place whose normals stand in, with its distance in km.

@@ -51,7 +51,9 @@ const CALM: [f64; 10] = [1.5; 10];
 fn next(forecast: &Forecast, last: Option<&str>, now: &str) -> NextSpray {
     let known = Knowledge::default();
     let weather = Weather::at((21.15, 79.09, 310.0), Some(forecast), &known);
-    next_spray(&oil(), last.map(|day| day.parse().unwrap()), Some(&weather), now.parse().unwrap())
+    let last = last.map(|day| day.parse().unwrap());
+    let bed = SprayedBed { last, pickings: &[], open_to_rain: true, now: now.parse().unwrap() };
+    next_spray(&oil(), &bed, Some(&weather))
 }
 
 const MORNING: &str = "2026-05-18T08:00:00+05:30";
@@ -103,6 +105,48 @@ fn the_first_fit_day_and_its_hours() {
         Some((PartOfDay::Evening, "17:40:00", "19:15:00")),
         &[Obstacle::Rain, Obstacle::Wind],
     );
+}
+
+/// Rain after a spray washes it off: it is due again on the day after, not when the rhythm says.
+#[test]
+fn rain_brings_the_next_spray_forward() {
+    let mut rain = DRY;
+    rain[2] = WASHES_OFF_MM;
+    let evening = Some((PartOfDay::Evening, "17:40:00", "19:15:00"));
+    let wet = forecast(31.0, 20.0, rain, CALM);
+    case(&wet, Some("2026-05-18"), "2026-05-21", evening, &[]);
+    // A shower does not, nor does rain after the next one.
+    rain[2] = WASHES_OFF_MM - 1.0;
+    rain[8] = 40.0;
+    case(&forecast(31.0, 20.0, rain, CALM), Some("2026-05-18"), "2026-05-25", evening, &[]);
+    let under = |open_to_rain| {
+        let (known, last) = (Knowledge::default(), "2026-05-18".parse().ok());
+        let weather = Weather::at((21.15, 79.09, 310.0), Some(&wet), &known);
+        let bed = SprayedBed { last, pickings: &[], open_to_rain, now: MORNING.parse().unwrap() };
+        next_spray(&oil(), &bed, Some(&weather)).day.value().to_string()
+    };
+    assert_eq!((under(true), under(false)), ("2026-05-21".to_owned(), "2026-05-25".to_owned()));
+}
+
+#[test]
+fn what_is_ready_within_the_wait_is_picked_first() {
+    let mild = forecast(31.0, 20.0, DRY, CALM);
+    let next = |pickings: &[&str]| {
+        let known = Knowledge::default();
+        let weather = Weather::at((21.15, 79.09, 310.0), Some(&mild), &known);
+        let pickings: Vec<NaiveDate> = pickings.iter().map(|day| day.parse().unwrap()).collect();
+        let bed = SprayedBed { last: None, pickings: &pickings, open_to_rain: true, now: MORNING.parse().unwrap() };
+        let mut oil = oil();
+        oil.wait_days = fact(0.0, 2.0, 3.0);
+        let next = next_spray(&oil, &bed, Some(&weather));
+        (next.day.value().to_string(), next.moved_by.contains(&Obstacle::Picking))
+    };
+    let moved = |day: &str| (day.to_owned(), true);
+    assert_eq!(next(&[]), ("2026-05-18".to_owned(), false));
+    assert_eq!(next(&["2026-05-20"]), moved("2026-05-21"));
+    assert_eq!(next(&["2026-05-23", "2026-05-20"]), moved("2026-05-24"));
+    // Beyond the wait, and gone by.
+    assert_eq!(next(&["2026-05-22", "2026-05-10"]), ("2026-05-18".to_owned(), false));
 }
 
 #[test]
