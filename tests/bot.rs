@@ -26,7 +26,7 @@ fn code(text: &str) -> String {
 fn claimed(data: &Path, api: &BotApi) -> Serving {
     with_demo_garden(data);
     let serving = Serving::start(data, api, &[]);
-    assert!(serving.line("not claimed").contains("by Asha"));
+    assert!(serving.line("Not claimed").contains("by Asha"));
     let claim = code(&serving.line("/start"));
     api.says(ASHA, &format!("/start {claim}"));
     api.expect(ASHA, "linked as Asha (owner)");
@@ -99,6 +99,14 @@ fn from_claim_to_forgotten() {
     api.replies(ASHA, &at_asha, "too late");
     api.expect(ASHA, "answered already");
     assert_eq!(stdout(data, &["questions"]), "nothing waits\n");
+
+    // What was asked at a keyboard reaches the crew as well, within a minute.
+    stdout(data, &["ask", "--as", "farid", "let me talk to a person, it is about my terrace"]);
+    let typed = api.expect(ASHA, "Farid asks");
+    api.expect(RAVI, "Farid asks");
+    api.replies(ASHA, &typed, "tomorrow");
+    api.expect(ASHA, "has no chat with me");
+    api.expect(RAVI, "Asha has answered Farid");
 
     // A picture goes to the crew as it is.
     let photo = api.sends_photo(MEERA, "spots on the leaves");

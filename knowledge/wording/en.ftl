@@ -859,6 +859,7 @@ bot-a-stranger = A stranger
 bot-from-crew = The crew answers: { $text }
 bot-passed-on = Passed on to { $name }.
 bot-answered-by = { $who } has answered { $name }: { $text }
+bot-no-chat = { $name } has no chat with me: please tell them yourself. The question is off the list.
 bot-question-gone = This question has been answered already, or its asker is gone.
 bot-question-not-yours = This question is for the owner or for the gardeners of that roof.
 bot-questions-none = Nothing waits.

@@ -856,6 +856,7 @@ bot-a-stranger = Koi anjaan
 bot-from-crew = Team ka jawab: { $text }
 bot-passed-on = { $name } tak pahuncha diya.
 bot-answered-by = { $who } ne { $name } ko jawab de diya: { $text }
+bot-no-chat = { $name } ki mujhse koi chat nahi hai: aap hi unhein bata dein. Sawaal list se hat gaya.
 bot-question-gone = Is sawaal ka jawab diya ja chuka hai, ya poochhne wale ab nahi hain.
 bot-question-not-yours = Yeh sawaal maalik ya us chhat ke maali ke liye hai.
 bot-questions-none = Kuchh baaki nahi hai.

@@ -856,6 +856,7 @@ bot-a-stranger = कोई अनजान
 bot-from-crew = टीम का जवाब: { $text }
 bot-passed-on = { $name } तक पहुँचा दिया।
 bot-answered-by = { $who } ने { $name } को जवाब दे दिया: { $text }
+bot-no-chat = { $name } की मुझसे कोई चैट नहीं है: आप ही उन्हें बता दें। सवाल सूची से हट गया।
 bot-question-gone = इस सवाल का जवाब दिया जा चुका है, या पूछने वाले अब नहीं हैं।
 bot-question-not-yours = यह सवाल मालिक या उस छत के माली के लिए है।
 bot-questions-none = कुछ बाक़ी नहीं है।

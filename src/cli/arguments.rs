@@ -102,6 +102,9 @@ pub struct Serve {
     /// Whether the platform's limits of sending are kept
     #[arg(long, env = "ROOFTEND_SEND_LIMITS", value_name = "ON|OFF", default_value = "on")]
     pub send_limits: Switch,
+    /// Print a new code for the owner, who has lost the chat that is linked
+    #[arg(long)]
+    pub new_claim: bool,
     /// Whether each person is told in the morning what is due
     #[arg(long, env = "ROOFTEND_DIGEST", value_name = "ON|OFF", default_value = "on")]
     pub digest: Switch,

@@ -35,7 +35,7 @@ pub fn run(serve: &Serve, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     if let Some(file) = &serve.forecast {
         reception.set_forecast(Some(read_forecast(file)?));
     }
-    for claim in reception.claims(system_clock().with_timezone(&Utc))? {
+    for claim in reception.claims(system_clock().with_timezone(&Utc), serve.new_claim)? {
         print(&how_to_claim(&claim))?;
     }
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build().map_err(Refusal::plain)?;
@@ -110,7 +110,7 @@ fn token() -> Result<String, Refusal> {
 fn how_to_claim(claim: &Invite) -> String {
     let whose = if claim.name.is_empty() { String::new() } else { format!(" by {}", claim.name) };
     format!(
-        "This installation is not claimed yet{whose}. Send this to the bot within seven days:\n    /start {}",
+        "Not claimed yet{whose}. Whoever sends this to the bot within seven days is the owner:\n    /start {}",
         claim.code
     )
 }

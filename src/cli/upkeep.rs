@@ -6,14 +6,14 @@ use crate::desk::reception::{Reception, Waiting};
 use crate::garden::Store;
 use crate::garden::backup::back_up;
 use crate::garden::store::note_backup;
-use chrono::{DateTime, FixedOffset, NaiveDate, Timelike, Utc};
+use chrono::{DateTime, FixedOffset, NaiveDate, Offset, Timelike, Utc};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::Duration;
 use tokio::sync::Notify;
 
 /// Between two looks.
-const ROUND: Duration = Duration::from_secs(60);
+const ROUND: Duration = Duration::from_secs(30);
 /// From this hour of the night on the day's backup is made.
 const BACKUP_FROM: u32 = 2;
 /// So many backups are kept.
@@ -33,7 +33,7 @@ pub struct Upkeep {
 }
 
 impl Upkeep {
-    /// Looks every minute until the task is ended.
+    /// Looks twice a minute until the task is ended.
     pub async fn run(self) {
         let this = Arc::new(self);
         let mut read = None;
@@ -41,7 +41,7 @@ impl Upkeep {
             let (work, before) = (this.clone(), read);
             match tokio::task::spawn_blocking(move || work.round(system_clock(), before)).await {
                 Ok(now) => read = now,
-                Err(_) => tracing::error!("upkeep ended early; it begins anew in a minute"),
+                Err(_) => tracing::error!("upkeep ended early; it begins anew soon"),
             }
             this.written.notify_one();
             tokio::time::sleep(ROUND).await;
@@ -55,6 +55,9 @@ impl Upkeep {
             Ok(0) => {}
             Ok(count) => tracing::debug!(count, "old slips taken away"),
             Err(fault) => tracing::error!(%fault, "old slips could not be taken away"),
+        }
+        if let Err(fault) = self.reception.hand_over_new(now) {
+            tracing::error!(%fault, "questions could not be handed over");
         }
         let digests = if self.digest { self.reception.digests(at) } else { Ok(0) };
         match digests {
@@ -71,8 +74,14 @@ impl Upkeep {
 
     fn back_up(&self, now: DateTime<FixedOffset>) {
         let folder = self.folder.join("backups");
-        let file = folder.join(name_of(now.date_naive()));
-        if now.hour() < BACKUP_FROM || file.exists() {
+        // Night is where the roofs are, not where the machine stands.
+        let sites = self.store.sites().unwrap_or_default();
+        let here = sites.first().map_or(now, |site| {
+            let here = now.with_timezone(&site.timezone);
+            here.with_timezone(&here.offset().fix())
+        });
+        let file = folder.join(name_of(here.date_naive()));
+        if here.hour() < BACKUP_FROM || file.exists() {
             return;
         }
         let made = std::fs::create_dir_all(&folder).map_err(|fault| fault.to_string()).and_then(|()| {

@@ -24,6 +24,7 @@ pub async fn greet(mut line: Line) -> Result<(), Unusable> {
         };
         match answered {
             Ok(me) => {
+                line.counts.polled((line.clock)().timestamp());
                 welcome(&line, me).await;
                 return Ok(());
             }

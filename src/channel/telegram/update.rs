@@ -17,20 +17,7 @@ pub fn arrival(update: Update, bot: Option<&str>) -> Arrival {
 
 /// Something we do nothing about; it is filed so that it is not brought again.
 fn nothing(number: u32) -> Arrival {
-    Arrival {
-        number,
-        chat: 0,
-        group: false,
-        addressed: false,
-        from: 0,
-        name: String::new(),
-        language: None,
-        message: 0,
-        reply_to: None,
-        edited: false,
-        at: chrono::DateTime::UNIX_EPOCH,
-        what: What::Other,
-    }
+    Arrival { number, ..Arrival::of_nobody(0, chrono::DateTime::UNIX_EPOCH) }
 }
 
 fn of_user(number: u32, user: &User) -> Arrival {

@@ -55,6 +55,27 @@ pub enum What {
     Other,
 }
 
+impl Arrival {
+    /// What stands for something that no message brought; chat 0 is none.
+    #[must_use]
+    pub const fn of_nobody(chat: i64, at: DateTime<Utc>) -> Self {
+        Self {
+            number: 0,
+            chat,
+            group: false,
+            addressed: false,
+            from: chat,
+            name: String::new(),
+            language: None,
+            message: 0,
+            reply_to: None,
+            edited: false,
+            at,
+            what: What::Other,
+        }
+    }
+}
+
 /// Where one arrival stands: it waits, or it was answered and is kept only to know it again.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Update {

@@ -74,11 +74,16 @@ impl Turn<'_> {
             self.say("bot-question-not-yours", &[]);
             return Ok(());
         }
-        let answer = filled(self.house.phrases(asked.language), "bot-from-crew", &[("text", text)]);
-        self.text_to(asked.chat, &answer, Vec::new(), Some(asked.message), None);
-        self.sheet.write(vec![asked.taken_away()?, Change::remove(question)])?;
         let name = self.name_of(asker.as_ref(), self.language);
-        self.say("bot-passed-on", &[("name", &name)]);
+        // Who asked at a keyboard may have no chat.
+        if asked.chat == 0 {
+            self.say("bot-no-chat", &[("name", &name)]);
+        } else {
+            let answer = filled(self.house.phrases(asked.language), "bot-from-crew", &[("text", text)]);
+            self.text_to(asked.chat, &answer, Vec::new(), Some(asked.message).filter(|number| *number > 0), None);
+            self.say("bot-passed-on", &[("name", &name)]);
+        }
+        self.sheet.write(vec![asked.taken_away()?, Change::remove(question)])?;
         self.tell_others(asker.as_ref(), &sites, text)
     }
 

@@ -165,16 +165,46 @@ impl Reception {
         written
     }
 
-    /// One-time codes for owners who have no chat yet: an installation that nobody has claimed.
+    /// Tells the crew of questions that came another way than through a chat; returns how many.
     ///
     /// # Errors
     /// When the store cannot be read or written.
-    pub fn claims(&self, now: DateTime<Utc>) -> Result<Vec<Invite>, StoreError> {
+    pub fn hand_over_new(&self, now: DateTime<FixedOffset>) -> Result<usize, StoreError> {
+        let mut memory = self.memory();
+        let store = self.store.as_ref();
+        let mut told = 0;
+        for waiting in sweep::waiting(store)? {
+            if store.filed(crew::Asked::DRAWER, waiting.question.id.as_str())?.is_some() {
+                continue;
+            }
+            let card = match &waiting.asker {
+                Some(asker) => Card::of_person(store, &asker.id)?,
+                None => None,
+            };
+            let arrival = Arrival::of_nobody(card.map_or(0, |card| card.chat), now.with_timezone(&Utc));
+            let sheet = Overlay::over(store);
+            let mut turn = Turn::begin(&self.house, store, &sheet, None, &mut memory, &arrival, now)?;
+            turn.person = waiting.asker.clone();
+            turn.hand_over(&waiting.question, None)?;
+            let letters = std::mem::take(&mut turn.letters);
+            sheet.write(letters.iter().map(Slip::put).collect::<Result<_, _>>()?)?;
+            store.write(sheet.changes())?;
+            told += 1;
+        }
+        Ok(told)
+    }
+
+    /// One-time codes for owners where none has a chat yet: an installation that nobody has claimed. `anew`
+    /// makes them all the same, for an owner who has lost the chat.
+    ///
+    /// # Errors
+    /// When the store cannot be read or written.
+    pub fn claims(&self, now: DateTime<Utc>, anew: bool) -> Result<Vec<Invite>, StoreError> {
         let _one_at_a_time = self.memory();
         let store = self.store.as_ref();
         let owners: Vec<Person> = store.people()?.into_iter().filter(|person| person.role == Role::Owner).collect();
         for owner in &owners {
-            if Card::of_person(store, &owner.id)?.is_some() {
+            if !anew && Card::of_person(store, &owner.id)?.is_some() {
                 return Ok(Vec::new());
             }
         }

@@ -123,17 +123,22 @@ fn a_claim_is_made_once_and_works_once() {
     let store: Arc<dyn Store> = Arc::new(Overlay::in_memory());
     let reception = Reception::open(house(), store.clone()).unwrap();
     let now = morning().with_timezone(&Utc);
-    let claims = reception.claims(now).unwrap();
+    let claims = reception.claims(now, false).unwrap();
     assert_eq!(claims.len(), 1);
-    assert_eq!(reception.claims(now).unwrap(), claims, "the same code after another start");
-    assert_ne!(reception.claims(now + TimeDelta::days(8)).unwrap(), claims, "a new one when it is too old");
-    let code = reception.claims(now).unwrap()[0].code.clone();
+    assert_eq!(reception.claims(now, false).unwrap(), claims, "the same code after another start");
+    assert_ne!(reception.claims(now + TimeDelta::days(8), false).unwrap(), claims, "a new one when it is too old");
+    let code = reception.claims(now, false).unwrap()[0].code.clone();
     let got = told(store.as_ref(), &reception, 1, 7, &format!("/start {code}"));
     assert!(got[0].1.contains("linked as Someone (owner)"), "{got:?}");
     assert!(got[1].1.contains("invite") && got[1].1.contains("people"), "an owner's menu: {got:?}");
     let got = told(store.as_ref(), &reception, 2, 8, &format!("/start {code}"));
     assert!(got[0].1.contains("not valid"), "{got:?}");
-    assert!(reception.claims(now).unwrap().is_empty(), "claimed");
+    assert!(reception.claims(now, false).unwrap().is_empty(), "claimed");
+    let anew = reception.claims(now, true).unwrap();
+    let got = told(store.as_ref(), &reception, 3, 9, &format!("/start {}", anew[0].code));
+    assert!(got[0].1.contains("linked as Someone (owner)"), "the owner's new chat: {got:?}");
+    let got = told(store.as_ref(), &reception, 4, 7, "/people");
+    assert!(got[0].1.contains("Only the owner"), "the old chat is a stranger's: {got:?}");
     assert!(Invite::all(store.as_ref()).unwrap().iter().all(|invite| !invite.claim || invite.code != code));
 }
 

@@ -62,6 +62,8 @@ impl<'t> Turn<'t> {
             What::CameBack => return self.block(false),
             What::Other => return Ok(()),
             _ if !self.arrival.addressed => return Ok(()),
+            // A place that moves, a caption put right: only changed words are read again.
+            What::Place { .. } | What::Media { .. } if self.arrival.edited => return Ok(()),
             _ => {}
         }
         if let What::Pressed { query, .. } = &self.arrival.what {
@@ -79,7 +81,7 @@ impl<'t> Turn<'t> {
             }
         }
         if self.arrival.group {
-            return if let What::Text(text) = &self.arrival.what { self.converse(text) } else { Ok(()) };
+            return self.in_a_group();
         }
         match self.arrival.what.clone() {
             What::Pressed { token, .. } => self.pressed(&token),
@@ -90,6 +92,18 @@ impl<'t> Turn<'t> {
             What::Place { latitude_deg, longitude_deg } => self.place(latitude_deg, longitude_deg),
             What::Media { caption } => self.media(&caption),
             What::Left | What::CameBack | What::Other => Ok(()),
+        }
+    }
+
+    /// Where others read along only words are answered, and of the commands the one that harms nobody.
+    fn in_a_group(&mut self) -> Result<(), StoreError> {
+        match self.arrival.what.clone() {
+            What::Text(text) if text.starts_with("/help") || text.starts_with("/start") => {
+                self.say("bot-help", &[]);
+                Ok(())
+            }
+            What::Text(text) if !text.starts_with('/') => self.converse(&text),
+            _ => Ok(()),
         }
     }
 
