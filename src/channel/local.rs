@@ -9,6 +9,7 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use tokio::io::{AsyncBufReadExt, AsyncWriteExt, BufReader};
 use tokio::net::{UnixListener, UnixStream};
+use tokio::sync::Notify;
 
 /// The socket, taken away when it is dropped.
 pub struct Socket {
@@ -37,14 +38,15 @@ impl Socket {
         Ok(Self { listener: opened?, path })
     }
 
-    /// Answers until the task is ended.
-    pub async fn run(self, store: Arc<dyn Store>) {
+    /// Answers until the task is ended; whoever waits for `done` learns that a caller has finished.
+    pub async fn run(self, store: Arc<dyn Store>, done: Arc<Notify>) {
         loop {
             if let Ok((stream, _)) = self.listener.accept().await {
-                let store = store.clone();
+                let (store, done) = (store.clone(), done.clone());
                 tokio::spawn(async move {
                     // A caller that goes away needs no answer.
                     let _ = serve(stream, store).await;
+                    done.notify_one();
                 });
             }
         }
@@ -85,7 +87,7 @@ mod tests {
         let opened = Socket::open(folder.path()).unwrap();
         let mode = std::fs::metadata(socket(folder.path())).unwrap().permissions().mode();
         assert_eq!(mode & 0o777, 0o600);
-        let task = tokio::spawn(opened.run(store.clone()));
+        let task = tokio::spawn(opened.run(store.clone(), Arc::new(Notify::new())));
         let path = folder.path().to_owned();
         let outside = tokio::task::spawn_blocking(move || {
             let remote = RemoteStore::reach(&path).unwrap();

@@ -18,7 +18,7 @@ use std::process::ExitCode;
 use std::sync::Arc;
 use std::time::Duration;
 use tokio::signal::unix::{SignalKind, signal};
-use tokio::sync::watch;
+use tokio::sync::{Notify, watch};
 
 const TOKEN: &str = "ROOFTEND_TELEGRAM_TOKEN";
 const TOKEN_FILE: &str = "ROOFTEND_TELEGRAM_TOKEN_FILE";
@@ -44,6 +44,7 @@ pub fn run(serve: &Serve, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let settings = Settings { token, api_url: serve.api_url.clone() };
     let line = Line::new(settings, reception.clone(), system_clock, counts.clone(), stopped);
     let line = line.map_err(Refusal::plain)?;
+    let wake = Arc::new(Notify::new());
     let upkeep = Upkeep {
         reception,
         store: store.clone(),
@@ -51,6 +52,7 @@ pub fn run(serve: &Serve, arguments: &Arguments) -> Result<ExitCode, Refusal> {
         forecast: serve.forecast.clone(),
         counts: counts.clone(),
         digest: serve.digest == Switch::On,
+        wake: wake.clone(),
         written: line.written(),
     };
     let served = runtime.block_on(async {
@@ -62,7 +64,7 @@ pub fn run(serve: &Serve, arguments: &Arguments) -> Result<ExitCode, Refusal> {
         }
         match Socket::open(&folder) {
             Ok(socket) => {
-                beside.spawn(socket.run(store.clone()));
+                beside.spawn(socket.run(store.clone(), wake));
             }
             Err(fault) => tracing::warn!(%fault, "no socket: other commands cannot reach the store while this runs"),
         }

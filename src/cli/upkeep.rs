@@ -13,7 +13,7 @@ use std::time::Duration;
 use tokio::sync::Notify;
 
 /// Between two looks.
-const ROUND: Duration = Duration::from_secs(30);
+const ROUND: Duration = Duration::from_secs(60);
 /// From this hour of the night on the day's backup is made.
 const BACKUP_FROM: u32 = 2;
 /// So many backups are kept.
@@ -28,12 +28,14 @@ pub struct Upkeep {
     pub counts: Arc<Counts>,
     /// Whether people are told what is due.
     pub digest: bool,
+    /// Another command has been at the store.
+    pub wake: Arc<Notify>,
     /// Wakes whoever sends, where letters were written.
     pub written: Arc<Notify>,
 }
 
 impl Upkeep {
-    /// Looks twice a minute until the task is ended.
+    /// Looks every minute, and when another command is done, until the task is ended.
     pub async fn run(self) {
         let this = Arc::new(self);
         let mut read = None;
@@ -44,7 +46,10 @@ impl Upkeep {
                 Err(_) => tracing::error!("upkeep ended early; it begins anew soon"),
             }
             this.written.notify_one();
-            tokio::time::sleep(ROUND).await;
+            tokio::select! {
+                () = tokio::time::sleep(ROUND) => {}
+                () = this.wake.notified() => {}
+            }
         }
     }
 
@@ -142,6 +147,34 @@ fn remove_old(folder: &Path) {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_backup_a_night() {
+        let data = tempfile::tempdir().unwrap();
+        let house = crate::desk::House::open(&crate::knowledge::Files::embedded()).unwrap();
+        let store: Arc<dyn Store> = Arc::new(crate::garden::Overlay::in_memory());
+        let upkeep = Upkeep {
+            reception: Arc::new(Reception::open(Arc::new(house), store.clone()).unwrap()),
+            store,
+            folder: data.path().to_owned(),
+            forecast: Some(PathBuf::from("demo-data/forecast-may.json")),
+            counts: Arc::default(),
+            digest: true,
+            wake: Arc::default(),
+            written: Arc::default(),
+        };
+        let round = |at: &str| upkeep.round(at.parse().unwrap(), None);
+        assert!(round("2026-05-18T01:59:00+05:30").is_some(), "the forecast was read");
+        let there = |day: &str| data.path().join(format!("backups/rooftend-2026-05-{day}.backup")).exists();
+        assert!(!there("18"));
+        round("2026-05-18T02:00:00+05:30");
+        round("2026-05-18T23:00:00+05:30");
+        round("2026-05-19T04:00:00+05:30");
+        assert!(there("18") && there("19"));
+        let made = upkeep.counts.text(0);
+        assert!(made.contains("rooftend_backups_total 2\n"), "once a day: {made}");
+        crate::garden::backup::read_backup(&data.path().join("backups/rooftend-2026-05-19.backup")).unwrap();
+    }
 
     #[test]
     fn the_last_seven_stay() {

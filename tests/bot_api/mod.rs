@@ -76,6 +76,16 @@ impl Serving {
         self.errors.try_iter().collect::<Vec<_>>().join("\n")
     }
 
+    /// Waits until it ends by itself; its exit code and what it logged.
+    pub fn ended(mut self) -> (Option<i32>, String) {
+        let code = self.child.wait().unwrap().code();
+        let mut log = String::new();
+        while let Ok(line) = self.errors.recv_timeout(Duration::from_secs(2)) {
+            log.push_str(&line);
+        }
+        (code, log)
+    }
+
     pub fn kill(mut self) {
         self.child.kill().unwrap();
         self.child.wait().unwrap();

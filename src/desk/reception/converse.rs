@@ -43,7 +43,7 @@ impl Turn<'_> {
         self.speaks(&reply)?;
         self.reply_out(&reply)?;
         let new: Vec<Change> = self.sheet.changes().into_iter().filter(|change| !known.contains(change)).collect();
-        let told = Told::of(self.arrival, self.store, &new)?;
+        let told = Told::of(self.arrival, self.now.with_timezone(&Utc), self.store, &new)?;
         if let Some(told) = told {
             self.sheet.write(vec![told.put()?])?;
         }

@@ -22,6 +22,13 @@ impl Turn<'_> {
 
     /// "Show what you keep about me."
     pub fn show_kept(&mut self) -> Result<(), StoreError> {
+        let asked = self.questions_from_here()?.len();
+        if self.person.is_none() && asked > 0 {
+            let count = self.phrase("bot-keep-questions", &[("count", &asked.to_string())]);
+            let text = format!("{}\n{count}", self.phrase("bot-keep-title", &[]));
+            self.text_out(&text, Vec::new(), None);
+            return Ok(());
+        }
         let Some((person, card)) = self.someone() else { return Ok(()) };
         let role = self.role(self.language, person.role);
         let sites: Vec<String> = person.sites.iter().map(SiteId::to_string).collect();
@@ -72,8 +79,14 @@ impl Turn<'_> {
         Ok(())
     }
 
-    /// "Forget me": asked once more.
+    /// "Forget me": asked once more. A stranger left at most a question behind, and needs no second thought.
     pub fn ask_to_forget(&mut self) -> Result<(), StoreError> {
+        let asked = self.questions_from_here()?;
+        if self.person.is_none() && !asked.is_empty() {
+            self.remove_traces(Some(self.arrival.chat), asked)?;
+            self.say("bot-forgotten", &[]);
+            return Ok(());
+        }
         if self.someone().is_none() {
             return Ok(());
         }
@@ -99,13 +112,23 @@ impl Turn<'_> {
         let store = self.sheet;
         let mut changes = vec![Change::remove(person.clone())];
         changes.extend(store.conversation(&person.id)?.map(Change::remove));
-        let questions = self.questions_of(person)?;
-        let of_theirs = |follow: &Follow| matches!(follow, Follow::Question(id) if questions.iter().any(|question| question.id == *id));
         for invite in Invite::all(store)?.iter().filter(|invite| invite.person.as_ref() == Some(&person.id)) {
             changes.push(invite.taken_away()?);
         }
         let card = Card::of_person(store, &person.id)?;
-        let chat = card.as_ref().map(|card| card.chat);
+        let (chat, questions) = (card.as_ref().map(|card| card.chat), self.questions_of(person)?);
+        if let Some(card) = card {
+            changes.push(card.taken_away()?);
+        }
+        store.write(changes)?;
+        self.remove_traces(chat, questions)
+    }
+
+    /// Takes away these questions and all that belongs to them or to a chat.
+    fn remove_traces(&mut self, chat: Option<i64>, questions: Vec<Question>) -> Result<(), StoreError> {
+        let store = self.sheet;
+        let mut changes = Vec::new();
+        let of_theirs = |follow: &Follow| matches!(follow, Follow::Question(id) if questions.iter().any(|question| question.id == *id));
         for sent in Sent::all(store)?.iter().filter(|sent| Some(sent.chat) == chat || of_theirs(&sent.follow)) {
             changes.push(sent.taken_away()?);
         }
@@ -114,8 +137,10 @@ impl Turn<'_> {
                 changes.push(letter.taken_away()?);
             }
         }
-        for asked in Asked::all(store)?.iter().filter(|asked| Some(asked.chat) == chat) {
-            changes.push(asked.taken_away()?);
+        for asked in Asked::all(store)? {
+            if Some(asked.chat) == chat || questions.iter().any(|question| question.id == asked.question) {
+                changes.push(asked.taken_away()?);
+            }
         }
         for button in Button::all(store)?.iter().filter(|button| Some(button.chat) == chat) {
             changes.push(button.taken_away()?);
@@ -123,11 +148,19 @@ impl Turn<'_> {
         for told in Told::all(store)?.iter().filter(|told| told.is_of(chat)) {
             changes.push(told.taken_away()?);
         }
-        if let Some(card) = card {
-            changes.push(card.taken_away()?);
-        }
         changes.extend(questions.into_iter().map(Change::remove));
         store.write(changes)
+    }
+
+    /// The questions that came from this chat and wait.
+    fn questions_from_here(&self) -> Result<Vec<Question>, StoreError> {
+        let asked = Asked::all(self.sheet)?;
+        let mut questions = self.sheet.questions()?;
+        let here = |question: &Question| {
+            asked.iter().any(|asked| asked.chat == self.arrival.chat && asked.question == question.id)
+        };
+        questions.retain(|question| here(question));
+        Ok(questions)
     }
 
     fn questions_of(&self, person: &Person) -> Result<Vec<Question>, StoreError> {

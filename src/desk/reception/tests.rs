@@ -188,6 +188,22 @@ fn a_question_goes_to_those_who_may_answer_it() {
 }
 
 #[test]
+fn a_stranger_leaves_nothing_but_a_question_and_may_take_it_back() {
+    let (store, reception) = crew();
+    told(store.as_ref(), &reception, 1, 9, "how much water does okra need");
+    assert!(!format!("{:?}", store.whole().unwrap()).contains("okra"), "nothing of it stays");
+    told(store.as_ref(), &reception, 2, 9, "please let me talk to a person");
+    assert_eq!(store.questions().unwrap().len(), 1);
+    let kept = told(store.as_ref(), &reception, 3, 9, "/me");
+    assert!(kept[0].1.contains("wait for the crew: 1"), "{kept:?}");
+    let gone = told(store.as_ref(), &reception, 4, 9, "forget me");
+    assert!(gone[0].1.contains("no longer know you"), "{gone:?}");
+    let whole = store.whole().unwrap();
+    assert!(whole.questions.is_empty());
+    assert!(whole.filed.iter().all(|slip| slip.drawer == "updates" || slip.drawer == "chats"), "{:?}", whole.filed);
+}
+
+#[test]
 fn what_could_not_be_worked_on_is_set_aside() {
     let (store, reception) = crew();
     reception.take_in(vec![arrival(5, 3, What::Text("x".into()))], morning().with_timezone(&Utc)).unwrap();

@@ -40,7 +40,12 @@ impl Told {
     pub const KEPT: TimeDelta = TimeDelta::days(2);
 
     /// What these changes are, seen from the store as it was; none where nothing was recorded.
-    pub fn of(arrival: &Arrival, before: &dyn Store, changes: &[Change]) -> Result<Option<Self>, StoreError> {
+    pub fn of(
+        arrival: &Arrival,
+        now: DateTime<Utc>,
+        before: &dyn Store,
+        changes: &[Change],
+    ) -> Result<Option<Self>, StoreError> {
         let mut records = Vec::new();
         for change in changes {
             let record = change.record();
@@ -52,7 +57,7 @@ impl Told {
             }
         }
         let (chat, message) = (arrival.chat, arrival.message);
-        Ok((!records.is_empty()).then_some(Self { chat, message, at: arrival.at, records }))
+        Ok((!records.is_empty()).then_some(Self { chat, message, at: now, records }))
     }
 
     /// Whether it was told in this chat.
