@@ -961,7 +961,25 @@ shoots-instead = Good shoots instead: mustard, radish, fenugreek, coriander.
 
 recorded-bed = Noted a new bed: { $name }, { $size }.
 recorded-bed-depth = You did not say how deep: I took { $size }.
-recorded-bed-rest = It counts as house mix, 6 hours of sun, open to rain and without a net until you tell me otherwise.
+recorded-bed-rest = It counts as house mix, { $sun } hours of sun, open to rain and without a net until you tell me otherwise.
 record-corrected = What I had noted before is taken back.
 ask-which-site = At which site?
 choice-site = { $site }
+
+## Someone is hurt
+
+emergency-first =
+    { $what ->
+        [swallowed] Go to a doctor or hospital now, and take the bottle, seed or leaf along. Do not make them vomit; rinse the mouth with water.
+        [eye] Rinse the eye at once under clean running water, 15 minutes, lids held open; then see a doctor.
+        [bite] Go to a hospital now. Keep still, do not cut, suck or tie the bite; wash a dog's or monkey's bite with soap and running water for 15 minutes first.
+        [heat] Into the shade now: lie down, wet the skin, fan, small sips of water if awake. Confused or fainted: an ambulance at once.
+       *[fall] Call an ambulance now. Do not move someone who fell from a height; keep away from live wires and switch the current off.
+    }
+emergency-help = In India the emergency number is 112. I have told the crew as well; do not wait for them.
+caution-emergency = This is first help only; a doctor decides.
+spray-not-on-bees = No: not while bees are on open flowers. Wait until dusk when they have gone home, and keep the spray off the flowers.
+spray-not-at-noon = No: not in the heat of the day or in sun, it burns the leaves. Spray at first light or near sunset, below 32 °C.
+record-undone = Taken back: what I had noted is gone.
+record-which-day = There is no such day. Which day was it?
+new-bed-odd-size = That would be larger than a room. Say length, width and depth once more, with feet, inches or cm.

@@ -958,7 +958,25 @@ shoots-instead = Iski jagah yeh ankur achhe hain: sarson, mooli, methi, dhaniya.
 
 recorded-bed = Naya bed note kiya: { $name }, { $size }.
 recorded-bed-depth = Gehrai aapne nahi batayi: maine { $size } maani.
-recorded-bed-rest = Jab tak aap kuchh aur na batayein, ise house mix, 6 ghante dhoop, baarish mein khula aur bina jaali ka maanunga.
+recorded-bed-rest = Jab tak aap kuchh aur na batayein, ise house mix, { $sun } ghante dhoop, baarish mein khula aur bina jaali ka maanunga.
 record-corrected = Pehle jo note kiya tha, woh hata diya.
 ask-which-site = Kis jagah par?
 choice-site = { $site }
+
+## Someone is hurt
+
+emergency-first =
+    { $what ->
+        [swallowed] Turant doctor ya aspataal jayein, bottle, beej ya patta saath le jayein. Ulti na karayein; munh paani se kulla karayein.
+        [eye] Aankh ko turant saaf behte paani se 15 minute dhoyein, palkein khuli rakhein; phir doctor ko dikhayein.
+        [bite] Turant aspataal jayein. Hilein-dulein nahi, ghaav ko kaatein, choosein ya baandhein nahi; kutte ya bandar ka kaata pehle sabun aur behte paani se 15 minute dhoyein.
+        [heat] Turant chhaya mein litayein, shareer geela karein, pankha karein, hosh mein hon to ghoont-ghoont paani dein. Behki baatein ya behoshi ho to turant ambulance bulayein.
+       *[fall] Turant ambulance bulayein. Oonchai se gire vyakti ko na hilayein; bijli ke taar se door rahein aur bijli band karein.
+    }
+emergency-help = Bharat mein aapaat number 112 hai. Team ko bhi bata diya hai; unka intezaar na karein.
+caution-emergency = Yeh sirf pehli madad hai; aage doctor batayenge.
+spray-not-on-bees = Nahi: phoolon par madhumakkhi ho tab nahi. Shaam dhale jab woh laut jayein tab karein, phoolon ko bachakar.
+spray-not-at-noon = Nahi: din ki garmi ya dhoop mein nahi, patte jal jaate hain. Subah-subah ya sooraj dhalte samay karein, 32 °C se neeche.
+record-undone = Wapas liya: jo note kiya tha, hat gaya.
+record-which-day = Aisi koi tareekh nahi hai. Kaun sa din tha?
+new-bed-odd-size = Yeh to kamre se bhi bada hoga. Lambai, chaudai aur gehrai phir se batayein, foot, inch ya cm mein.

@@ -5,8 +5,8 @@ use super::figure::Figure;
 use super::line::Line;
 use super::shown::ReadingShown;
 use super::{
-    build, care, due, feed, handed_over, harvest, load, mix, none, record, refused, seed, shade, sow, space, spray,
-    trouble, water,
+    build, care, due, emergency, feed, handed_over, harvest, load, mix, none, record, refused, seed, shade, sow, space,
+    spray, trouble, water,
 };
 use crate::garden::Record;
 use crate::knowledge::{Kind, SourceRef};
@@ -131,9 +131,13 @@ fn least_finished(a: Outcome, b: Outcome) -> Outcome {
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let mut answer = by_kind(reading, facts);
     answer.reading = ReadingShown::of(reading);
-    if answer.stops {
+    if answer.stops && reading.emergency.is_none() {
         // A danger of the roof was heard in it, whatever else it asked for.
         answer.reading.kind = Kind::Load;
+    }
+    let by_article = !answer.articles.is_empty() && reading.sureness < SURE_ENOUGH;
+    if by_article && answer.outcome == Outcome::Answered && answer.reading.kind != Kind::Feed {
+        answer.reading.kind = Kind::Care;
     }
     for (site, bed) in facts.beds() {
         let mut names = bed.bed.names.clone();
@@ -150,6 +154,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 const SURE_ENOUGH: f64 = 0.65;
 
 fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if let Some(emergency) = reading.emergency {
+        return emergency::answer(emergency);
+    }
     if let Some(refused) = refused::shoots(reading, facts) {
         return refused;
     }
@@ -157,7 +164,11 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return first;
     }
     if reading.sureness < SURE_ENOUGH && !spray::of_harm(reading) && !feed::of_harm(reading) {
-        return if reading.senseless { none::not_understood() } else { handed_over::not_known() };
+        return match care::instead(reading, facts) {
+            Some(article) => care::told(article),
+            None if reading.senseless => none::not_understood(),
+            None => handed_over::not_known(),
+        };
     }
     if let Some(article) = care::of_harm(facts) {
         return care::told(article);

@@ -10,6 +10,7 @@ mod answer;
 mod build;
 mod care;
 mod due;
+mod emergency;
 mod facts;
 mod feed;
 mod feed_bed;

@@ -7,9 +7,13 @@ use super::line::{Line, Said};
 use super::subject::{depth_written, described_bed};
 use crate::garden::rights::may_record;
 use crate::garden::{Bed, BedId, Record, Shape, SiteId};
+use crate::needs::surroundings::vessel;
 use crate::quantity::Written;
 use crate::understanding::Reading;
 use serde_json::json;
+
+/// A bed larger than this was meant otherwise (judgement: metres said for feet).
+const LARGEST_M2: f64 = 20.0;
 
 /// Files the bed at the one site that is meant.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
@@ -29,7 +33,12 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return Answer { lines: vec![line], ..Answer::new(Outcome::Declined) };
     }
     let name = id.bed().replace('-', " ");
-    let bed = Bed { names: vec![name.clone()], ..Bed::bare(id.clone(), described.kind, described.shape) };
+    if vessel(&described.shape).measures().top.as_square_metres() > LARGEST_M2 {
+        return Answer::ask(Line::new("new-bed-odd-size"), Vec::new());
+    }
+    let sun_hours = reading.sun_hours;
+    let names = vec![name.clone()];
+    let bed = Bed { names, sun_hours, ..Bed::bare(id.clone(), described.kind, described.shape) };
     let mut event = json!({"beds": [id.to_string()], "site": id.site().to_string(), "kind": bed.kind.word(), "names": [name.clone()]});
     for (key, written) in measures(&bed) {
         event[key] = json!(written.to_string());
@@ -44,7 +53,13 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         let depth = depth_written(&bed).into_iter().collect();
         answer.lines.push(Line::new("recorded-bed-depth").with("size", Said::Size(depth)));
     }
-    answer.lines.push(Line::new("recorded-bed-rest"));
+    answer.lines.push(match sun_hours {
+        Some(hours) => Line::new("recorded-bed-rest").with("sun", Said::Number(hours, 0)),
+        None => Line::new("recorded-bed-rest").with("sun", Said::Number(6.0, 0)),
+    });
+    if let Some(hours) = sun_hours {
+        event["sun_hours"] = json!(hours);
+    }
     answer.figures.push(Figure { name: "event".to_owned(), is: FigureValue::Structure(event), bed: None, crop: None });
     answer.records.push(Record::Bed(bed));
     answer

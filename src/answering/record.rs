@@ -16,6 +16,15 @@ use serde_json::{Value, json};
 
 /// Files the work on the beds that are meant.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if reading.undo {
+        return Answer { lines: vec![Line::new("record-undone")], ..Answer::new(Outcome::Answered) };
+    }
+    if reading.no_such_day {
+        return Answer::ask(Line::new("record-which-day"), Vec::new());
+    }
+    if reading.one_more && !reading.new_bed && reading.did.is_none() && reading.saw.is_none() {
+        return Answer::ask(Line::new("ask-what-bed"), Vec::new());
+    }
     if reading.new_bed {
         return new_bed::answer(reading, facts);
     }

@@ -3,18 +3,24 @@
 use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::line::{Line, Said};
-use crate::knowledge::{Kind, RefusedShoot};
+use crate::garden::BedKind;
+use crate::knowledge::{Kind, Point, RefusedShoot};
 use crate::understanding::Reading;
 
 /// The refusal, where a message is about shoots of what must not be eaten so.
 pub fn shoots(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
     // A trouble on a plant, or work that was done, is no plan to eat it.
-    if matches!(reading.kind, Kind::Trouble | Kind::Record | Kind::None) && reading.refused.is_empty() {
+    let trouble = reading.kind == Kind::Trouble && !reading.signs.is_empty();
+    if (trouble || matches!(reading.kind, Kind::Record | Kind::None)) && reading.refused.is_empty() {
         return None;
     }
     let means = |shoot: &&RefusedShoot| match &shoot.crop {
         Some(crop) => reading.microgreen && reading.crops.contains(crop),
-        None => reading.microgreen && reading.refused.contains(&shoot.id),
+        // What is no crop here is asked after for no other use than to be sprouted or eaten.
+        None => {
+            let eaten = reading.points.contains(&Point::Wait) || reading.bed_kind == Some(BedKind::Tray);
+            (reading.microgreen || eaten) && reading.refused.contains(&shoot.id)
+        }
     };
     let meant: Vec<&RefusedShoot> = facts.known.refused_shoots.iter().filter(means).collect();
     if meant.is_empty() {

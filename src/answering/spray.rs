@@ -21,6 +21,24 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 }
 
 fn of_points(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    match not_now(reading) {
+        Some(no) => Answer { lines: vec![Line::new(no)], ..Answer::new(Outcome::Answered) },
+        None => of_product(reading, facts),
+    }
+}
+
+/// Bees on open flowers, or the heat of the day: no, whatever the product.
+fn not_now(reading: &Reading) -> Option<&'static str> {
+    let has = |point: Point| reading.points.contains(&point);
+    let when = reading.asks && !has(Point::Wait) && !has(Point::Strength);
+    match (has(Point::Bees), has(Point::Midday)) {
+        (true, _) if when => Some("spray-not-on-bees"),
+        (_, true) if when => Some("spray-not-at-noon"),
+        _ => None,
+    }
+}
+
+fn of_product(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let has = |point: Point| reading.points.contains(&point);
     let synthetic = has(Point::SyntheticSpray) || sprays(reading, facts).any(|material| material.spray.is_none());
     let unnamed = sprays(reading, facts).next().is_none();

@@ -33,6 +33,8 @@ pub fn seen<'a>(
     let (people, mut others) = names_of_people(house, store, asker.as_ref())?;
     for site in store.sites()? {
         if !may_see_site(asker.as_ref(), &site.id) {
+            others.push(site.id.as_str().replace('-', " "));
+            others.push(site.id.as_str().to_owned());
             others.push(site.name);
             continue;
         }

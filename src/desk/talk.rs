@@ -79,7 +79,7 @@ impl<'a> Desk<'a> {
         };
         // A record that is corrected is worked out again from what was said, and taken back.
         let wrong = match before {
-            Some(before) if reading.corrects => answer(&before, &facts).records,
+            Some(before) if reading.corrects || reading.undo => answer(&before, &facts).records,
             _ => Vec::new(),
         };
         Ok(self.file(message, asker.as_ref(), &reading, answered, wrong))
@@ -130,7 +130,7 @@ impl<'a> Desk<'a> {
         let mut said = put(&answer);
         let mut changes: Vec<Change> = Vec::new();
         // The working of a recorded answer is asked for, not the record again.
-        if !reading.why && !answer.records.is_empty() {
+        if !reading.why && (reading.undo || !answer.records.is_empty()) {
             changes.extend(wrong.into_iter().map(Change::Remove));
             changes.extend(answer.records.iter().cloned().map(Change::Put));
         }

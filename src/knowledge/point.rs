@@ -14,6 +14,10 @@ pub enum Point {
     Wait,
     /// When the next one is due, or whether now is a good time.
     Time,
+    /// Bees or open flowers are near.
+    Bees,
+    /// In the heat of the day.
+    Midday,
     /// More than the usual strength.
     Stronger,
     /// Two products at once.

@@ -73,7 +73,11 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
 
 /// "Sorry, it was Saturday", "no, it was methi": the record told before with what is said now in its place.
 pub fn corrected(now: &Reading, before: &Reading, corrects: bool) -> Option<Reading> {
-    let changes = !now.days.is_empty() || !now.crops.is_empty() || now.beds_named || now.did.is_some();
+    let changes = !now.days.is_empty()
+        || !now.crops.is_empty()
+        || now.beds_named
+        || now.did.is_some()
+        || !now.quantities.is_empty();
     let told = before.kind == Kind::Record && (before.did.is_some() || before.saw.is_some());
     if !(corrects && changes && told) || now.asks {
         return None;
@@ -108,6 +112,19 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool) -> Option<Read
         reading.quantities.clone_from(&now.quantities);
     }
     Some(reading)
+}
+
+/// "Undo that": the record told before.
+pub fn undone(now: &Reading, before: &Reading, undoes: bool) -> Option<Reading> {
+    let told = before.kind == Kind::Record && (before.did.is_some() || before.saw.is_some() || before.new_bed);
+    (undoes && told && !before.undo && !now.asks).then(|| Reading {
+        undo: true,
+        follow_up: true,
+        language: now.language,
+        devanagari_digits: now.devanagari_digits,
+        why: false,
+        ..before.clone()
+    })
 }
 
 /// "Planted out on 20 April" after a question about the harvest is its start, not a record.

@@ -4,7 +4,7 @@ use super::asker::Asker;
 use super::phrasebook::{By, Forms, Hit, Phrasebook};
 use super::symptoms::SignBook;
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
-use crate::knowledge::{Aspect, Knowledge, Names, Ordinary, Point};
+use crate::knowledge::{Aspect, Emergency, Knowledge, Names, Ordinary, Point};
 use crate::script::{Language, Text};
 
 /// What a name stands for.
@@ -54,6 +54,7 @@ pub enum Told {
     /// A bed that is new.
     NewBed,
     Pronoun,
+    Undo,
     /// A harvest told without a word for picking.
     Got,
     NoneOfThese,
@@ -67,6 +68,7 @@ pub struct Gazetteer {
     told: Phrasebook<Told>,
     things: Phrasebook<Told>,
     signs: SignBook,
+    emergencies: SignBook,
     ordinary: Ordinary,
 }
 
@@ -99,7 +101,14 @@ impl Gazetteer {
             }
         }
         let (told, things) = told(known);
-        Self { names, told, things, signs: SignBook::of(known), ordinary: known.ordinary.clone() }
+        Self {
+            names,
+            told,
+            things,
+            signs: SignBook::of(known),
+            emergencies: SignBook::of_emergencies(known),
+            ordinary: known.ordinary.clone(),
+        }
     }
 
     /// All names in a text, the asker's own beds first.
@@ -153,6 +162,14 @@ impl Gazetteer {
         self.signs.find(text, parts)
     }
 
+    /// What happened to someone, where that is told; a place in the list of the files.
+    #[must_use]
+    pub fn emergency(&self, text: &Text, known: &Knowledge) -> Option<Emergency> {
+        let found = self.emergencies.find(text, &[]);
+        let place: usize = found.first()?.parse().ok()?;
+        known.talk.emergencies.get(place).map(|emergency| emergency.what)
+    }
+
     /// Words for work done, nearly said, among the tokens still open.
     #[must_use]
     pub fn told_nearly(&self, forms: &Forms, open: impl Fn(usize) -> bool) -> Vec<Hit<Told>> {
@@ -192,7 +209,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
     for aspect in &talk.aspects {
         told.add(&aspect.words, &Told::Aspect(aspect.aspect));
     }
-    let lists: [(&Names, Told); 18] = [
+    let lists: [(&Names, Told); 19] = [
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),
@@ -206,6 +223,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
         (&talk.others, Told::Others),
         (&talk.data, Told::Data),
         (&talk.not_ours, Told::NotOurs),
+        (&talk.undo, Told::Undo),
         (&talk.correction, Told::Correction),
         (&talk.new_bed, Told::NewBed),
         (&talk.pronoun, Told::Pronoun),

@@ -111,7 +111,7 @@ fn leaning(kind: Kind, evidence: Evidence) -> f64 {
         Kind::None if evidence.of_others => 1.0,
         // Growing words make chatter less likely, their absence more; strange words make it likelier.
         Kind::None if evidence.strange >= 0.5 && evidence.signs == 0 => {
-            evidence.strange * if evidence.names + evidence.sizes == 0 { 1.0 } else { 0.45 }
+            evidence.strange * if evidence.names + evidence.sizes == 0 { 1.0 } else { 0.3 }
         }
         Kind::None if evidence.names + evidence.sizes == 0 => 0.08,
         Kind::None => -0.08,

@@ -3,7 +3,7 @@
 use super::about::{Signs, about_feeds, about_sprays};
 use super::asker::Asker;
 use super::dates;
-use super::follow_up::{Says, completed, corrected, started};
+use super::follow_up::{Says, completed, corrected, started, undone};
 use super::gazetteer::{Gazetteer, Named, Told};
 use super::kind::{Evidence, decide};
 use super::own_beds::with_beds;
@@ -42,7 +42,9 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
     let (kind, sureness) = found.plainly(&text, reader).unwrap_or((verdict.kind, verdict.sureness));
     let reading = found.reading(&text, reader, kind, sureness);
     if let Some(before) = &asker.before
-        && let Some(reading) = corrected(&reading, before, found.corrects()).or_else(|| started(&reading, before))
+        && let Some(reading) = corrected(&reading, before, found.corrects())
+            .or_else(|| undone(&reading, before, found.undoes()))
+            .or_else(|| started(&reading, before))
     {
         return with_beds(reading, asker);
     }
@@ -157,7 +159,7 @@ impl Found {
     fn of_others(&self) -> bool {
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
         let someone = says(Told::Others) || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
-        someone && (says(Told::Data) || self.asks) || says(Told::NotOurs)
+        someone && (says(Told::Data) || self.asks || self.did.is_none()) || says(Told::NotOurs)
     }
 
     fn points(&self) -> impl Iterator<Item = Point> {
@@ -240,8 +242,34 @@ impl Found {
         (plainly || again).then_some((Kind::Water, SURE))
     }
 
+    /// "Sorry, …", or "no, …" at its beginning.
     fn corrects(&self) -> bool {
-        self.told.iter().any(|hit| hit.meaning == Told::Correction)
+        let no = |hit: &&Hit<Told>| hit.meaning == Told::NoneOfThese && hit.span.start == 0;
+        self.told.iter().any(|hit| hit.meaning == Told::Correction) || self.told.iter().any(|hit| no(&hit))
+    }
+
+    fn undoes(&self) -> bool {
+        self.told.iter().any(|hit| hit.meaning == Told::Undo)
+    }
+
+    /// A month with a number beside it that makes no day: 31 June.
+    fn no_such_day(&self, text: &Text, reader: &Reader<'_>) -> bool {
+        (0..text.tokens.len()).any(|position| {
+            let month = matches!(reader.known.words.days.at(text, position), Some((DayWord::Month(_), _)));
+            let dated = self.days.iter().any(|day| day.span.contains(&position));
+            let number = |place: Option<usize>| {
+                let number = place.and_then(|place| text.tokens.get(place)).and_then(|token| token.number);
+                number.is_some_and(|number| (29.0..100.0).contains(&number) && number.fract() == 0.0)
+            };
+            month && !dated && (number(position.checked_sub(1)) || number(Some(position + 1)))
+        })
+    }
+
+    /// "5 hours of sun": the hours that are told.
+    fn sun_hours(&self) -> Option<f64> {
+        const LONGEST: f64 = 16.0;
+        let hours = self.quantities.durations.iter().find(|duration| duration.unit == TimeUnit::Hour)?;
+        (hours.value <= LONGEST).then_some(hours.value)
     }
 
     /// A new bed with its measures, told and not asked about.
@@ -457,6 +485,10 @@ impl Found {
             jobs: self.jobs(),
             new_bed: self.is_new_bed(),
             one_more: self.told.iter().any(|hit| hit.meaning == Told::NewBed),
+            undo: false,
+            no_such_day: self.no_such_day(text, reader),
+            sun_hours: self.sun_hours(),
+            emergency: reader.gazetteer.emergency(text, reader.known),
             corrects: false,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
             saw: self.saw(),

@@ -1,7 +1,7 @@
 //! What we took a message to mean.
 
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
-use crate::knowledge::{Aspect, Kind, PartOfDay, Point};
+use crate::knowledge::{Aspect, Emergency, Kind, PartOfDay, Point};
 use crate::quantity::Written;
 use crate::script::Language;
 use chrono::NaiveDate;
@@ -85,6 +85,18 @@ pub struct Reading {
     /// One more bed than there are is spoken of.
     #[serde(default)]
     pub one_more: bool,
+    /// The record told before is taken back, and nothing stands instead.
+    #[serde(default)]
+    pub undo: bool,
+    /// A day was named that no calendar has: 31 June.
+    #[serde(default)]
+    pub no_such_day: bool,
+    /// Hours of sun that were told of a bed.
+    #[serde(default)]
+    pub sun_hours: Option<f64>,
+    /// Someone is hurt or may be.
+    #[serde(default)]
+    pub emergency: Option<Emergency>,
     /// What was told before was wrong: it is taken back, and this stands instead.
     #[serde(default)]
     pub corrects: bool,

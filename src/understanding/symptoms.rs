@@ -41,9 +41,36 @@ const SHORTEST_SOUND: usize = 4;
 const APART: usize = 3;
 
 impl SignBook {
+    /// Gathers the words for emergencies: found by their meanings as signs are.
+    #[must_use]
+    pub fn of_emergencies(known: &Knowledge) -> Self {
+        let mut book = Self::with_looks(known);
+        for (number, emergency) in known.talk.emergencies.iter().enumerate() {
+            for (language, phrases) in emergency.words.each() {
+                for phrase in phrases {
+                    book.add(phrase, language, &number.to_string(), &known.ordinary);
+                }
+            }
+        }
+        book
+    }
+
     /// Gathers the names of all signs.
     #[must_use]
     pub fn of(known: &Knowledge) -> Self {
+        let mut book = Self::with_looks(known);
+        for sign in known.signs.values() {
+            for (language, names) in sign.names.each() {
+                for name in names.iter().chain([sign.label.of(language)]) {
+                    book.add(name, language, &sign.id, &known.ordinary);
+                }
+            }
+        }
+        book
+    }
+
+    /// The words with which people describe, and no phrase yet.
+    fn with_looks(known: &Knowledge) -> Self {
         let mut book = Self::default();
         let numbered = known.looks.looks.iter().enumerate();
         book.looks = numbered.map(|(number, look)| (look.look.clone(), number)).collect();
@@ -52,13 +79,6 @@ impl SignBook {
             for (language, words) in names.each() {
                 for word in words {
                     book.learn(word, language, &meaning);
-                }
-            }
-        }
-        for sign in known.signs.values() {
-            for (language, names) in sign.names.each() {
-                for name in names.iter().chain([sign.label.of(language)]) {
-                    book.add(name, language, &sign.id, &known.ordinary);
                 }
             }
         }
