@@ -818,6 +818,89 @@ working-salt = Salt: with water of { $ec } dS/m, { $part } of it would have to r
 
 # (end of: Water: away, salts, what was seen)
 
+## Bot
+
+bot-hello-stranger = I answer questions about kitchen gardens on roofs: water, sowing, mixes, pests. Without an invitation from the crew I answer in general only. Write what you want to know.
+bot-hello = You are linked as { $name } ({ $role }). Write what you want to know, or what you did.
+bot-role =
+    { $role ->
+        [owner] owner
+        [gardener] gardener
+       *[client] client
+    }
+bot-help = Write as you would to a person: "how much water for the east box", "watered the east box", "why". What I don't know I pass to the crew. "Forget me" removes what I keep about you.
+bot-code-wrong = This code is not valid: it has been used, or is older than seven days. Ask the crew for a new one.
+bot-code-not-needed = You are linked as { $name } already. The code was not used.
+bot-invite-made = Code for { $name } ({ $role }), good once and for seven days: { $code }
+bot-invite-link = They open { $link } or send me: /start { $code }
+bot-invite-known = { $name } is known already; the code links them, with the roofs they have.
+bot-invite-usage = Write: /invite gardener NAME roof roof, or /invite client NAME roof, or /invite and the id of someone in the store.
+bot-site-unknown = There is no roof "{ $site }". There are: { $sites }
+bot-came-in = { $name } ({ $role }) has come in.
+bot-owner-only = Only the owner may do that.
+bot-crew-only = Only the crew may do that.
+bot-not-linked = I don't know you yet. Ask the crew for an invitation.
+bot-command-unknown = I don't know this command. /help says what there is.
+bot-too-many = That is as much as I answer within an hour. Write again later, or ask the crew for an invitation.
+bot-button-old = This button is no longer good. Please write what you want.
+bot-button-why = why
+bot-button-yes = yes
+bot-button-no = no
+bot-left-alone = Nothing was changed.
+bot-place-which = Which roof lies here ({ $latitude }, { $longitude })?
+bot-place-set = { $site } now lies at { $latitude }, { $longitude }. Height above the sea and time zone stay as they were.
+bot-place-not-yours = Only the owner and the gardeners of a roof may say where it lies.
+bot-media-passed = I can't look at pictures or listen. I passed it to the crew.
+bot-media-stranger = I can't look at pictures or listen. Please write what you see.
+bot-question = { $name } asks: { $text }
+bot-question-media = { $name } sends this. { $text }
+bot-question-how = Reply to this message and I pass your words on.
+bot-a-stranger = A stranger
+bot-from-crew = The crew answers: { $text }
+bot-passed-on = Passed on to { $name }.
+bot-answered-by = { $who } has answered { $name }: { $text }
+bot-no-chat = { $name } has no chat with me: please tell them yourself. The question is off the list.
+bot-question-gone = This question has been answered already, or its asker is gone.
+bot-question-not-yours = This question is for the owner or for the gardeners of that roof.
+bot-questions-none = Nothing waits.
+bot-question-line = { $day }, { $name }: { $text }
+bot-trouble = I could not work on this message. Please write it another way, or ask the crew.
+bot-person-unknown = There is no person "{ $person }". There are: { $people }
+bot-person-removed = { $name } is removed, with all that was kept about them.
+bot-person-line = { $id }: { $name } ({ $role }), { $linked ->
+        [yes] linked
+       *[no] not linked
+    }
+bot-language-set = I will answer you in English.
+bot-language-usage = Write /language en, /language hi or /language hi-Latn.
+bot-keep-title = This is what I keep about you.
+bot-keep-person = Name: { $name }. You are: { $role }. Id: { $id }.
+bot-keep-sites = Roofs: { $sites }.
+bot-keep-language = Language: { $language }.
+bot-keep-chat = The number of this chat, linked since { $day }, so that I know you.
+bot-keep-conversation = What your last message meant, to understand the next one.
+bot-keep-questions = Questions of yours that wait for the crew: { $count }.
+bot-keep-answers = Marks of my last answers, so that you can reply to them: { $count }. They go after 30 days.
+bot-keep-records = Work and looks on these roofs: { $count }. They belong to the roof and do not name you.
+bot-keep-how = /export sends it as a file. /forget removes it.
+bot-forget-ask = Shall I forget you? Your name, this chat, your conversation and your waiting questions go. What was done on the roof stays with the roof, without your name. Backups still hold it for up to seven days.
+bot-forgotten = Done. I no longer know you. Backups still hold it for up to seven days.
+bot-menu-help = what I can do
+bot-menu-me = what I keep about you
+bot-menu-export = my data as a file
+bot-menu-forget = forget me
+bot-menu-language = choose the language
+bot-menu-questions = what waits for the crew
+bot-menu-invite = invite a person
+bot-menu-people = who is known
+bot-menu-remove = remove a person
+# What people write without a command, in any language, parted by a bar.
+bot-words-me = show what you keep about me | what do you keep about me | what do you know about me | my data
+bot-words-export = export my data | send me my data
+bot-words-forget = forget me | forget everything about me | delete my data
+
+# (end of: Bot)
+
 ## Trouble
 
 trouble-what-seen = What do you see on it?

@@ -815,6 +815,89 @@ working-salt = Namak: { $ec } dS/m ke paani ka { $part } neeche bah jaana chahiy
 
 # (end of: Water: away, salts, what was seen)
 
+## Bot
+
+bot-hello-stranger = Main chhat par sabzi ke baag ke sawaalon ke jawab deta hoon: paani, buwai, mitti, keede. Team ke nyote ke bina sirf aam jawab milenge. Jo jaanna ho likhein.
+bot-hello = Aap { $name } ({ $role }) ke naam se jude hain. Jo jaanna ho ya jo kaam kiya ho, likhein.
+bot-role =
+    { $role ->
+        [owner] maalik
+        [gardener] maali
+       *[client] graahak
+    }
+bot-help = Jaise kisi insaan ko likhte hain waise likhein: "purab wale bed mein kitna paani", "paani de diya", "kyun". Jo mujhe nahi pata woh team ko bhejta hoon. "Mujhe bhool jayein" likhne se aapke baare mein rakhi baatein hat jaati hain.
+bot-code-wrong = Yeh code nahi chalega: istemal ho chuka hai ya saat din se purana hai. Team se naya maangein.
+bot-code-not-needed = Aap pehle se { $name } ke naam se jude hain. Code kharch nahi hua.
+bot-invite-made = { $name } ({ $role }) ka code, ek baar aur saat din tak: { $code }
+bot-invite-link = Woh { $link } kholein ya mujhe bhejein: /start { $code }
+bot-invite-known = { $name } pehle se darj hain; code unhein unki chhaton ke saath jodega.
+bot-invite-usage = Likhein: /invite gardener NAAM chhat chhat, ya /invite client NAAM chhat, ya /invite aur kisi darj vyakti ki id.
+bot-site-unknown = "{ $site }" naam ki chhat nahi hai. Yeh hain: { $sites }
+bot-came-in = { $name } ({ $role }) jud gaye hain.
+bot-owner-only = Yeh sirf maalik kar sakte hain.
+bot-crew-only = Yeh sirf team kar sakti hai.
+bot-not-linked = Main aapko abhi nahi jaanta. Team se nyota maangein.
+bot-command-unknown = Yeh command mujhe nahi pata. /help se dekhein kya-kya hai.
+bot-too-many = Ek ghante mein itne hi jawab de sakta hoon. Baad mein likhein, ya team se nyota maangein.
+bot-button-old = Yeh button ab nahi chalta. Jo chahiye likh dein.
+bot-button-why = kyun
+bot-button-yes = haan
+bot-button-no = nahi
+bot-left-alone = Kuchh nahi badla.
+bot-place-which = Kaun si chhat yahan hai ({ $latitude }, { $longitude })?
+bot-place-set = { $site } ki jagah ab { $latitude }, { $longitude } hai. Samudra se oonchai aur time zone wahi rahe.
+bot-place-not-yours = Chhat ki jagah sirf maalik aur us chhat ke maali bata sakte hain.
+bot-media-passed = Main tasveer nahi dekh sakta, awaaz nahi sun sakta. Team ko bhej diya hai.
+bot-media-stranger = Main tasveer nahi dekh sakta, awaaz nahi sun sakta. Jo dikhta hai, likh dein.
+bot-question = { $name } ka sawaal: { $text }
+bot-question-media = { $name } ne yeh bheja hai. { $text }
+bot-question-how = Is message ka reply karein, main aapki baat pahuncha doonga.
+bot-a-stranger = Koi anjaan
+bot-from-crew = Team ka jawab: { $text }
+bot-passed-on = { $name } tak pahuncha diya.
+bot-answered-by = { $who } ne { $name } ko jawab de diya: { $text }
+bot-no-chat = { $name } ki mujhse koi chat nahi hai: aap hi unhein bata dein. Sawaal list se hat gaya.
+bot-question-gone = Is sawaal ka jawab diya ja chuka hai, ya poochhne wale ab nahi hain.
+bot-question-not-yours = Yeh sawaal maalik ya us chhat ke maali ke liye hai.
+bot-questions-none = Kuchh baaki nahi hai.
+bot-question-line = { $day }, { $name }: { $text }
+bot-trouble = Is message par kaam nahi ho saka. Doosri tarah likhein, ya team se poochhein.
+bot-person-unknown = "{ $person }" naam ka koi nahi hai. Yeh hain: { $people }
+bot-person-removed = { $name } ko hata diya, unke baare mein rakhi sab baaton ke saath.
+bot-person-line = { $id }: { $name } ({ $role }), { $linked ->
+        [yes] jude hain
+       *[no] jude nahi
+    }
+bot-language-set = Ab jawab romanised Hindi mein doonga.
+bot-language-usage = Likhein /language en, /language hi ya /language hi-Latn.
+bot-keep-title = Aapke baare mein main yeh rakhta hoon.
+bot-keep-person = Naam: { $name }. Aap hain: { $role }. Id: { $id }.
+bot-keep-sites = Chhatein: { $sites }.
+bot-keep-language = Bhasha: { $language }.
+bot-keep-chat = Is chat ka number, { $day } se juda, taaki aapko pehchaan sakoon.
+bot-keep-conversation = Aapke pichhle message ka matlab, taaki agla samajh sakoon.
+bot-keep-questions = Team ke paas baaki aapke sawaal: { $count }.
+bot-keep-answers = Mere pichhle jawabon ke nishaan, taaki aap un par reply kar sakein: { $count }. 30 din baad hat jaate hain.
+bot-keep-records = In chhaton par hue kaam aur dekhi baatein: { $count }. Woh chhat ki hain, unmein aapka naam nahi.
+bot-keep-how = /export se file milti hai. /forget se sab hat jaata hai.
+bot-forget-ask = Kya aapko bhool jaoon? Aapka naam, yeh chat, baatcheet aur baaki sawaal hat jayenge. Chhat par hua kaam chhat ke saath rahega, aapke naam ke bina. Backup mein saat din tak rehta hai.
+bot-forgotten = Ho gaya. Ab main aapko nahi jaanta. Backup mein saat din tak rehta hai.
+bot-menu-help = main kya kar sakta hoon
+bot-menu-me = aapke baare mein kya rakha hai
+bot-menu-export = meri jaankari file mein
+bot-menu-forget = mujhe bhool jayein
+bot-menu-language = bhasha chunein
+bot-menu-questions = team ke liye baaki sawaal
+bot-menu-invite = kisi ko nyota dein
+bot-menu-people = kaun-kaun darj hai
+bot-menu-remove = kisi ko hatayein
+# Bina command ke log jo likhte hain, khadi lakeer se alag.
+bot-words-me = mere baare mein kya rakha hai | mere baare mein kya jaante hain | meri jaankari dikhayein
+bot-words-export = meri jaankari bhejein | meri jaankari file mein bhejein
+bot-words-forget = mujhe bhool jayein | mujhe bhool jao | meri jaankari hata dein | meri jaankari mita dein
+
+# (end of: Bot)
+
 ## Trouble
 
 trouble-what-seen = Us par kya dikh raha hai?

@@ -815,6 +815,89 @@ working-salt = नमक: { $ec } dS/m के पानी का { $part } न�
 
 # (end of: Water: away, salts, what was seen)
 
+## Bot
+
+bot-hello-stranger = मैं छत पर सब्ज़ी के बाग़ के सवालों के जवाब देता हूँ: पानी, बुवाई, मिट्टी, कीड़े। टीम के न्योते के बिना सिर्फ़ आम जवाब मिलेंगे। जो जानना हो लिखें।
+bot-hello = आप { $name } ({ $role }) के नाम से जुड़े हैं। जो जानना हो या जो काम किया हो, लिखें।
+bot-role =
+    { $role ->
+        [owner] मालिक
+        [gardener] माली
+       *[client] ग्राहक
+    }
+bot-help = जैसे किसी इंसान को लिखते हैं वैसे लिखें: "पूरब वाले बेड में कितना पानी", "पानी दे दिया", "क्यों"। जो मुझे नहीं पता वह टीम को भेजता हूँ। "मुझे भूल जाएँ" लिखने से आपके बारे में रखी बातें हट जाती हैं।
+bot-code-wrong = यह कोड नहीं चलेगा: इस्तेमाल हो चुका है या सात दिन से पुराना है। टीम से नया माँगें।
+bot-code-not-needed = आप पहले से { $name } के नाम से जुड़े हैं। कोड ख़र्च नहीं हुआ।
+bot-invite-made = { $name } ({ $role }) का कोड, एक बार और सात दिन तक: { $code }
+bot-invite-link = वे { $link } खोलें या मुझे भेजें: /start { $code }
+bot-invite-known = { $name } पहले से दर्ज हैं; कोड उन्हें उनकी छतों के साथ जोड़ेगा।
+bot-invite-usage = लिखें: /invite gardener नाम छत छत, या /invite client नाम छत, या /invite और किसी दर्ज व्यक्ति की id।
+bot-site-unknown = "{ $site }" नाम की छत नहीं है। ये हैं: { $sites }
+bot-came-in = { $name } ({ $role }) जुड़ गए हैं।
+bot-owner-only = यह सिर्फ़ मालिक कर सकते हैं।
+bot-crew-only = यह सिर्फ़ टीम कर सकती है।
+bot-not-linked = मैं आपको अभी नहीं जानता। टीम से न्योता माँगें।
+bot-command-unknown = यह कमांड मुझे नहीं पता। /help से देखें क्या-क्या है।
+bot-too-many = एक घंटे में इतने ही जवाब दे सकता हूँ। बाद में लिखें, या टीम से न्योता माँगें।
+bot-button-old = यह बटन अब नहीं चलता। जो चाहिए लिख दें।
+bot-button-why = क्यों
+bot-button-yes = हाँ
+bot-button-no = नहीं
+bot-left-alone = कुछ नहीं बदला।
+bot-place-which = कौन सी छत यहाँ है ({ $latitude }, { $longitude })?
+bot-place-set = { $site } की जगह अब { $latitude }, { $longitude } है। समुद्र से ऊँचाई और समय-क्षेत्र वही रहे।
+bot-place-not-yours = छत की जगह सिर्फ़ मालिक और उस छत के माली बता सकते हैं।
+bot-media-passed = मैं तस्वीर नहीं देख सकता, आवाज़ नहीं सुन सकता। टीम को भेज दिया है।
+bot-media-stranger = मैं तस्वीर नहीं देख सकता, आवाज़ नहीं सुन सकता। जो दिखता है, लिख दें।
+bot-question = { $name } का सवाल: { $text }
+bot-question-media = { $name } ने यह भेजा है। { $text }
+bot-question-how = इस संदेश का जवाब दें, मैं आपकी बात पहुँचा दूँगा।
+bot-a-stranger = कोई अनजान
+bot-from-crew = टीम का जवाब: { $text }
+bot-passed-on = { $name } तक पहुँचा दिया।
+bot-answered-by = { $who } ने { $name } को जवाब दे दिया: { $text }
+bot-no-chat = { $name } की मुझसे कोई चैट नहीं है: आप ही उन्हें बता दें। सवाल सूची से हट गया।
+bot-question-gone = इस सवाल का जवाब दिया जा चुका है, या पूछने वाले अब नहीं हैं।
+bot-question-not-yours = यह सवाल मालिक या उस छत के माली के लिए है।
+bot-questions-none = कुछ बाक़ी नहीं है।
+bot-question-line = { $day }, { $name }: { $text }
+bot-trouble = इस संदेश पर काम नहीं हो सका। दूसरी तरह लिखें, या टीम से पूछें।
+bot-person-unknown = "{ $person }" नाम का कोई नहीं है। ये हैं: { $people }
+bot-person-removed = { $name } को हटा दिया, उनके बारे में रखी सब बातों के साथ।
+bot-person-line = { $id }: { $name } ({ $role }), { $linked ->
+        [yes] जुड़े हैं
+       *[no] जुड़े नहीं
+    }
+bot-language-set = अब जवाब हिंदी में दूँगा।
+bot-language-usage = लिखें /language en, /language hi या /language hi-Latn।
+bot-keep-title = आपके बारे में मैं यह रखता हूँ।
+bot-keep-person = नाम: { $name }। आप हैं: { $role }। id: { $id }।
+bot-keep-sites = छतें: { $sites }।
+bot-keep-language = भाषा: { $language }।
+bot-keep-chat = इस चैट का नंबर, { $day } से जुड़ा, ताकि आपको पहचान सकूँ।
+bot-keep-conversation = आपके पिछले संदेश का मतलब, ताकि अगला समझ सकूँ।
+bot-keep-questions = टीम के पास बाक़ी आपके सवाल: { $count }।
+bot-keep-answers = मेरे पिछले जवाबों के निशान, ताकि आप उन पर जवाब दे सकें: { $count }। 30 दिन बाद हट जाते हैं।
+bot-keep-records = इन छतों पर हुए काम और देखी बातें: { $count }। वे छत की हैं, उनमें आपका नाम नहीं।
+bot-keep-how = /export से फ़ाइल मिलती है। /forget से सब हट जाता है।
+bot-forget-ask = क्या आपको भूल जाऊँ? आपका नाम, यह चैट, बातचीत और बाक़ी सवाल हट जाएँगे। छत पर हुआ काम छत के साथ रहेगा, आपके नाम के बिना। बैकअप में सात दिन तक रहता है।
+bot-forgotten = हो गया। अब मैं आपको नहीं जानता। बैकअप में सात दिन तक रहता है।
+bot-menu-help = मैं क्या कर सकता हूँ
+bot-menu-me = आपके बारे में क्या रखा है
+bot-menu-export = मेरी जानकारी फ़ाइल में
+bot-menu-forget = मुझे भूल जाएँ
+bot-menu-language = भाषा चुनें
+bot-menu-questions = टीम के लिए बाक़ी सवाल
+bot-menu-invite = किसी को न्योता दें
+bot-menu-people = कौन-कौन दर्ज है
+bot-menu-remove = किसी को हटाएँ
+# बिना कमांड के लोग जो लिखते हैं, खड़ी लकीर से अलग।
+bot-words-me = मेरे बारे में क्या रखा है | मेरे बारे में क्या जानते हैं | मेरी जानकारी दिखाएँ
+bot-words-export = मेरी जानकारी भेजें | मेरी जानकारी फ़ाइल में भेजें
+bot-words-forget = मुझे भूल जाएँ | मुझे भूल जाओ | मेरी जानकारी हटा दें | मेरी जानकारी मिटा दें
+
+# (end of: Bot)
+
 ## Trouble
 
 trouble-what-seen = उस पर क्या दिख रहा है?

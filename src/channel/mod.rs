@@ -2,4 +2,8 @@
 //!
 //! **Never here:** crops, dates, figures.
 
+pub mod counts;
+pub mod local;
+pub mod monitor;
+pub mod telegram;
 pub mod terminal;

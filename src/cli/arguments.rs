@@ -24,6 +24,10 @@ pub enum Command {
     Ask(Ask),
     /// Talk in the terminal
     Chat(Front),
+    /// Serve the messaging bot; its token comes from ROOFTEND_TELEGRAM_TOKEN or the file ROOFTEND_TELEGRAM_TOKEN_FILE
+    Serve(Serve),
+    /// What was handed over and waits for a person
+    Questions(Questions),
     /// Read the knowledge base: what is in it, what is wrong with it
     Check(Check),
     /// The published sums by themselves, on a CSV file
@@ -81,6 +85,42 @@ pub struct Ask {
     /// The message
     #[arg(required_unless_present = "batch", num_args = 1.., trailing_var_arg = false)]
     pub message: Vec<String>,
+}
+
+/// What a running bot needs; all of it may stand in the environment.
+#[derive(Debug, Args)]
+pub struct Serve {
+    /// Another Bot API server than the platform's own
+    #[arg(long, env = "ROOFTEND_TELEGRAM_API_URL", value_name = "URL")]
+    pub api_url: Option<String>,
+    /// Forecast file; read again whenever it changes
+    #[arg(long, env = "ROOFTEND_FORECAST", value_name = "FILE")]
+    pub forecast: Option<PathBuf>,
+    /// Port of this machine for /healthz and /metrics (else none)
+    #[arg(long, env = "ROOFTEND_METRICS", value_name = "PORT")]
+    pub metrics: Option<u16>,
+    /// Whether the platform's limits of sending are kept
+    #[arg(long, env = "ROOFTEND_SEND_LIMITS", value_name = "ON|OFF", default_value = "on")]
+    pub send_limits: Switch,
+    /// Print a new code for the owner, who has lost the chat that is linked
+    #[arg(long)]
+    pub new_claim: bool,
+    /// Whether each person is told in the morning what is due
+    #[arg(long, env = "ROOFTEND_DIGEST", value_name = "ON|OFF", default_value = "on")]
+    pub digest: Switch,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Switch {
+    On,
+    Off,
+}
+
+#[derive(Debug, Args)]
+pub struct Questions {
+    /// Print them as JSON
+    #[arg(long)]
+    pub json: bool,
 }
 
 #[derive(Debug, Args)]

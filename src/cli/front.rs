@@ -33,7 +33,7 @@ impl Parts {
                 }
                 Box::new(demo::store(&house.known)?)
             }
-            None => Box::new(SledStore::open(&folder(arguments)?)?),
+            None => store(arguments)?,
         };
         let now = match (front.now, front.demo, &forecast) {
             (Some(now), _, _) => now,
@@ -92,6 +92,16 @@ pub fn folder(arguments: &Arguments) -> Result<PathBuf, Refusal> {
         .ok_or_else(|| Refusal::plain("no data folder is known on this machine; give one with --data DIR"))
 }
 
+/// The store of the folder: through the process that holds it where there is one, else opened here.
+pub fn store(arguments: &Arguments) -> Result<Box<dyn Store>, Refusal> {
+    let folder = folder(arguments)?;
+    #[cfg(unix)]
+    if let Some(held) = crate::garden::store::remote::RemoteStore::reach(&folder) {
+        return Ok(Box::new(held));
+    }
+    Ok(Box::new(SledStore::open(&folder)?))
+}
+
 /// The one place where the clock is read.
 #[expect(clippy::disallowed_methods, reason = "the clock is read here and handed in")]
 pub fn system_clock() -> DateTime<FixedOffset> {
@@ -104,7 +114,7 @@ pub fn read_text(path: &Path) -> Result<String, Refusal> {
     std::fs::read_to_string(path).map_err(|fault| Refusal::file("read", path, &fault))
 }
 
-fn read_forecast(path: &Path) -> Result<Forecast, Refusal> {
+pub fn read_forecast(path: &Path) -> Result<Forecast, Refusal> {
     let text = read_text(path)?;
     Forecast::read(&path.display().to_string(), &text).map_err(|problem| Refusal::Knowledge(vec![(problem, text)]))
 }

@@ -10,14 +10,21 @@ mod check;
 pub mod compute;
 mod demo;
 mod front;
+mod questions;
 mod records;
 mod refusal;
+mod serve;
 mod sums;
+mod upkeep;
 
 use arguments::{Arguments, Command};
 use clap::Parser;
 use refusal::Refusal;
 use std::process::ExitCode;
+use tracing_subscriber::filter::filter_fn;
+use tracing_subscriber::layer::SubscriberExt;
+use tracing_subscriber::util::SubscriberInitExt;
+use tracing_subscriber::{EnvFilter, Layer};
 
 /// Runs the command that was typed. Exit status 0 when it was carried out, 1 when `check` found problems,
 /// 2 when an option, a person's id, a file or a line was unusable.
@@ -28,6 +35,8 @@ pub fn main() -> ExitCode {
     let done = match &arguments.command {
         Command::Ask(ask) => ask::run(ask, &arguments),
         Command::Chat(chat) => chat::run(chat, &arguments),
+        Command::Serve(serve) => serve::run(serve, &arguments),
+        Command::Questions(questions) => questions::run(questions, &arguments),
         Command::Check(check) => check::run(check, &arguments),
         Command::Compute { sum } => sums::run(sum, &arguments),
         Command::Import { file } => records::import(file, &arguments),
@@ -41,9 +50,11 @@ pub fn main() -> ExitCode {
     })
 }
 
-/// Logs go to stderr, without anyone's words in them; `ROOFTEND_LOG` sets how much.
+/// Logs go to stderr, without anyone's words in them; `ROOFTEND_LOG` sets how much. Only our own lines are
+/// written: those of the crates below may hold an address with the token in it.
 fn logs() {
-    let filter = tracing_subscriber::EnvFilter::try_from_env("ROOFTEND_LOG")
-        .unwrap_or_else(|_| tracing_subscriber::EnvFilter::new("warn"));
-    tracing_subscriber::fmt().with_env_filter(filter).with_writer(std::io::stderr).init();
+    let much = EnvFilter::try_from_env("ROOFTEND_LOG").unwrap_or_else(|_| EnvFilter::new("warn"));
+    let own = filter_fn(|line| line.target().split("::").next() == Some("rooftend"));
+    let lines = tracing_subscriber::fmt::layer().with_writer(std::io::stderr).with_filter(much).with_filter(own);
+    tracing_subscriber::registry().with(lines).init();
 }

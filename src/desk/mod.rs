@@ -5,6 +5,7 @@
 
 mod fetch;
 mod house;
+pub mod reception;
 mod talk;
 
 pub use house::{House, NoHouse};

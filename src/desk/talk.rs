@@ -4,6 +4,7 @@ use super::fetch::{Seen, seen};
 use super::house::House;
 use crate::answering::{Answer, Line, Outcome, answer};
 use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, Store, StoreError};
+use crate::script::Language;
 use crate::understanding::{Reader, Reading, read};
 use crate::weather::Forecast;
 use crate::wording::{Manner, Reply, reply};
@@ -26,6 +27,8 @@ pub struct Desk<'a> {
     forecast: Option<&'a Forecast>,
     /// What the stranger of this desk said last: nothing of a stranger is stored.
     stranger: Mutex<Option<Reading>>,
+    /// The language of the replies, where the person chose one.
+    speaks: Option<Language>,
 }
 
 /// A conversation is forgotten after this long.
@@ -34,7 +37,26 @@ const REMEMBERED: TimeDelta = TimeDelta::hours(24);
 impl<'a> Desk<'a> {
     #[must_use]
     pub fn new(house: &'a House, store: &'a dyn Store, forecast: Option<&'a Forecast>) -> Self {
-        Self { house, store, forecast, stranger: Mutex::new(None) }
+        Self { house, store, forecast, stranger: Mutex::new(None), speaks: None }
+    }
+
+    /// The same desk, remembering what its stranger said before.
+    #[must_use]
+    pub fn recalling(self, said: Option<Reading>) -> Self {
+        Self { stranger: Mutex::new(said), ..self }
+    }
+
+    /// The same desk, answering in this language whatever the message is in.
+    #[must_use]
+    pub const fn speaking(mut self, language: Option<Language>) -> Self {
+        self.speaks = language;
+        self
+    }
+
+    /// What its stranger said last.
+    #[must_use]
+    pub fn recalled(&self) -> Option<Reading> {
+        self.stranger.lock().map(|last| last.clone()).unwrap_or_default()
     }
 
     /// Answers a message and files what it records.
@@ -82,7 +104,7 @@ impl<'a> Desk<'a> {
 
     fn before(&self, asker: Option<&Person>, now: DateTime<FixedOffset>) -> Result<Option<Reading>, StoreError> {
         let Some(asker) = asker else {
-            return Ok(self.stranger.lock().map(|last| last.clone()).unwrap_or_default());
+            return Ok(self.recalled());
         };
         let conversation = self.store.conversation(&asker.id)?;
         let recent = conversation.filter(|conversation| {
@@ -102,9 +124,9 @@ impl<'a> Desk<'a> {
         mut answer: Answer,
         wrong: Vec<Record>,
     ) -> Reply {
-        let manner =
-            Manner { language: reading.language, devanagari_digits: reading.devanagari_digits, why: reading.why };
-        let put = |answer: &Answer| reply(answer, &self.house.known, self.house.phrases(reading.language), manner);
+        let language = self.speaks.unwrap_or(reading.language);
+        let manner = Manner { language, devanagari_digits: reading.devanagari_digits, why: reading.why };
+        let put = |answer: &Answer| reply(answer, &self.house.known, self.house.phrases(language), manner);
         let mut said = put(&answer);
         let mut changes: Vec<Change> = Vec::new();
         // The working of a recorded answer is asked for, not the record again.

@@ -27,7 +27,7 @@ mod word;
 pub use bed::{Assumed, Bed, BedKind, Depth, RainExposure, Shape, Sides, Sun, USUAL_NET_PERCENT};
 pub use conversation::Conversation;
 pub use file::{KnownIds, Problem, read_garden, write_garden};
-pub use filed::Filed;
+pub use filed::{Filed, Slip};
 pub use id::{BedId, NotAnId, PersonId, QuestionId, SiteId};
 pub use job::{JobDone, JobKind};
 pub use measure::{Measurable, Measure, NotMeasured};

@@ -39,14 +39,28 @@ pub fn may_manage(person: Option<&Person>) -> bool {
     person.is_some_and(|person| person.role == Role::Owner)
 }
 
+/// May this person say where a site lies? The owner, and the gardeners who look after it.
+#[must_use]
+pub fn may_place_site(person: Option<&Person>, site: &SiteId) -> bool {
+    may_see_questions(person) && may_see_site(person, site)
+}
+
+/// May this person answer what was asked by someone with these sites? The owner any question, a gardener
+/// those of the sites she looks after; a stranger's (no sites) is the owner's.
+#[must_use]
+pub fn may_answer(person: Option<&Person>, sites_of_asker: &[SiteId]) -> bool {
+    may_manage(person) || may_see_questions(person) && sites_of_asker.iter().any(|site| may_see_site(person, site))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
 
     /// What one with this role, given the site "given", may do: see it, see another, record in it,
-    /// record in another, see the queue, see another person, manage.
+    /// record in another, see the queue, see another person, manage; place it, place another; answer one
+    /// of its people, one of another's, a stranger.
     #[track_caller]
-    fn case(role: Option<Role>, expected: [bool; 7]) {
+    fn case(role: Option<Role>, expected: [bool; 7], later: [bool; 5]) {
         let site = |id: &str| SiteId::new(id).unwrap();
         let bed = |id: &str| BedId::new(id).unwrap();
         let person = role.map(|role| Person {
@@ -67,14 +81,22 @@ mod tests {
             may_manage(person),
         ];
         assert_eq!(got, expected, "{role:?}");
+        let got = [
+            may_place_site(person, &site("given")),
+            may_place_site(person, &site("other")),
+            may_answer(person, &[site("given")]),
+            may_answer(person, &[site("other")]),
+            may_answer(person, &[]),
+        ];
+        assert_eq!(got, later, "{role:?}");
     }
 
     #[test]
     fn each_role() {
-        case(None, [false, false, false, false, false, false, false]);
-        case(Some(Role::Client), [true, false, true, false, false, false, false]);
-        case(Some(Role::Gardener), [true, false, true, false, true, false, false]);
-        case(Some(Role::Owner), [true, true, true, true, true, true, true]);
+        case(None, [false, false, false, false, false, false, false], [false; 5]);
+        case(Some(Role::Client), [true, false, true, false, false, false, false], [false; 5]);
+        case(Some(Role::Gardener), [true, false, true, false, true, false, false], [true, false, true, false, false]);
+        case(Some(Role::Owner), [true, true, true, true, true, true, true], [true; 5]);
     }
 
     #[test]

@@ -12,4 +12,4 @@ mod shown;
 
 pub use check::problems_of_phrases;
 pub use phrases::Phrases;
-pub use reply::{Manner, Reply, reply, simple};
+pub use reply::{Manner, Reply, filled, reply, simple};

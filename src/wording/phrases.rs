@@ -2,7 +2,8 @@
 
 use crate::knowledge::Knowledge;
 use crate::script::Language;
-use fluent_bundle::{FluentArgs, FluentBundle, FluentResource};
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource};
 use unic_langid::LanguageIdentifier;
 
 /// The phrases of one language, ready to be filled.
@@ -20,7 +21,7 @@ impl Phrases {
         }
         .parse()
         .unwrap_or_default();
-        let mut bundle = FluentBundle::new(vec![tag]);
+        let mut bundle = FluentBundle::new_concurrent(vec![tag]);
         // Marks that isolate each value confuse a phone's terminal more than they help.
         bundle.set_use_isolating(false);
         let text = known.phrases.of(language).clone();

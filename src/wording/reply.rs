@@ -82,6 +82,16 @@ pub fn simple(phrases: &Phrases, phrase: &str) -> String {
     phrases.say(phrase, &fluent_bundle::FluentArgs::new())
 }
 
+/// A phrase of the front door with its values, texts as they are.
+#[must_use]
+pub fn filled(phrases: &Phrases, phrase: &str, values: &[(&str, &str)]) -> String {
+    let mut all = fluent_bundle::FluentArgs::new();
+    for (name, value) in values {
+        all.set(*name, *value);
+    }
+    phrases.say(phrase, &all)
+}
+
 /// The same line said twice is said once.
 fn once(lines: Vec<String>) -> Vec<String> {
     let mut seen = std::collections::BTreeSet::new();

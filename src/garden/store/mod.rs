@@ -7,6 +7,8 @@ mod memory;
 mod opening;
 mod overlay;
 mod record;
+#[cfg(unix)]
+pub mod remote;
 mod safe_copy;
 mod seal;
 mod sled;

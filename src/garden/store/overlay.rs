@@ -7,8 +7,8 @@ use std::collections::BTreeMap;
 use std::ops::Bound;
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
-/// What was changed: the new record, or `None` for one taken away.
-type Changed = BTreeMap<(Kind, String), Option<Record>>;
+/// What was changed, the last change of each record.
+type Changed = BTreeMap<(Kind, String), Change>;
 
 /// What a run without consequences writes to.
 pub struct Overlay<'a> {
@@ -20,6 +20,12 @@ impl<'a> Overlay<'a> {
     #[must_use]
     pub fn over(below: &'a dyn Store) -> Self {
         Self { below, changed: Mutex::default() }
+    }
+
+    /// What was changed so far, to be written elsewhere in one go.
+    #[must_use]
+    pub fn changes(&self) -> Vec<Change> {
+        self.changed().values().cloned().collect()
     }
 
     fn changed(&self) -> MutexGuard<'_, Changed> {
@@ -39,21 +45,25 @@ impl Overlay<'static> {
 impl Store for Overlay<'_> {
     fn record(&self, kind: Kind, key: &str) -> Result<Option<Record>, StoreError> {
         let changed = self.changed().get(&(kind, key.to_owned())).cloned();
-        changed.map_or_else(|| self.below.record(kind, key), Ok)
+        match changed {
+            Some(Change::Put(record)) => Ok(Some(record)),
+            Some(Change::Remove(_)) => Ok(None),
+            None => self.below.record(kind, key),
+        }
     }
 
     fn records(&self, kind: Kind, prefix: &str) -> Result<Vec<Record>, StoreError> {
         let below = self.below.records(kind, prefix)?;
         let mut merged: BTreeMap<String, Record> = below.into_iter().map(|record| (record.key(), record)).collect();
         let from = Bound::Included((kind, prefix.to_owned()));
-        for ((_, key), record) in self
+        for ((_, key), change) in self
             .changed()
             .range((from, Bound::Unbounded))
             .take_while(|((of_kind, key), _)| *of_kind == kind && key.starts_with(prefix))
         {
-            match record {
-                Some(record) => merged.insert(key.clone(), record.clone()),
-                None => merged.remove(key),
+            match change {
+                Change::Put(record) => merged.insert(key.clone(), record.clone()),
+                Change::Remove(_) => merged.remove(key),
             };
         }
         Ok(merged.into_values().collect())
@@ -63,10 +73,7 @@ impl Store for Overlay<'_> {
         let mut changed = self.changed();
         for change in changes {
             let key = (change.record().kind(), change.record().key());
-            match change {
-                Change::Put(record) => changed.insert(key, Some(record)),
-                Change::Remove(_) => changed.insert(key, None),
-            };
+            changed.insert(key, change);
         }
         Ok(())
     }

@@ -1,0 +1,138 @@
+//! Updates in: asked for, filed to disk, and only then acknowledged by asking with the next number.
+
+use super::fault::Fault;
+use super::update::arrival;
+use super::{Line, POLL, Unusable, back_off};
+use chrono::Utc;
+use std::time::{Duration, Instant};
+use teloxide::payloads::{GetUpdatesSetters, SetMyCommandsSetters};
+use teloxide::prelude::Requester;
+use teloxide::types::{AllowedUpdate, BotCommand, Me, Update};
+
+/// After a quiet day the platform may begin its numbers anew.
+const QUIET: Duration = Duration::from_secs(24 * 3600);
+
+/// Asks who we are, for as long as it takes, and says what everyone may do.
+pub async fn greet(mut line: Line) -> Result<(), Unusable> {
+    let mut failures = 0;
+    while !line.stopping() {
+        let asked = line.bot.get_me();
+        let mut stop = line.stop.clone();
+        let answered = tokio::select! {
+            answered = asked => answered,
+            _ = stop.changed() => continue,
+        };
+        match answered {
+            Ok(me) => {
+                line.counts.polled((line.clock)().timestamp());
+                welcome(&line, me).await;
+                return Ok(());
+            }
+            Err(error) => {
+                let fault = Fault::of(&error);
+                if fault == Fault::Token {
+                    return Err(Unusable::Token);
+                }
+                failures += 1;
+                tracing::warn!(why = fault.word(), failures, "the messenger is not reached yet");
+                line.rest(wait_of(fault, failures)).await;
+            }
+        }
+    }
+    Ok(())
+}
+
+async fn welcome(line: &Line, me: Me) {
+    if let Some(name) = me.user.username {
+        line.reception.set_username(name);
+    }
+    for (language, commands) in line.reception.menus_of_strangers() {
+        let commands: Vec<BotCommand> = commands.into_iter().map(|(word, says)| BotCommand::new(word, says)).collect();
+        let mut call = line.bot.set_my_commands(commands);
+        if let Some(language) = language {
+            call = call.language_code(language);
+        }
+        if let Err(error) = call.await {
+            tracing::warn!(why = Fault::of(&error).word(), "the menu could not be set");
+        }
+    }
+}
+
+/// Polls until told to stop.
+pub async fn run(mut line: Line) {
+    let (mut offset, mut failures, mut last) = (None, 0, Instant::now());
+    while !line.stopping() {
+        if last.elapsed() > QUIET {
+            offset = None;
+        }
+        let mut call = line.bot.get_updates().timeout(u32::try_from(POLL.as_secs()).unwrap_or(25)).allowed_updates([
+            AllowedUpdate::Message,
+            AllowedUpdate::EditedMessage,
+            AllowedUpdate::CallbackQuery,
+            AllowedUpdate::MyChatMember,
+        ]);
+        if let Some(offset) = offset {
+            call = call.offset(offset);
+        }
+        let mut stop = line.stop.clone();
+        let answered = tokio::select! {
+            answered = call => answered,
+            _ = stop.changed() => break,
+        };
+        let fault = match answered {
+            Ok(updates) => {
+                line.counts.polled((line.clock)().timestamp());
+                let next = updates.iter().map(|update| update.id.as_offset()).max();
+                if next.is_none() {
+                    failures = 0;
+                    continue;
+                }
+                last = Instant::now();
+                if file(&line, updates).await {
+                    (offset, failures) = (next, 0);
+                    line.came_in.notify_one();
+                    continue;
+                }
+                Fault::Later("the store could not be written")
+            }
+            Err(error) => Fault::of(&error),
+        };
+        failures += 1;
+        line.counts.poll_failures.add(1);
+        tracing::warn!(why = fault.word(), failures, "updates could not be had");
+        if fault == Fault::Webhook && line.bot.delete_webhook().await.is_ok() {
+            tracing::info!("the web address was taken away: updates are asked for from here");
+        }
+        line.rest(wait_of(fault, failures)).await;
+    }
+}
+
+/// Files updates to disk; false when that failed and they must come again.
+async fn file(line: &Line, updates: Vec<Update>) -> bool {
+    let (reception, now) = (line.reception.clone(), (line.clock)().with_timezone(&Utc));
+    let all = updates.len();
+    let filed = tokio::task::spawn_blocking(move || {
+        let bot = reception.username();
+        let arrivals = updates.into_iter().map(|update| arrival(update, bot.as_deref())).collect();
+        reception.take_in(arrivals, now)
+    });
+    match filed.await {
+        Ok(Ok(new)) => {
+            line.counts.updates.add(new);
+            line.counts.repeated.add(all - new);
+            true
+        }
+        Ok(Err(fault)) => {
+            tracing::error!(%fault, "updates could not be filed");
+            false
+        }
+        Err(_) => {
+            tracing::error!("updates could not be read");
+            false
+        }
+    }
+}
+
+fn wait_of(fault: Fault, failures: u32) -> Duration {
+    if let Fault::TooFast(wait) = fault { wait } else { back_off(failures) }
+}

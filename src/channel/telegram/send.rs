@@ -1,0 +1,168 @@
+//! Letters out: a chat's in their order, chats beside each other, tried again until they arrive.
+
+use super::Line;
+use super::fault::Fault;
+use super::pace::Pace;
+use crate::desk::reception::{Content, Letter, Outbox};
+use chrono::{TimeDelta, Utc};
+use std::collections::BTreeSet;
+use std::time::{Duration, Instant};
+use teloxide::RequestError;
+use teloxide::payloads::{CopyMessage, DeleteMyCommandsSetters, SendMessageSetters, SetMyCommandsSetters};
+use teloxide::prelude::Requester;
+use teloxide::types::{
+    BotCommand, BotCommandScope, CallbackQueryId, ChatId, InlineKeyboardButton, InlineKeyboardMarkup, InputFile,
+    LinkPreviewOptions, MessageId, Recipient, ReplyParameters,
+};
+use tokio::task::JoinSet;
+
+/// So many calls run beside each other.
+const AT_ONCE: usize = 16;
+/// The longest rest between two looks at the outbox.
+const LONGEST_REST: Duration = Duration::from_secs(30);
+/// Letters on their way may arrive after the order to stop.
+const FAREWELL: Duration = Duration::from_secs(5);
+
+type Gone = (Letter, Result<Option<i32>, RequestError>);
+
+/// Sends until told to stop; what is on its way then is waited for.
+pub async fn run(mut line: Line, limits: bool) {
+    let mut pace = Pace::new(limits);
+    let mut busy = BTreeSet::new();
+    let mut calls: JoinSet<Gone> = JoinSet::new();
+    while !line.stopping() {
+        let mut rest = LONGEST_REST;
+        if let Some(outbox) = look(&line, &busy).await {
+            line.counts.waiting.set(outbox.waiting);
+            for letter in outbox.due {
+                let wait = if letter.counts() { pace.wait(letter.chat, Instant::now()) } else { Duration::ZERO };
+                if wait > Duration::ZERO {
+                    rest = rest.min(wait);
+                } else if calls.len() < AT_ONCE {
+                    if letter.counts() {
+                        pace.note(letter.chat, Instant::now());
+                    }
+                    busy.insert(letter.chat);
+                    let bot = line.bot.clone();
+                    calls.spawn(async move {
+                        let sent = send(&bot, &letter).await;
+                        (letter, sent)
+                    });
+                }
+            }
+            if let Some(again) = outbox.look_again {
+                let wait = (again - (line.clock)().with_timezone(&Utc)).to_std().unwrap_or(Duration::ZERO);
+                rest = rest.min(wait.max(Duration::from_millis(1)));
+            }
+        }
+        let mut stop = line.stop.clone();
+        tokio::select! {
+            Some(gone) = calls.join_next(), if !calls.is_empty() => {
+                if let Ok(gone) = gone {
+                    busy.remove(&gone.0.chat);
+                    note(&line, gone).await;
+                }
+            }
+            () = line.written.notified() => {}
+            () = tokio::time::sleep(rest) => {}
+            _ = stop.changed() => {}
+        }
+    }
+    let until = tokio::time::Instant::now() + FAREWELL;
+    while let Ok(Some(gone)) = tokio::time::timeout_at(until, calls.join_next()).await {
+        if let Ok(gone) = gone {
+            note(&line, gone).await;
+        }
+    }
+    // A letter still on its way goes out again at the next start: the stop itself is not waited for.
+    line.stop.mark_unchanged();
+}
+
+async fn look(line: &Line, busy: &BTreeSet<i64>) -> Option<Outbox> {
+    let (reception, busy, now) = (line.reception.clone(), busy.clone(), (line.clock)().with_timezone(&Utc));
+    match tokio::task::spawn_blocking(move || reception.outbox(now, &busy)).await {
+        Ok(Ok(outbox)) => Some(outbox),
+        _ => {
+            tracing::error!("the outbox could not be read");
+            None
+        }
+    }
+}
+
+/// What became of a letter goes to the store.
+async fn note(line: &Line, (letter, sent): Gone) {
+    let (id, attempts) = (letter.id, letter.attempts);
+    let fault = sent.as_ref().err().map(Fault::of);
+    match fault {
+        None => line.counts.sent.add(1),
+        Some(fault) => {
+            line.counts.send_failures.add(1);
+            tracing::warn!(id, attempts, why = fault.word(), "a letter did not arrive");
+        }
+    }
+    let (reception, now) = (line.reception.clone(), (line.clock)().with_timezone(&Utc));
+    let noted = tokio::task::spawn_blocking(move || match fault {
+        None => reception.sent(&letter, sent.ok().flatten(), now),
+        Some(Fault::ShutOut) => reception.shut_out(letter.chat),
+        Some(Fault::Moved(chat)) => reception.moved(letter, chat),
+        Some(Fault::Refused(_)) => reception.refused(letter),
+        Some(Fault::TooFast(wait)) => {
+            reception.put_off(letter, Some(TimeDelta::from_std(wait).unwrap_or(TimeDelta::seconds(60))), now)
+        }
+        Some(Fault::Later(_) | Fault::Token | Fault::Rival | Fault::Webhook) => reception.put_off(letter, None, now),
+    });
+    if !matches!(noted.await, Ok(Ok(()))) {
+        tracing::error!(id, "what became of a letter could not be filed");
+    }
+}
+
+/// One call; the number of the message where the platform gives one. Texts go out plain: nothing a person
+/// wrote is ever read as markup.
+async fn send(bot: &teloxide::Bot, letter: &Letter) -> Result<Option<i32>, RequestError> {
+    let chat = ChatId(letter.chat);
+    match &letter.content {
+        Content::Text { text, buttons, reply_to } => {
+            let mut call = bot.send_message(chat, text).link_preview_options(no_preview());
+            if !buttons.is_empty() {
+                let row = |label: &crate::desk::reception::Label| {
+                    [InlineKeyboardButton::callback(label.text.clone(), label.token.clone())]
+                };
+                call = call.reply_markup(InlineKeyboardMarkup::new(buttons.iter().map(row)));
+            }
+            if let Some(message) = reply_to {
+                call = call.reply_parameters(ReplyParameters::new(MessageId(*message)).allow_sending_without_reply());
+            }
+            call.await.map(|message| Some(message.id.0))
+        }
+        Content::Copy { from_chat, message } => {
+            let call = teloxide::requests::JsonRequest::new(
+                bot.clone(),
+                CopyMessage::new(chat, ChatId(*from_chat), MessageId(*message)),
+            );
+            call.await.map(|message| Some(message.0))
+        }
+        Content::File { name, text } => {
+            let file = InputFile::memory(text.clone()).file_name(name.clone());
+            bot.send_document(chat, file).await.map(|message| Some(message.id.0))
+        }
+        Content::Seen { query } => bot.answer_callback_query(CallbackQueryId(query.clone())).await.map(|_| None),
+        Content::Menu { commands } => {
+            let scope = BotCommandScope::Chat { chat_id: Recipient::Id(chat) };
+            if commands.is_empty() {
+                return bot.delete_my_commands().scope(scope).await.map(|_| None);
+            }
+            let all = commands.iter().map(|(word, says)| BotCommand::new(word, says));
+            bot.set_my_commands(all).scope(scope).await.map(|_| None)
+        }
+    }
+}
+
+const fn no_preview() -> LinkPreviewOptions {
+    LinkPreviewOptions {
+        is_disabled: true,
+        url: None,
+        prefer_small_media: false,
+        prefer_large_media: false,
+        show_above_text: false,
+    }
+}

@@ -1,0 +1,71 @@
+//! What stands behind a button: a slip in the store that only its owner may use.
+
+use crate::garden::{SiteId, Slip, StoreError};
+use chrono::{DateTime, TimeDelta, Utc};
+use serde::{Deserialize, Serialize};
+
+/// A button that was offered.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Button {
+    /// All that the platform is told.
+    pub token: String,
+    pub chat: i64,
+    /// The only account that may press it.
+    pub owner: i64,
+    pub made: DateTime<Utc>,
+    pub does: Does,
+}
+
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Does {
+    /// As if the person had written this, in the conversation as it stood then.
+    Say {
+        text: String,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        after: Option<serde_json::Value>,
+    },
+    /// Shows what was worked out when the answer was given.
+    Show(String),
+    /// A site lies here.
+    Place { site: SiteId, latitude_deg: f64, longitude_deg: f64 },
+    /// All that is kept about the person goes.
+    Forget,
+    /// Nothing is done.
+    Leave,
+}
+
+impl Slip for Button {
+    const DRAWER: &'static str = "buttons";
+    fn key(&self) -> String {
+        self.token.clone()
+    }
+}
+
+impl Button {
+    /// A button that nobody pressed for so long is taken away.
+    pub const GOOD_FOR: TimeDelta = TimeDelta::days(7);
+}
+
+/// Sixteen random letters and digits, 80 bits: what nobody guesses.
+pub fn token() -> Result<String, StoreError> {
+    const LETTERS: [char; 32] = [
+        'a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'j', 'k', 'm', 'n', 'p', 'q', 'r', 's', 't', 'u', 'v', 'w', 'x', 'y',
+        'z', '2', '3', '4', '5', '6', '7', '8', '9', 'i',
+    ];
+    let mut bytes = [0_u8; 16];
+    getrandom::fill(&mut bytes).map_err(|fault| StoreError::Failed(fault.to_string()))?;
+    Ok(bytes.iter().filter_map(|byte| LETTERS.get(usize::from(byte % 32))).collect())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn tokens_fit_a_button_and_differ() {
+        let tokens: std::collections::BTreeSet<String> = (0..200).map(|_| token().unwrap()).collect();
+        assert_eq!(tokens.len(), 200);
+        assert!(tokens.iter().all(|token| token.len() == 16 && token.bytes().all(|byte| byte.is_ascii_alphanumeric())));
+    }
+}

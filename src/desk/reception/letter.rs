@@ -1,0 +1,232 @@
+//! What goes out: letters, in the order in which they were written.
+
+use crate::garden::{QuestionId, Slip};
+use chrono::{DateTime, TimeDelta, Utc};
+use serde::{Deserialize, Serialize};
+
+/// One thing to be sent to a chat.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Letter {
+    /// Rising, so that a chat's letters go out in their order.
+    pub id: u64,
+    pub chat: i64,
+    pub content: Content,
+    /// What a reply to it belongs to.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub follow: Option<Follow>,
+    pub written: DateTime<Utc>,
+    pub not_before: DateTime<Utc>,
+    pub attempts: u32,
+    pub state: State,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum State {
+    Waiting,
+    /// Refused for good; kept for a while so that someone can look.
+    Failed,
+}
+
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Content {
+    Text {
+        text: String,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        buttons: Vec<Label>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        reply_to: Option<i32>,
+    },
+    /// Another chat's message, shown here too.
+    Copy {
+        from_chat: i64,
+        message: i32,
+    },
+    File {
+        name: String,
+        text: String,
+    },
+    /// A button's press is acknowledged.
+    Seen {
+        query: String,
+    },
+    /// What the chat's menu offers.
+    Menu {
+        commands: Vec<(String, String)>,
+    },
+}
+
+/// What stands on a button, and the token behind it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Label {
+    pub text: String,
+    pub token: String,
+}
+
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Follow {
+    /// It asks the crew something.
+    Question(QuestionId),
+    /// It answers; this is the state of the conversation then.
+    Said(serde_json::Value),
+}
+
+impl Slip for Letter {
+    const DRAWER: &'static str = "outbox";
+    fn key(&self) -> String {
+        format!("{:020}", self.id)
+    }
+}
+
+impl Letter {
+    /// Nobody wants an answer that comes later than this.
+    pub const GIVEN_UP_AFTER: TimeDelta = TimeDelta::hours(24);
+    const FIRST_WAIT_S: u32 = 1;
+    const LONGEST_WAIT_S: u32 = 120;
+
+    /// Whether it counts as a message in the eyes of the platform's limits.
+    #[must_use]
+    pub const fn counts(&self) -> bool {
+        !matches!(self.content, Content::Seen { .. } | Content::Menu { .. })
+    }
+
+    /// The same after a failed attempt: later each time, given up after a day.
+    #[must_use]
+    pub fn put_off(mut self, now: DateTime<Utc>, wait: Option<TimeDelta>) -> Self {
+        let doubled = Self::FIRST_WAIT_S.checked_shl(self.attempts.min(10)).unwrap_or(Self::LONGEST_WAIT_S);
+        let usual = TimeDelta::seconds(i64::from(doubled.min(Self::LONGEST_WAIT_S)));
+        self.attempts += 1;
+        self.not_before = now + wait.unwrap_or(usual);
+        if self.not_before - self.written > Self::GIVEN_UP_AFTER {
+            self.state = State::Failed;
+        }
+        self
+    }
+}
+
+/// A letter that was sent and that a reply may belong to.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Sent {
+    pub chat: i64,
+    pub message: i32,
+    pub at: DateTime<Utc>,
+    pub follow: Follow,
+}
+
+impl Slip for Sent {
+    const DRAWER: &'static str = "sent";
+    fn key(&self) -> String {
+        Self::key_of(self.chat, self.message)
+    }
+}
+
+impl Sent {
+    /// A reply to something older is a message of its own.
+    pub const KEPT: TimeDelta = TimeDelta::days(30);
+
+    #[must_use]
+    pub fn key_of(chat: i64, message: i32) -> String {
+        format!("{chat}|{message}")
+    }
+}
+
+/// The longest text of one message, in UTF-16 units: the platform's 4096 with a little room.
+const LONGEST: usize = 4000;
+
+/// A text in pieces that each fit one message, cut between paragraphs where that can be, else lines, else words.
+#[must_use]
+pub fn pieces(text: &str) -> Vec<String> {
+    let mut pieces = Vec::new();
+    let mut rest = text.trim();
+    while units(rest) > LONGEST {
+        let end = fitting(rest);
+        let head = rest.get(..end).unwrap_or(rest);
+        let cut = ["\n\n", "\n", " "]
+            .iter()
+            .find_map(|between| head.rfind(between).filter(|at| *at > end / 4))
+            .unwrap_or(end);
+        let (piece, after) = rest.split_at_checked(cut).unwrap_or((rest, ""));
+        pieces.push(piece.trim_end().to_owned());
+        rest = after.trim_start();
+    }
+    if !rest.is_empty() {
+        pieces.push(rest.to_owned());
+    }
+    pieces
+}
+
+fn units(text: &str) -> usize {
+    text.encode_utf16().count()
+}
+
+/// So many bytes of a text fit, at the end of a character.
+fn fitting(text: &str) -> usize {
+    let mut used = 0;
+    for (at, letter) in text.char_indices() {
+        used += letter.len_utf16();
+        if used > LONGEST {
+            return at;
+        }
+    }
+    text.len()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn letter() -> Letter {
+        let at = "2026-05-18T02:30:00Z".parse().unwrap();
+        let content = Content::Seen { query: "q".into() };
+        Letter {
+            id: 1,
+            chat: 5,
+            content,
+            follow: None,
+            written: at,
+            not_before: at,
+            attempts: 0,
+            state: State::Waiting,
+        }
+    }
+
+    #[test]
+    fn each_wait_is_longer_and_a_day_is_the_end() {
+        let mut now = letter().written;
+        let mut tried = letter();
+        let mut waits = Vec::new();
+        while tried.state == State::Waiting {
+            tried = tried.put_off(now, None);
+            waits.push((tried.not_before - now).num_seconds());
+            now = tried.not_before;
+        }
+        assert_eq!(waits.iter().take(9).copied().collect::<Vec<_>>(), [1, 2, 4, 8, 16, 32, 64, 120, 120]);
+        assert!(now - tried.written > Letter::GIVEN_UP_AFTER);
+        let told = letter().put_off(letter().written, Some(TimeDelta::seconds(17)));
+        assert_eq!((told.not_before - told.written).num_seconds(), 17);
+    }
+
+    #[test]
+    fn a_long_text_is_cut_between_paragraphs() {
+        let paragraph = "पानी दें। ".repeat(150);
+        let text = [paragraph.trim(); 5].join("\n\n");
+        let got = pieces(&text);
+        assert_eq!(got.join("\n\n"), text);
+        assert!(got.len() >= 2 && got.iter().all(|piece| piece.starts_with("पानी") && piece.ends_with('।')));
+        assert_eq!(pieces("short"), ["short"]);
+        assert!(pieces(" \n ").is_empty());
+    }
+
+    proptest! {
+        #[test]
+        fn every_piece_fits_and_no_word_is_lost(text in "(\\PC{0,40}[ \n🌱]{0,3}){0,400}") {
+            let got = pieces(&text);
+            prop_assert!(got.iter().all(|piece| units(piece) <= LONGEST && !piece.trim().is_empty()));
+            let bare = |text: &str| text.split_whitespace().collect::<String>();
+            prop_assert_eq!(bare(&got.concat()), bare(&text));
+        }
+    }
+}

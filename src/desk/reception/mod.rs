@@ -1,0 +1,239 @@
+//! The reception: takes in what channels bring, answers each thing once, writes letters for what goes out.
+//!
+//! Whatever one arrival changes (records, the conversation, letters, the note that it was answered) is
+//! worked out on a sheet over the store and written in one go: it happens wholly, or again from the start.
+
+mod arrival;
+mod button;
+mod card;
+mod command;
+mod converse;
+mod crew;
+mod digest;
+mod invite;
+mod letter;
+mod menu;
+mod outbox;
+mod own_data;
+mod place;
+mod sweep;
+mod turn;
+mod undo;
+mod visits;
+
+pub use arrival::{Arrival, What};
+pub use invite::Invite;
+pub use letter::{Content, Follow, Label, Letter};
+pub use outbox::Outbox;
+pub use sweep::Waiting;
+
+use super::house::House;
+use crate::garden::{Change, Overlay, Person, Role, Slip, Store, StoreError};
+use crate::understanding::Reading;
+use crate::weather::Forecast;
+use arrival::Update;
+use card::Card;
+use chrono::{DateTime, FixedOffset, Utc};
+use std::collections::BTreeMap;
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
+use turn::Turn;
+use visits::Visits;
+
+/// Deals with one store's arrivals and letters; one thing at a time, so that order is kept.
+pub struct Reception {
+    house: Arc<House>,
+    store: Arc<dyn Store>,
+    forecast: RwLock<Option<Arc<Forecast>>>,
+    memory: Mutex<Memory>,
+}
+
+/// What is known only while the program runs.
+#[derive(Default)]
+struct Memory {
+    /// What strangers said last: nothing of theirs is stored.
+    strangers: BTreeMap<i64, (Reading, DateTime<Utc>)>,
+    visits: Visits,
+    next_letter: u64,
+    /// Where the bot itself is found, for links.
+    username: Option<String>,
+}
+
+impl Reception {
+    /// Opens the reception of a store.
+    ///
+    /// # Errors
+    /// When the store cannot be read.
+    pub fn open(house: Arc<House>, store: Arc<dyn Store>) -> Result<Self, StoreError> {
+        let next_letter = Letter::all(store.as_ref())?.last().map_or(1, |letter| letter.id + 1);
+        let memory = Mutex::new(Memory { next_letter, ..Memory::default() });
+        Ok(Self { house, store, forecast: RwLock::new(None), memory })
+    }
+
+    /// The weather that answers rest on from now on.
+    pub fn set_forecast(&self, forecast: Option<Forecast>) {
+        *self.forecast.write().unwrap_or_else(PoisonError::into_inner) = forecast.map(Arc::new);
+    }
+
+    /// The name under which the bot is found.
+    pub fn set_username(&self, username: String) {
+        self.memory().username = Some(username);
+    }
+
+    /// The name under which the bot is found, once it is known.
+    #[must_use]
+    pub fn username(&self) -> Option<String> {
+        self.memory().username.clone()
+    }
+
+    fn memory(&self) -> MutexGuard<'_, Memory> {
+        // A panic leaves at worst a stranger's last words behind.
+        self.memory.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// Files what is new of these, to disk, before anyone is told that it was received; returns how many.
+    ///
+    /// # Errors
+    /// When the store cannot be written: nothing was taken in then.
+    pub fn take_in(&self, arrivals: Vec<Arrival>, now: DateTime<Utc>) -> Result<usize, StoreError> {
+        let _one_at_a_time = self.memory();
+        let mut changes = Vec::new();
+        for arrival in arrivals {
+            let update = Update::new(arrival, now);
+            if self.store.filed(Update::DRAWER, &update.key())?.is_none() {
+                changes.push(update.put()?);
+            }
+        }
+        let new = changes.len();
+        if new > 0 {
+            self.store.write(changes)?;
+        }
+        Ok(new)
+    }
+
+    /// The oldest arrival that waits.
+    ///
+    /// # Errors
+    /// When the store cannot be read.
+    pub fn next(&self) -> Result<Option<Arrival>, StoreError> {
+        Ok(Update::all(self.store.as_ref())?.into_iter().find_map(|update| update.waiting))
+    }
+
+    /// Answers an arrival: all that follows from it is written together.
+    ///
+    /// # Errors
+    /// When the store cannot be read or written: the arrival waits still.
+    pub fn answer(&self, arrival: &Arrival, now: DateTime<FixedOffset>) -> Result<(), StoreError> {
+        self.turn(arrival, now, |turn| turn.run())
+    }
+
+    /// Sets an arrival aside that could not be worked on: its sender is told, nothing else is done.
+    ///
+    /// # Errors
+    /// When the store cannot be written.
+    pub fn set_aside(&self, arrival: &Arrival, now: DateTime<FixedOffset>) -> Result<(), StoreError> {
+        self.turn(arrival, now, |turn| {
+            if arrival.addressed {
+                turn.say("bot-trouble", &[]);
+            }
+            Ok(())
+        })
+    }
+
+    fn turn(
+        &self,
+        arrival: &Arrival,
+        now: DateTime<FixedOffset>,
+        work: impl FnOnce(&mut Turn<'_>) -> Result<(), StoreError>,
+    ) -> Result<(), StoreError> {
+        let mut memory = self.memory();
+        let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
+        let sheet = Overlay::over(self.store.as_ref());
+        let next_letter = memory.next_letter;
+        let mut turn =
+            Turn::begin(&self.house, self.store.as_ref(), &sheet, forecast.as_deref(), &mut memory, arrival, now)?;
+        let done = work(&mut turn);
+        let letters = std::mem::take(&mut turn.letters);
+        let written = done.and_then(|()| {
+            let mut changes = letters.iter().map(Slip::put).collect::<Result<Vec<_>, _>>()?;
+            changes.push(Update::answered(arrival.number, now.with_timezone(&Utc)).put()?);
+            sheet.write(changes)?;
+            self.store.write(sheet.changes())
+        });
+        if written.is_err() {
+            memory.next_letter = next_letter;
+        }
+        written
+    }
+
+    /// Tells the crew of questions that came another way than through a chat; returns how many.
+    ///
+    /// # Errors
+    /// When the store cannot be read or written.
+    pub fn hand_over_new(&self, now: DateTime<FixedOffset>) -> Result<usize, StoreError> {
+        let mut memory = self.memory();
+        let store = self.store.as_ref();
+        let mut told = 0;
+        for waiting in sweep::waiting(store)? {
+            if store.filed(crew::Asked::DRAWER, waiting.question.id.as_str())?.is_some() {
+                continue;
+            }
+            let card = match &waiting.asker {
+                Some(asker) => Card::of_person(store, &asker.id)?,
+                None => None,
+            };
+            let arrival = Arrival::of_nobody(card.map_or(0, |card| card.chat), now.with_timezone(&Utc));
+            let sheet = Overlay::over(store);
+            let mut turn = Turn::begin(&self.house, store, &sheet, None, &mut memory, &arrival, now)?;
+            turn.person = waiting.asker.clone();
+            turn.hand_over(&waiting.question, None)?;
+            let letters = std::mem::take(&mut turn.letters);
+            sheet.write(letters.iter().map(Slip::put).collect::<Result<_, _>>()?)?;
+            store.write(sheet.changes())?;
+            told += 1;
+        }
+        Ok(told)
+    }
+
+    /// One-time codes for owners where none has a chat yet: an installation that nobody has claimed. `anew`
+    /// makes them all the same, for an owner who has lost the chat.
+    ///
+    /// # Errors
+    /// When the store cannot be read or written.
+    pub fn claims(&self, now: DateTime<Utc>, anew: bool) -> Result<Vec<Invite>, StoreError> {
+        let _one_at_a_time = self.memory();
+        let store = self.store.as_ref();
+        let owners: Vec<Person> = store.people()?.into_iter().filter(|person| person.role == Role::Owner).collect();
+        for owner in &owners {
+            if !anew && Card::of_person(store, &owner.id)?.is_some() {
+                return Ok(Vec::new());
+            }
+        }
+        let open = Invite::all(store)?.into_iter().filter(|invite| invite.claim && invite.is_good(now));
+        let open: Vec<Invite> = open.collect();
+        if !open.is_empty() {
+            return Ok(open);
+        }
+        let claim = |owner: Option<&Person>| -> Result<Invite, StoreError> {
+            Ok(Invite {
+                code: button::token()?,
+                person: owner.map(|owner| owner.id.clone()),
+                name: owner.map(|owner| owner.name.clone()).unwrap_or_default(),
+                role: Role::Owner,
+                sites: Vec::new(),
+                made: now,
+                claim: true,
+            })
+        };
+        let made: Vec<Invite> = if owners.is_empty() {
+            vec![claim(None)?]
+        } else {
+            owners.iter().map(|owner| claim(Some(owner))).collect::<Result<_, _>>()?
+        };
+        let changes: Vec<Change> = made.iter().map(Slip::put).collect::<Result<_, _>>()?;
+        self.store.write(changes)?;
+        Ok(made)
+    }
+}
+
+#[cfg(test)]
+mod tests;

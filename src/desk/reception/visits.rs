@@ -1,0 +1,64 @@
+//! How often a stranger may ask.
+
+use chrono::{DateTime, TimeDelta, Utc};
+use std::collections::{BTreeMap, VecDeque};
+
+/// The messages of strangers within the last hour; nothing of it is stored.
+#[derive(Debug, Default)]
+pub struct Visits {
+    of: BTreeMap<i64, VecDeque<DateTime<Utc>>>,
+}
+
+/// What a stranger's next message gets.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Welcome {
+    Answered,
+    /// One too many: told so, once.
+    Told,
+    /// Still too many: nothing is said.
+    Silent,
+}
+
+impl Visits {
+    /// So many messages an hour are answered.
+    pub const AN_HOUR: usize = 20;
+    /// So many strangers' messages an hour in all, so that many accounts together cannot fill the day.
+    pub const ALL_AN_HOUR: usize = 600;
+
+    /// Counts a message of a chat.
+    pub fn next(&mut self, chat: i64, now: DateTime<Utc>) -> Welcome {
+        for times in self.of.values_mut() {
+            while times.front().is_some_and(|time| now - *time >= TimeDelta::hours(1)) {
+                times.pop_front();
+            }
+        }
+        self.of.retain(|_, times| !times.is_empty());
+        let all: usize = self.of.values().map(VecDeque::len).sum();
+        let times = self.of.entry(chat).or_default();
+        if times.len() > Self::AN_HOUR {
+            return Welcome::Silent;
+        }
+        let answered = times.len() < Self::AN_HOUR && all < Self::ALL_AN_HOUR;
+        times.push_back(now);
+        if answered { Welcome::Answered } else { Welcome::Told }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn twenty_an_hour_then_told_once_then_silence() {
+        let start: DateTime<Utc> = "2026-05-18T02:30:00Z".parse().unwrap();
+        let mut visits = Visits::default();
+        let mut got = Vec::new();
+        for minute in 0..23 {
+            got.push(visits.next(7, start + TimeDelta::minutes(minute)));
+        }
+        assert!(got[..20].iter().all(|one| *one == Welcome::Answered));
+        assert_eq!(got[20..], [Welcome::Told, Welcome::Silent, Welcome::Silent]);
+        assert_eq!(visits.next(8, start + TimeDelta::minutes(24)), Welcome::Answered, "another is not held to it");
+        assert_eq!(visits.next(7, start + TimeDelta::minutes(61)), Welcome::Answered);
+    }
+}
