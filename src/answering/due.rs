@@ -9,6 +9,7 @@ use crate::needs::spray::Obstacle;
 use crate::needs::surroundings::Standing;
 use crate::needs::year::Year;
 use crate::planning::due::{Due, Plot, due};
+use crate::planning::round::{Stop, order};
 use crate::understanding::Reading;
 use chrono::{Days, NaiveDate};
 use serde_json::json;
@@ -42,7 +43,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         // What is due today was perhaps due before; on a later day only what falls on it.
         .filter(|due| due.date >= first && job.is_none_or(|job| due.job == job))
         .collect();
-    all.sort_by(|a, b| (a.date, a.job.word()).cmp(&(b.date, b.job.word())));
+    let places = places(facts);
+    all.sort_by_key(|due| (due.date, places.get(&due.bed).copied(), due.job.word()));
     let mut answer = Answer::new(Outcome::Answered);
     let list: Vec<_> = all
         .iter()
@@ -62,6 +64,18 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     });
     told(&mut answer, &all, (first, last), today, facts);
     answer
+}
+
+/// Where each bed comes in a round: its site by the nearest way from the first, then its own place on the roof.
+fn places(facts: &Facts<'_>) -> BTreeMap<BedId, usize> {
+    let stops: Vec<Stop<'_>> = facts
+        .sites
+        .iter()
+        .map(|site| (site.site.id.as_str(), site.site.latitude_deg, site.site.longitude_deg))
+        .collect();
+    let ordered = order(&stops, None);
+    let sites = ordered.iter().filter_map(|(id, ..)| facts.sites.iter().find(|site| site.site.id.as_str() == *id));
+    sites.flat_map(|site| &site.beds).enumerate().map(|(place, bed)| (bed.bed.id.clone(), place)).collect()
 }
 
 /// The days asked for: those named, else a week.

@@ -1,6 +1,6 @@
 //! What can be typed.
 
-use chrono::{DateTime, FixedOffset};
+use chrono::{DateTime, FixedOffset, NaiveDate};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::path::PathBuf;
 
@@ -28,6 +28,8 @@ pub enum Command {
     Serve(Serve),
     /// What was handed over and waits for a person
     Questions(Questions),
+    /// What is due, where, in the order to go round
+    Round(Round),
     /// Read the knowledge base: what is in it, what is wrong with it
     Check(Check),
     /// The published sums by themselves, on a CSV file
@@ -119,6 +121,18 @@ pub enum Switch {
 #[derive(Debug, Args)]
 pub struct Questions {
     /// Print them as JSON
+    #[arg(long)]
+    pub json: bool,
+}
+
+#[derive(Debug, Args)]
+pub struct Round {
+    #[command(flatten)]
+    pub front: Front,
+    /// Another day than today, like 2026-05-21
+    #[arg(long, value_name = "DATE")]
+    pub on: Option<NaiveDate>,
+    /// Print the reply as JSON
     #[arg(long)]
     pub json: bool,
 }

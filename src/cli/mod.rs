@@ -13,6 +13,7 @@ mod front;
 mod questions;
 mod records;
 mod refusal;
+mod round;
 mod serve;
 mod sums;
 mod upkeep;
@@ -37,6 +38,7 @@ pub fn main() -> ExitCode {
         Command::Chat(chat) => chat::run(chat, &arguments),
         Command::Serve(serve) => serve::run(serve, &arguments),
         Command::Questions(questions) => questions::run(questions, &arguments),
+        Command::Round(round) => round::run(round, &arguments),
         Command::Check(check) => check::run(check, &arguments),
         Command::Compute { sum } => sums::run(sum, &arguments),
         Command::Import { file } => records::import(file, &arguments),
