@@ -64,25 +64,40 @@ fn write(chats: &[Chat], heading: &str) -> String {
     text
 }
 
-/// The replies of a chat, each message with those before it.
-fn replies(chat: &Chat) -> Vec<Value> {
-    let lines: Vec<String> = (0..chat.steps.len())
-        .map(|at| {
-            let after: Vec<&str> = chat.steps[..at].iter().map(|step| step.typed.as_str()).collect();
-            json!({"id": at, "message": chat.steps[at].typed, "after": after}).to_string()
-        })
-        .collect();
-    let folder = tempfile::tempdir().unwrap();
-    let file = folder.path().join("chat.jsonl");
-    fs::write(&file, lines.join("\n")).unwrap();
-    let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
-    command.arg("ask").arg(format!("--demo={}", chat.season)).arg("--batch").arg(&file);
-    if let Some(person) = &chat.person {
-        command.args(["--as", person]);
+/// The replies of each chat, each message with those before it; all chats of a season in one run.
+fn replies(chats: &[Chat]) -> Vec<Vec<Value>> {
+    let mut all = vec![Vec::new(); chats.len()];
+    let seasons: BTreeSet<&str> = chats.iter().map(|chat| chat.season.as_str()).collect();
+    for season in seasons {
+        let of_season: Vec<usize> = (0..chats.len()).filter(|at| chats[*at].season == season).collect();
+        let lines: Vec<String> = of_season.iter().flat_map(|at| lines(*at, &chats[*at])).collect();
+        let folder = tempfile::tempdir().unwrap();
+        let file = folder.path().join("chats.jsonl");
+        fs::write(&file, lines.join("\n")).unwrap();
+        let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
+        command.arg("ask").arg(format!("--demo={season}")).arg("--batch").arg(&file);
+        let output = command.output().unwrap();
+        assert!(output.status.success(), "{season}: {}", String::from_utf8_lossy(&output.stderr));
+        for line in String::from_utf8(output.stdout).unwrap().lines() {
+            let reply: Value = serde_json::from_str(line).unwrap();
+            let chat = usize::try_from(reply["id"].as_u64().unwrap()).unwrap();
+            all[chat].push(reply);
+        }
     }
-    let output = command.output().unwrap();
-    assert!(output.status.success(), "{}: {}", chat.title, String::from_utf8_lossy(&output.stderr));
-    String::from_utf8(output.stdout).unwrap().lines().map(|line| serde_json::from_str(line).unwrap()).collect()
+    all
+}
+
+/// The lines of a batch for one chat.
+fn lines(number: usize, chat: &Chat) -> Vec<String> {
+    let line = |at: usize| {
+        let after: Vec<&str> = chat.steps[..at].iter().map(|step| step.typed.as_str()).collect();
+        let mut line = json!({"id": number, "message": chat.steps[at].typed, "after": after});
+        if let Some(person) = &chat.person {
+            line["as"] = json!(person);
+        }
+        line.to_string()
+    };
+    (0..chat.steps.len()).map(line).collect()
 }
 
 /// What a promise says is wrong with a reply.
@@ -118,9 +133,9 @@ fn chats_go_as_written() {
         let heading: Vec<&str> = text.lines().take_while(|line| !line.is_empty()).collect();
         let mut chats = parse(&text);
         assert!(!chats.is_empty(), "{}: no chat in it", path.display());
-        for chat in &mut chats {
+        let all = replies(&chats);
+        for (chat, replies) in chats.iter_mut().zip(all) {
             assert!(titles.insert(chat.title.clone()), "the title \"{}\" stands twice", chat.title);
-            let replies = replies(chat);
             for (step, reply) in chat.steps.iter_mut().zip(replies) {
                 let said: Vec<String> = reply["text"].as_str().unwrap().lines().map(Into::into).collect();
                 faults.extend(
