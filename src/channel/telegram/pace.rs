@@ -35,6 +35,11 @@ impl Pace {
         of_chat.max(of_all)
     }
 
+    /// A message has arrived: the next one in this chat waits from now, however long this one was on its way.
+    pub fn arrived(&mut self, chat: i64, now: Instant) {
+        self.last.insert(chat, now);
+    }
+
     /// A message goes out.
     pub fn note(&mut self, chat: i64, now: Instant) {
         self.last.retain(|_, last| now.saturating_duration_since(*last) < IN_A_GROUP);
@@ -58,6 +63,8 @@ mod tests {
         pace.note(5, start);
         assert_eq!(pace.wait(5, start + Duration::from_millis(300)), Duration::from_millis(700));
         assert_eq!(pace.wait(6, start + Duration::from_millis(300)), Duration::ZERO);
+        pace.arrived(5, start + Duration::from_millis(800));
+        assert_eq!(pace.wait(5, start + Duration::from_millis(900)), Duration::from_millis(900));
         pace.note(-6, start);
         assert_eq!(pace.wait(-6, start + Duration::from_secs(1)), Duration::from_secs(2));
     }

@@ -60,6 +60,9 @@ pub async fn run(mut line: Line, limits: bool) {
             Some(gone) = calls.join_next(), if !calls.is_empty() => {
                 if let Ok(gone) = gone {
                     busy.remove(&gone.0.chat);
+                    if gone.0.counts() {
+                        pace.arrived(gone.0.chat, Instant::now());
+                    }
                     note(&line, gone).await;
                 }
             }
