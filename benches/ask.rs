@@ -1,4 +1,5 @@
-//! How long a message takes: the knowledge base loaded and indexed, and one question from end to end.
+//! How long a message takes: the knowledge base loaded and indexed, one question from end to end, and the same from a
+//! cold start of the program.
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use rooftend::desk::{Desk, House, Message};
@@ -8,6 +9,7 @@ use rooftend::garden::{Garden, KnownIds, PersonId, read_garden};
 use rooftend::knowledge::{Files, Knowledge};
 use rooftend::weather::Forecast;
 use std::hint::black_box;
+use std::process::Command;
 
 fn ask(criterion: &mut Criterion) {
     let house = House::open(&Files::embedded()).expect("the knowledge base");
@@ -40,8 +42,21 @@ fn open(criterion: &mut Criterion) {
     criterion.bench_function("knowledge: read and checked", |bench| {
         bench.iter(|| Knowledge::read(black_box(&files)));
     });
-    criterion.bench_function("house: read, checked, indexed", |bench| {
+    criterion.bench_function("house: opened with nothing kept", |bench| {
         bench.iter(|| House::open(black_box(&files)).expect("the knowledge base"));
+    });
+    let folder = tempfile::tempdir().expect("a folder");
+    criterion.bench_function("house: opened with what was kept", |bench| {
+        bench.iter(|| House::open_keeping(black_box(&files), folder.path()).expect("the knowledge base"));
+    });
+    criterion.bench_function("program: one question, with what was kept", |bench| {
+        bench.iter(|| {
+            let output = Command::new(env!("CARGO_BIN_EXE_rooftend"))
+                .env("ROOFTEND_CACHE", folder.path())
+                .args(["ask", "--demo", "--as", "meera", "how often should I water the amaranth box this week?"])
+                .output();
+            assert!(output.expect("a reply").status.success());
+        });
     });
 }
 

@@ -6,8 +6,15 @@ use std::fs;
 use std::path::Path;
 use std::process::{Command, Output};
 
+/// The program, with what it derives from the knowledge base kept for all tests.
+fn program() -> Command {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
+    command.env("ROOFTEND_CACHE", concat!(env!("CARGO_TARGET_TMPDIR"), "/cache"));
+    command
+}
+
 fn rooftend(data: &Path, arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_rooftend")).arg("--data").arg(data).args(arguments).output().unwrap()
+    program().arg("--data").arg(data).args(arguments).output().unwrap()
 }
 
 #[track_caller]

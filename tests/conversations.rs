@@ -9,6 +9,13 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::process::Command;
 
+/// The program, with what it derives from the knowledge base kept for all tests.
+fn program() -> Command {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
+    command.env("ROOFTEND_CACHE", concat!(env!("CARGO_TARGET_TMPDIR"), "/cache"));
+    command
+}
+
 /// One thing typed, with what must hold of its reply.
 #[derive(Default)]
 struct Step {
@@ -74,7 +81,7 @@ fn replies(chats: &[Chat]) -> Vec<Vec<Value>> {
         let folder = tempfile::tempdir().unwrap();
         let file = folder.path().join("chats.jsonl");
         fs::write(&file, lines.join("\n")).unwrap();
-        let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
+        let mut command = program();
         command.arg("ask").arg(format!("--demo={season}")).arg("--batch").arg(&file);
         let output = command.output().unwrap();
         assert!(output.status.success(), "{season}: {}", String::from_utf8_lossy(&output.stderr));

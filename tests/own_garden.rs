@@ -5,6 +5,13 @@ use serde_json::Value;
 use std::fs;
 use std::process::Command;
 
+/// The program, with what it derives from the knowledge base kept for all tests.
+fn program() -> Command {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
+    command.env("ROOFTEND_CACHE", concat!(env!("CARGO_TARGET_TMPDIR"), "/cache"));
+    command
+}
+
 /// A garden in a folder of its own.
 struct Garden {
     folder: tempfile::TempDir,
@@ -77,7 +84,7 @@ impl Garden {
     }
 
     fn run(&self, arguments: &[&str]) -> String {
-        let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
+        let mut command = program();
         let output = command.arg("--data").arg(self.folder.path().join("data")).args(arguments).output().unwrap();
         assert!(output.status.success(), "{arguments:?}: {}", String::from_utf8_lossy(&output.stderr));
         String::from_utf8(output.stdout).unwrap()

@@ -4,6 +4,13 @@
 use std::fs;
 use std::process::Command;
 
+/// The program, with what it derives from the knowledge base kept for all tests.
+fn program() -> Command {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
+    command.env("ROOFTEND_CACHE", concat!(env!("CARGO_TARGET_TMPDIR"), "/cache"));
+    command
+}
+
 fn blocks() -> Vec<String> {
     let text = fs::read_to_string("README.md").unwrap();
     text.split("```text\n")
@@ -13,7 +20,7 @@ fn blocks() -> Vec<String> {
 }
 
 fn rooftend(arguments: &[&str]) -> (bool, String) {
-    let output = Command::new(env!("CARGO_BIN_EXE_rooftend")).args(arguments).output().unwrap();
+    let output = program().args(arguments).output().unwrap();
     (output.status.success(), String::from_utf8(output.stdout).unwrap())
 }
 
@@ -51,11 +58,7 @@ fn its_commands_exist() {
 fn the_demo_answers_by_itself() {
     for season in ["may", "january"] {
         let demo = format!("--demo={season}");
-        let output = Command::new(env!("CARGO_BIN_EXE_rooftend"))
-            .args(["chat", &demo])
-            .stdin(std::process::Stdio::null())
-            .output()
-            .unwrap();
+        let output = program().args(["chat", &demo]).stdin(std::process::Stdio::null()).output().unwrap();
         let said = String::from_utf8(output.stdout).unwrap();
         assert!(output.status.success());
         assert_eq!(said.matches("\n> ").count(), 3, "{said}");

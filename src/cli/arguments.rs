@@ -11,6 +11,9 @@ pub struct Arguments {
     /// Folder of the store (else the platform's data folder)
     #[arg(long, global = true, env = "ROOFTEND_DATA", value_name = "DIR")]
     pub data: Option<PathBuf>,
+    /// Folder for what is derived from the knowledge files (else the platform's cache folder)
+    #[arg(long, global = true, env = "ROOFTEND_CACHE", value_name = "DIR")]
+    pub cache: Option<PathBuf>,
     /// Knowledge files of this folder instead of those in the binary
     #[arg(long, global = true, value_name = "DIR")]
     pub knowledge: Option<PathBuf>,

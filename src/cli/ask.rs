@@ -19,7 +19,7 @@ pub fn run(ask: &Ask, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let message = Message { from: parts.person.clone(), text: ask.message.join(" "), now: parts.now };
     let reply = if ask.dry_run {
         let forgetful = parts.forgetful();
-        Desk::new(&parts.house, &forgetful, parts.forecast.as_ref()).answer(&message)?
+        Desk::new(parts.house, &forgetful, parts.forecast.as_ref()).answer(&message)?
     } else {
         parts.desk().answer(&message)?
     };

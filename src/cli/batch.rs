@@ -49,7 +49,7 @@ fn answer(line: Line, parts: &Parts) -> Result<Reply, Refusal> {
     };
     let now = line.now.unwrap_or(parts.now);
     let forgetful = parts.forgetful();
-    let desk = Desk::new(&parts.house, &forgetful, parts.forecast.as_ref());
+    let desk = Desk::new(parts.house, &forgetful, parts.forecast.as_ref());
     for text in line.after {
         desk.answer(&Message { from: from.clone(), text, now })?;
     }

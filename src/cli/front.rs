@@ -13,7 +13,8 @@ use std::path::{Path, PathBuf};
 
 /// House, store, sky and clock of one run.
 pub struct Parts {
-    pub house: House,
+    /// It serves as long as the program runs: taking it apart at the end would only cost time.
+    pub house: &'static House,
     pub store: Box<dyn Store>,
     pub forecast: Option<Forecast>,
     pub now: DateTime<FixedOffset>,
@@ -24,7 +25,11 @@ impl Parts {
     /// Opens everything a conversation needs.
     pub fn open(front: &Front, arguments: &Arguments) -> Result<Self, Refusal> {
         let files = files(arguments.knowledge.as_deref())?;
-        let house = House::open(&files).map_err(|fault| Refusal::of_house(fault, &files))?;
+        let house = match cache(arguments) {
+            Some(folder) => House::open_keeping(&files, &folder),
+            None => House::open(&files),
+        };
+        let house = Box::leak(Box::new(house.map_err(|fault| Refusal::of_house(fault, &files))?));
         let mut forecast = front.forecast.as_deref().map(read_forecast).transpose()?;
         let store: Box<dyn Store> = match front.demo {
             Some(season) => {
@@ -46,7 +51,7 @@ impl Parts {
 
     /// A desk over the store itself.
     pub fn desk(&self) -> Desk<'_> {
-        Desk::new(&self.house, self.store.as_ref(), self.forecast.as_ref())
+        Desk::new(self.house, self.store.as_ref(), self.forecast.as_ref())
     }
 
     /// A store whose changes are forgotten.
@@ -100,6 +105,12 @@ pub fn store(arguments: &Arguments) -> Result<Box<dyn Store>, Refusal> {
         return Ok(Box::new(held));
     }
     Ok(Box::new(SledStore::open(&folder)?))
+}
+
+/// The folder for what is derived; where none is known, nothing is kept.
+fn cache(arguments: &Arguments) -> Option<PathBuf> {
+    let usual = || directories::ProjectDirs::from("", "", "rooftend").map(|folders| folders.cache_dir().to_owned());
+    arguments.cache.clone().or_else(usual)
 }
 
 /// The one place where the clock is read.

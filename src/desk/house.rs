@@ -4,6 +4,7 @@ use crate::knowledge::{Files, Index, IndexFault, Knowledge, Problem};
 use crate::script::Language;
 use crate::understanding::Gazetteer;
 use crate::wording::Phrases;
+use std::path::Path;
 use thiserror::Error;
 
 /// Knowledge, its index, its names and its phrases.
@@ -31,24 +32,31 @@ impl House {
     /// # Errors
     /// [`NoHouse`] with every problem of the files: nothing is half loaded.
     pub fn open(files: &Files) -> Result<Self, NoHouse> {
+        Self::open_with(files, Index::build)
+    }
+
+    /// The same, with what was derived before taken from a folder, or kept there for the next time.
+    ///
+    /// # Errors
+    /// [`NoHouse`] as for [`House::open`]; a folder that cannot be read or written is none.
+    pub fn open_keeping(files: &Files, folder: &Path) -> Result<Self, NoHouse> {
+        Self::open_with(files, |known| Index::kept(known, folder))
+    }
+
+    fn open_with(files: &Files, index: impl FnOnce(&Knowledge) -> Result<Index, IndexFault>) -> Result<Self, NoHouse> {
         let (known, problems) = Knowledge::read(files);
         if !problems.is_empty() {
             return Err(NoHouse::Problems(problems));
         }
-        let (index, gazetteer) = std::thread::scope(|scope| {
+        let (index, phrases, gazetteer) = std::thread::scope(|scope| {
             let gazetteer = scope.spawn(|| Gazetteer::of(&known));
-            let index = Index::build(&known);
+            let index = index(&known);
+            let phrases = [Language::En, Language::Hi, Language::HiLatn].map(|language| Phrases::of(&known, language));
             // A thread that ended early left nothing behind; the work is done here instead.
-            (index, gazetteer.join().unwrap_or_else(|_| Gazetteer::of(&known)))
+            (index, phrases, gazetteer.join().unwrap_or_else(|_| Gazetteer::of(&known)))
         });
-        Ok(Self {
-            index: index?,
-            gazetteer,
-            en: Phrases::of(&known, Language::En),
-            hi: Phrases::of(&known, Language::Hi),
-            hi_latn: Phrases::of(&known, Language::HiLatn),
-            known,
-        })
+        let [en, hi, hi_latn] = phrases;
+        Ok(Self { index: index?, gazetteer, en, hi, hi_latn, known })
     }
 
     /// The phrases of a language.

@@ -8,6 +8,7 @@
 //! same weights.
 
 use super::asking::Kind;
+use super::pack::{Packed, Ranked, Unpacking};
 use std::collections::HashMap;
 
 /// Rounds over all phrases, and the length of a first step (looked for on messages beside the ways of asking: more
@@ -23,7 +24,9 @@ const LETTERS_COUNT: f32 = 0.5;
 #[derive(Debug, Clone, Default)]
 pub struct Habit {
     kinds: Vec<Kind>,
-    features: HashMap<String, (usize, f32)>,
+    features: Ranked,
+    /// How rare each feature is.
+    rarities: Vec<f32>,
     /// A row of as many weights as there are kinds for each feature.
     weights: Vec<f32>,
 }
@@ -33,31 +36,52 @@ type Weighed = Vec<(usize, f32)>;
 
 impl Habit {
     /// Learns from the ways of asking.
-    pub fn of<'a>(ways: impl Iterator<Item = (Kind, &'a [String])> + Clone) -> Self {
-        let mut kinds: Vec<Kind> = ways.clone().map(|(kind, _)| kind).collect();
-        kinds.sort();
-        kinds.dedup();
-        let counted: Vec<(usize, HashMap<String, f32>)> =
-            ways.filter_map(|(kind, words)| Some((kinds.binary_search(&kind).ok()?, counted(words)))).collect();
-        let mut standing_in: HashMap<&str, f32> = HashMap::new();
-        for (_, features) in &counted {
-            for feature in features.keys() {
-                *standing_in.entry(feature).or_default() += 1.0;
+    pub fn of(ways: &[(Kind, Vec<String>)]) -> Self {
+        let kinds = kinds_of(ways.iter().map(|(kind, _)| *kind));
+        // Each feature gets a number when it is first met, and its row by the alphabet when all are known.
+        let mut numbers: HashMap<String, usize> = HashMap::new();
+        let mut standing_in: Vec<f32> = Vec::new();
+        let mut counted: Vec<(usize, Vec<(usize, f32)>)> = Vec::new();
+        for (kind, words) in ways {
+            let Ok(kind) = kinds.binary_search(kind) else { continue };
+            let mut met: Vec<usize> = Vec::new();
+            each_feature(words, |feature| {
+                met.push(numbers.get(feature).copied().unwrap_or_else(|| {
+                    numbers.insert(feature.to_owned(), numbers.len());
+                    numbers.len() - 1
+                }));
+            });
+            let counts = counts(met);
+            standing_in.resize(numbers.len(), 0.0);
+            for (number, _) in &counts {
+                if let Some(standing_in) = standing_in.get_mut(*number) {
+                    *standing_in += 1.0;
+                }
             }
+            counted.push((kind, counts));
         }
         let total = counted.len() as f32;
-        let mut names: Vec<(&str, f32)> = standing_in.into_iter().collect();
-        // In the order of the alphabet: the order of a map differs from run to run.
-        names.sort_by(|a, b| a.0.cmp(b.0));
-        let features = names
+        let mut names: Vec<(&str, usize)> = numbers.iter().map(|(name, number)| (name.as_str(), *number)).collect();
+        names.sort_unstable();
+        let mut rows = vec![0; names.len()];
+        let mut rarities = Vec::with_capacity(names.len());
+        for (row, (_, number)) in names.iter().enumerate() {
+            let count = standing_in.get(*number).copied().unwrap_or_default();
+            rarities.push(libm::logf((1.0 + total) / (1.0 + count)) + 1.0);
+            if let Some(its) = rows.get_mut(*number) {
+                *its = row;
+            }
+        }
+        let features = Ranked::of(names.into_iter().map(|(name, _)| name));
+        let weights = vec![0.0; features.len() * kinds.len()];
+        let mut habit = Self { kinds, features, rarities, weights };
+        let examples: Vec<(usize, Weighed)> = counted
             .into_iter()
-            .enumerate()
-            .map(|(row, (name, count))| (name.to_owned(), (row, libm::logf((1.0 + total) / (1.0 + count)) + 1.0)))
+            .map(|(kind, counts)| {
+                let by_row = counts.into_iter().filter_map(|(number, count)| Some((*rows.get(number)?, count)));
+                (kind, habit.weighed(by_row.collect()))
+            })
             .collect();
-        let mut habit = Self { kinds, features, weights: Vec::new() };
-        habit.weights = vec![0.0; habit.features.len() * habit.kinds.len()];
-        let examples: Vec<(usize, Weighed)> =
-            counted.into_iter().map(|(kind, features)| (kind, habit.weighed(features))).collect();
         habit.learn(&examples);
         habit
     }
@@ -65,18 +89,28 @@ impl Habit {
     fn learn(&mut self, examples: &[(usize, Weighed)]) {
         let mut gone = vec![1e-6_f32; self.weights.len()];
         let order = shuffled(examples.len());
+        let mut shares = Vec::new();
         for _ in 0..ROUNDS {
             for (kind, features) in order.iter().filter_map(|place| examples.get(*place)) {
-                let mut shares = self.shares_of(features);
+                self.shares_of(features, &mut shares);
                 if let Some(own) = shares.get_mut(*kind) {
                     *own -= 1.0;
                 }
+                // No value is above 1: where the share is so small, no gradient is large enough, whatever the feature.
+                let moved: Vec<(usize, f32)> = shares
+                    .iter()
+                    .copied()
+                    .enumerate()
+                    .filter(|(_, share)| share.abs() > LEAST_GRADIENT / 2.0)
+                    .collect();
                 for (row, value) in features {
                     let from = row * self.kinds.len();
-                    let cells = self.weights.iter_mut().zip(&mut gone).skip(from).zip(&shares);
-                    for ((weight, gone), share) in cells {
+                    for (kind, share) in &moved {
                         let gradient = share * value;
-                        if gradient.abs() > LEAST_GRADIENT {
+                        if gradient.abs() > LEAST_GRADIENT
+                            && let Some(gone) = gone.get_mut(from + kind)
+                            && let Some(weight) = self.weights.get_mut(from + kind)
+                        {
                             *gone += gradient * gradient;
                             *weight -= STEP * gradient / gone.sqrt();
                         }
@@ -87,8 +121,9 @@ impl Habit {
     }
 
     /// The share of each kind, in the order of `kinds`.
-    fn shares_of(&self, features: &Weighed) -> Vec<f32> {
-        let mut scores = vec![0.0_f32; self.kinds.len()];
+    fn shares_of(&self, features: &Weighed, scores: &mut Vec<f32>) {
+        scores.clear();
+        scores.resize(self.kinds.len(), 0.0);
         for (row, value) in features {
             let from = row * self.kinds.len();
             let weights = self.weights.get(from..from + self.kinds.len()).unwrap_or_default();
@@ -100,62 +135,93 @@ impl Habit {
         scores.iter_mut().for_each(|score| *score = libm::expf(*score - most));
         let sum: f32 = scores.iter().sum();
         scores.iter_mut().for_each(|score| *score /= sum);
-        scores
     }
 
-    /// Known features, weighed by rarity, the whole brought to length 1; in the order of their rows.
-    fn weighed(&self, features: HashMap<String, f32>) -> Weighed {
-        let mut all: Weighed = features
-            .into_iter()
-            .filter_map(|(feature, count)| {
-                let (row, rarity) = self.features.get(&feature)?;
-                let letters = if feature.starts_with(LETTERS) { LETTERS_COUNT } else { 1.0 };
-                Some((*row, (1.0 + libm::logf(count.max(1.0))) * rarity * letters))
-            })
-            .collect();
-        all.sort_unstable_by_key(|(row, _)| *row);
-        let length = all.iter().map(|(_, value)| value * value).sum::<f32>().sqrt();
-        if length > 0.0 {
-            all.iter_mut().for_each(|(_, value)| *value /= length);
+    /// Rows with their counts, weighed by rarity, the whole brought to length 1; in the order of the rows.
+    fn weighed(&self, mut counts: Vec<(usize, f32)>) -> Weighed {
+        counts.sort_unstable_by_key(|(row, _)| *row);
+        let letters = self.features.starting_with(LETTERS);
+        for (row, value) in &mut counts {
+            let counts = if letters.contains(row) { LETTERS_COUNT } else { 1.0 };
+            let rarity = self.rarities.get(*row).copied().unwrap_or_default();
+            *value = (1.0 + libm::logf(value.max(1.0))) * rarity * counts;
         }
-        all
+        let length = counts.iter().map(|(_, value)| value * value).sum::<f32>().sqrt();
+        if length > 0.0 {
+            counts.iter_mut().for_each(|(_, value)| *value /= length);
+        }
+        counts
     }
 
     /// The share of each kind, adding up to 1; nothing where no word is known.
     #[must_use]
     pub fn shares(&self, words: &[String]) -> Vec<(Kind, f64)> {
-        let features = self.weighed(counted(words));
-        if features.is_empty() {
+        let mut met = Vec::new();
+        each_feature(words, |feature| met.extend(self.features.place(feature)));
+        if met.is_empty() {
             return Vec::new();
         }
-        self.kinds.iter().copied().zip(self.shares_of(&features).into_iter().map(f64::from)).collect()
+        let mut shares = Vec::new();
+        self.shares_of(&self.weighed(counts(met)), &mut shares);
+        self.kinds.iter().copied().zip(shares.into_iter().map(f64::from)).collect()
+    }
+
+    pub fn pack(&self, packed: &mut Packed) {
+        self.features.pack(packed);
+        packed.weights(&self.rarities);
+        packed.weights(&self.weights);
+    }
+
+    /// What was learned from ways of asking of these kinds.
+    pub fn unpack(from: &mut Unpacking<'_>, kinds: impl Iterator<Item = Kind>) -> Option<Self> {
+        let (kinds, features) = (kinds_of(kinds), Ranked::unpack(from)?);
+        let (rarities, weights) = (from.weights()?, from.weights()?);
+        let fits = rarities.len() == features.len() && weights.len() == features.len() * kinds.len();
+        fits.then_some(Self { kinds, features, rarities, weights })
     }
 }
 
-/// Marks a run of letters among the features; no word begins with it.
-const LETTERS: char = '#';
+/// Different kinds, in order.
+fn kinds_of(kinds: impl Iterator<Item = Kind>) -> Vec<Kind> {
+    let mut kinds: Vec<Kind> = kinds.collect();
+    kinds.sort_unstable();
+    kinds.dedup();
+    kinds
+}
 
-/// Words, pairs of neighbours with the borders of the message, and runs of three letters, with their counts. Class
-/// words are no letters.
-fn counted(words: &[String]) -> HashMap<String, f32> {
-    let mut counts = HashMap::new();
-    let mut add = |feature: String| *counts.entry(feature).or_insert(0.0) += 1.0;
+/// Marks a run of letters among the features; no word begins with it.
+const LETTERS: &str = "#";
+
+/// Tells words, pairs of neighbours with the borders of the message, and runs of three letters. Class words are no
+/// letters.
+fn each_feature(words: &[String], mut tell: impl FnMut(&str)) {
+    let mut feature = String::new();
     for word in words {
-        add(word.clone());
+        tell(word);
         if word.starts_with("class") {
             continue;
         }
-        let letters: Vec<char> = format!("<{word}>").chars().collect();
+        let letters: Vec<char> = std::iter::once('<').chain(word.chars()).chain(std::iter::once('>')).collect();
         for run in letters.windows(3) {
-            add(std::iter::once(LETTERS).chain(run.iter().copied()).collect());
+            feature.clear();
+            feature.push_str(LETTERS);
+            feature.extend(run);
+            tell(&feature);
         }
     }
-    let bordered: Vec<&str> =
-        std::iter::once("^").chain(words.iter().map(String::as_str)).chain(std::iter::once("$")).collect();
-    for pair in bordered.windows(2) {
-        add(pair.join(" "));
+    let mut before = "^";
+    for word in words.iter().map(String::as_str).chain(std::iter::once("$")) {
+        feature.clear();
+        feature.extend([before, " ", word]);
+        tell(&feature);
+        before = word;
     }
-    counts
+}
+
+/// How often each number stands there, in order.
+fn counts(mut numbers: Vec<usize>) -> Vec<(usize, f32)> {
+    numbers.sort_unstable();
+    numbers.chunk_by(|a, b| a == b).filter_map(|same| Some((*same.first()?, same.len() as f32))).collect()
 }
 
 /// All places below `count`, mixed the same way each time (steps of a linear congruence).

@@ -1,25 +1,36 @@
 //! The search index: ways of asking, and articles. Derived from the facts; may be deleted.
 
-use super::Knowledge;
 use super::article::Article;
 use super::asking::Kind;
 use super::habit::Habit;
+use super::pack::{Packed, Ranked, Unpacking};
+use super::shelf::Shelf;
+use super::{Knowledge, kept};
 use crate::script::{Language, index_words_as};
-use std::collections::{BTreeSet, HashMap};
-use tantivy::collector::TopDocs;
-use tantivy::query::{BooleanQuery, Occur, Query, TermQuery};
-use tantivy::schema::{Field, IndexRecordOption, STORED, Schema, TextFieldIndexing, TextOptions, Value};
-use tantivy::{IndexWriter, ReloadPolicy, Searcher, TantivyDocument, Term};
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::Path;
 use thiserror::Error;
 
 /// Both indexes, in memory.
 pub struct Index {
     asking: Shelf,
     articles: Shelf,
-    ways: Vec<(Kind, Vec<String>)>,
+    /// The ids of the articles, by their places on the shelf.
+    ids: Vec<String>,
+    ways: Ways,
     habit: Habit,
-    /// In how many ways of asking a word stands, and in how many of those are no chatter.
-    frequency: HashMap<String, (u32, u32)>,
+}
+
+/// The ways of asking as different words, by place.
+struct Ways {
+    kinds: Vec<Kind>,
+    words: Ranked,
+    /// In how many ways of asking a word stands, and in how many of those that are no chatter.
+    all: Vec<u32>,
+    of_care: Vec<u32>,
+    /// The words of one way after another, those of a way in order, and where each ends.
+    said: Vec<u32>,
+    ends: Vec<u32>,
 }
 
 /// A hit: which one, and how near.
@@ -42,27 +53,55 @@ impl Index {
     pub fn build(known: &Knowledge) -> Result<Self, IndexFault> {
         // The parts do not need one another: a second core halves the wait of a cold start.
         std::thread::scope(|scope| {
-            let articles = scope.spawn(|| Shelf::build(known.articles.values().map(article_words)));
+            let articles = scope.spawn(|| {
+                let texts: Vec<Vec<String>> = known.articles.values().map(article_words).collect();
+                Shelf::build(texts.iter().map(Vec::as_slice))
+            });
             let ways: Vec<(Kind, Vec<String>)> =
                 known.ways_of_asking.iter().map(|way| (way.kind, with_classes(&way.phrase, way.language))).collect();
-            let (habit, asking) = std::thread::scope(|inner| {
-                let habit = inner.spawn(|| Habit::of(ways.iter().map(|(kind, words)| (*kind, words.as_slice()))));
-                let asking = Shelf::build(ways.iter().map(|(kind, words)| (format!("{kind:?}"), words.clone())));
-                (habit.join(), asking)
+            let asking = scope.spawn({
+                let ways = ways.iter().map(|(_, words)| words.clone()).collect::<Vec<_>>();
+                move || Shelf::build(ways.iter().map(Vec::as_slice))
             });
-            let mut frequency: HashMap<String, (u32, u32)> = HashMap::new();
-            for (kind, words) in &ways {
-                for word in words.iter().collect::<BTreeSet<_>>() {
-                    let (all, care) = frequency.entry(word.clone()).or_default();
-                    *all += 1;
-                    *care += u32::from(*kind != Kind::None);
-                }
-            }
-            let gone = || tantivy::TantivyError::SystemError("a thread of the index ended early".to_owned());
-            let habit = habit.map_err(|_| gone())?;
-            let articles = articles.join().map_err(|_| gone())??;
-            Ok(Self { asking: asking?, articles, ways, habit, frequency })
+            let habit = Habit::of(&ways);
+            let gone = |_| tantivy::TantivyError::SystemError("a thread of the index ended early".to_owned());
+            let (articles, asking) = (articles.join().map_err(gone)??, asking.join().map_err(gone)??);
+            Ok(Self { asking, articles, ids: ids(known), ways: Ways::of(&ways), habit })
         })
+    }
+
+    /// Takes up what is kept in a folder where it is of the same knowledge; else indexes, and keeps it there.
+    ///
+    /// # Errors
+    /// [`IndexFault`] as for [`Index::build`]; a folder that cannot be read or written is none.
+    pub fn kept(known: &Knowledge, folder: &Path) -> Result<Self, IndexFault> {
+        if let Some(index) = kept::taken_up(folder, known.fingerprint, |bytes| Self::unpack(bytes, known)) {
+            return Ok(index);
+        }
+        let index = Self::build(known)?;
+        if let Err(fault) = kept::keep(folder, known.fingerprint, &index.pack()?) {
+            tracing::debug!(%fault, "the index is not kept");
+        }
+        Ok(index)
+    }
+
+    fn pack(&self) -> Result<Vec<u8>, IndexFault> {
+        let mut packed = Packed::default();
+        self.ways.pack(&mut packed);
+        self.habit.pack(&mut packed);
+        self.asking.pack(&mut packed)?;
+        self.articles.pack(&mut packed)?;
+        Ok(packed.into_bytes())
+    }
+
+    fn unpack(bytes: &[u8], known: &Knowledge) -> Option<Self> {
+        let mut from = Unpacking(bytes);
+        let kinds = || known.ways_of_asking.iter().map(|way| way.kind);
+        let ways = Ways::unpack(&mut from, kinds().collect())?;
+        let habit = Habit::unpack(&mut from, kinds())?;
+        let asking = Shelf::unpack(&mut from, ways.kinds.len())?;
+        let articles = Shelf::unpack(&mut from, known.articles.len())?;
+        from.is_done().then(|| Self { asking, articles, ids: ids(known), ways, habit })
     }
 
     /// The ways of asking nearest to these words, best first. The score is the weight of the shared words
@@ -70,17 +109,19 @@ impl Index {
     #[must_use]
     pub fn ways_of_asking(&self, words: &[String], most: usize) -> Vec<Found<Kind>> {
         let asked: BTreeSet<&str> = words.iter().map(String::as_str).collect();
-        let asked_weight: f64 = asked.iter().map(|word| self.weight(word)).sum();
+        let asked_weight: f64 = asked.iter().map(|word| self.ways.weight(self.ways.words.place(word))).sum();
+        let asked: BTreeSet<usize> = asked.iter().filter_map(|word| self.ways.words.place(word)).collect();
         let mut found: Vec<Found<Kind>> = self
             .asking
             .search(words, most)
             .into_iter()
-            .filter_map(|(ordinal, _, _)| {
-                let (kind, way) = self.ways.get(ordinal)?;
-                let way: BTreeSet<&str> = way.iter().map(String::as_str).collect();
-                let way_weight: f64 = way.iter().map(|word| self.weight(word)).sum();
-                let shared: f64 = way.intersection(&asked).map(|word| self.weight(word)).sum();
-                Some(Found { what: *kind, score: 2.0 * shared / (asked_weight + way_weight).max(1e-9) })
+            .filter_map(|(place, _)| {
+                let way = || self.ways.said_in(place).iter().map(|word| *word as usize);
+                let way_weight: f64 = way().map(|word| self.ways.weight(Some(word))).sum();
+                let shared: f64 =
+                    way().filter(|word| asked.contains(word)).map(|word| self.ways.weight(Some(word))).sum();
+                let what = *self.ways.kinds.get(place)?;
+                Some(Found { what, score: 2.0 * shared / (asked_weight + way_weight).max(1e-9) })
             })
             .collect();
         found.sort_by(|a, b| b.score.total_cmp(&a.score));
@@ -96,29 +137,78 @@ impl Index {
     /// Whether any way of asking has this word.
     #[must_use]
     pub fn knows(&self, word: &str) -> bool {
-        self.frequency.contains_key(word)
+        self.ways.words.place(word).is_some()
     }
 
     /// Whether a way of asking about growing has this word.
     #[must_use]
     pub fn knows_of_care(&self, word: &str) -> bool {
-        self.frequency.get(word).is_some_and(|(_, care)| *care > 0)
-    }
-
-    /// How telling a word is: the logarithm of how rarely it stands in the ways of asking.
-    fn weight(&self, word: &str) -> f64 {
-        let all = self.ways.len() as f64 + 1.0;
-        let with = f64::from(self.frequency.get(word).copied().unwrap_or_default().0) + 1.0;
-        let rarity = libm::log(all / with);
-        // A word no phrase has is more often chatter than sense: it counts like a usual one.
-        if with < 1.5 { rarity * UNKNOWN_WORD } else { rarity }
+        let care = self.ways.words.place(word).and_then(|place| self.ways.of_care.get(place));
+        care.is_some_and(|care| *care > 0)
     }
 
     /// The articles nearest to these words, best first, by id, with their BM25 scores.
     #[must_use]
     pub fn articles(&self, words: &[String], most: usize) -> Vec<Found<String>> {
-        let hits = self.articles.search(words, most);
-        hits.into_iter().map(|(_, what, score)| Found { what, score: f64::from(score) }).collect()
+        let hits = self.articles.search(words, most).into_iter();
+        hits.filter_map(|(place, score)| Some(Found { what: self.ids.get(place)?.clone(), score: f64::from(score) }))
+            .collect()
+    }
+}
+
+fn ids(known: &Knowledge) -> Vec<String> {
+    known.articles.keys().cloned().collect()
+}
+
+impl Ways {
+    fn of(ways: &[(Kind, Vec<String>)]) -> Self {
+        let mut counts: BTreeMap<&str, (u32, u32)> = BTreeMap::new();
+        let different: Vec<BTreeSet<&str>> =
+            ways.iter().map(|(_, words)| words.iter().map(String::as_str).collect()).collect();
+        for ((kind, _), words) in ways.iter().zip(&different) {
+            for word in words {
+                let (all, of_care) = counts.entry(word).or_default();
+                *all += 1;
+                *of_care += u32::from(*kind != Kind::None);
+            }
+        }
+        let words = Ranked::of(counts.keys().copied());
+        let (all, of_care) = counts.into_values().unzip();
+        let (mut said, mut ends) = (Vec::new(), Vec::new());
+        for way in different {
+            said.extend(way.into_iter().filter_map(|word| u32::try_from(words.place(word)?).ok()));
+            ends.push(u32::try_from(said.len()).unwrap_or(u32::MAX));
+        }
+        Self { kinds: ways.iter().map(|(kind, _)| *kind).collect(), words, all, of_care, said, ends }
+    }
+
+    /// The words of one way of asking, by place, in order.
+    fn said_in(&self, way: usize) -> &[u32] {
+        let end = |way: usize| self.ends.get(way).map_or(0, |end| *end as usize);
+        self.said.get(way.checked_sub(1).map_or(0, end)..end(way)).unwrap_or_default()
+    }
+
+    /// How telling a word is: the logarithm of how rarely it stands in the ways of asking.
+    fn weight(&self, word: Option<usize>) -> f64 {
+        let all = self.kinds.len() as f64 + 1.0;
+        let with = f64::from(word.and_then(|word| self.all.get(word)).copied().unwrap_or_default()) + 1.0;
+        let rarity = libm::log(all / with);
+        // A word no phrase has is more often chatter than sense: it counts like a usual one.
+        if with < 1.5 { rarity * UNKNOWN_WORD } else { rarity }
+    }
+
+    fn pack(&self, packed: &mut Packed) {
+        self.words.pack(packed);
+        for numbers in [&self.all, &self.of_care, &self.said, &self.ends] {
+            packed.numbers(numbers);
+        }
+    }
+
+    fn unpack(from: &mut Unpacking<'_>, kinds: Vec<Kind>) -> Option<Self> {
+        let words = Ranked::unpack(from)?;
+        let (all, of_care, said, ends) = (from.numbers()?, from.numbers()?, from.numbers()?, from.numbers()?);
+        let fits = all.len() == words.len() && of_care.len() == words.len() && ends.len() == kinds.len();
+        fits.then_some(Self { kinds, words, all, of_care, said, ends })
     }
 }
 
@@ -140,8 +230,8 @@ fn with_classes(phrase: &str, language: Language) -> Vec<String> {
     words
 }
 
-/// The id of an article and its words; what people say when they ask counts more than what the text goes on to say.
-fn article_words(article: &Article) -> (String, Vec<String>) {
+/// The words of an article; what people say when they ask counts more than what the text goes on to say.
+fn article_words(article: &Article) -> Vec<String> {
     let mut asked = Vec::new();
     for (language, title) in article.title.each() {
         asked.extend(index_words_as(title, language));
@@ -154,64 +244,5 @@ fn article_words(article: &Article) -> (String, Vec<String>) {
         words.extend(index_words_as(answer, language));
     }
     words.extend(index_words_as(&article.body, Language::En));
-    (article.id.clone(), words)
-}
-
-/// One list of texts that can be searched.
-struct Shelf {
-    searcher: Searcher,
-    words: Field,
-    name: Field,
-    ordinal: Field,
-}
-
-impl Shelf {
-    fn build(texts: impl Iterator<Item = (String, Vec<String>)>) -> Result<Self, tantivy::TantivyError> {
-        let mut schema = Schema::builder();
-        // The words are cut by our own reader of text; the index only keeps them apart.
-        let indexing =
-            TextFieldIndexing::default().set_tokenizer("whitespace").set_index_option(IndexRecordOption::WithFreqs);
-        let words = schema.add_text_field("words", TextOptions::default().set_indexing_options(indexing));
-        let name = schema.add_text_field("name", STORED);
-        let ordinal = schema.add_u64_field("ordinal", STORED);
-        let index = tantivy::Index::create_in_ram(schema.build());
-        let mut writer: IndexWriter = index.writer_with_num_threads(1, 15_000_000)?;
-        for (number, (text_name, text_words)) in texts.enumerate() {
-            let mut document = TantivyDocument::default();
-            document.add_text(words, text_words.join(" "));
-            document.add_text(name, text_name);
-            document.add_u64(ordinal, number as u64);
-            writer.add_document(document)?;
-        }
-        writer.commit()?;
-        let reader = index.reader_builder().reload_policy(ReloadPolicy::Manual).try_into()?;
-        Ok(Self { searcher: reader.searcher(), words, name, ordinal })
-    }
-
-    /// Ordinal, name and score of the nearest texts. A fault in a search of memory is no hit.
-    fn search(&self, words: &[String], most: usize) -> Vec<(usize, String, f32)> {
-        let mut seen = BTreeSet::new();
-        let terms: Vec<(Occur, Box<dyn Query>)> = words
-            .iter()
-            .filter(|word| seen.insert(word.as_str()))
-            .map(|word| {
-                let term = Term::from_field_text(self.words, word);
-                let query: Box<dyn Query> = Box::new(TermQuery::new(term, IndexRecordOption::WithFreqs));
-                (Occur::Should, query)
-            })
-            .collect();
-        if terms.is_empty() {
-            return Vec::new();
-        }
-        let hits = self.searcher.search(&BooleanQuery::new(terms), &TopDocs::with_limit(most).order_by_score());
-        let Ok(hits) = hits else { return Vec::new() };
-        hits.into_iter()
-            .filter_map(|(score, address)| {
-                let document: TantivyDocument = self.searcher.doc(address).ok()?;
-                let ordinal = usize::try_from(document.get_first(self.ordinal)?.as_u64()?).ok()?;
-                let name = document.get_first(self.name)?.as_str()?.to_owned();
-                Some((ordinal, name, score))
-            })
-            .collect()
-    }
+    words
 }

@@ -14,17 +14,20 @@ mod fact;
 mod files;
 mod habit;
 mod index;
+mod kept;
 mod lexicon;
 mod looks;
 mod material;
 mod mix;
 mod names;
 mod ordinary;
+mod pack;
 mod place;
 mod point;
 mod problem;
 mod raw;
 mod refused;
+mod shelf;
 mod sign;
 mod source;
 mod talk;
@@ -92,25 +95,48 @@ impl Knowledge {
     #[must_use]
     pub fn read(files: &Files) -> (Self, Vec<Problem>) {
         let mut problems = Vec::new();
-        let mut known = Self { fingerprint: files.fingerprint(), ..Self::default() };
-        known.sources = source::read(files, &mut problems);
-        let mut reader = raw::Reader::new(&known.sources);
-        known.crops = reader.folder(files, "crops", crop::read);
-        known.materials = reader.folder(files, "materials", material::read);
-        known.mixes = reader.folder(files, "mixes", mix::read);
-        known.troubles = reader.folder(files, "troubles", trouble::read);
-        known.articles = reader.articles(files, article::read);
-        known.signs = sign::read(files, &mut reader);
-        known.refused_shoots = refused::read(files, &mut reader);
-        known.places = place::read(files, &mut reader);
-        (known.facts, known.facts_read) = reader.counted();
-        problems.extend(reader.into_problems());
-        known.ways_of_asking = asking::read(files, &mut problems);
-        known.words = words(files, &mut problems);
-        known.talk = talk::read(files, &mut problems);
-        known.ordinary = ordinary::read(files, &mut problems);
-        known.looks = looks::read(files, &mut problems);
-        known.phrases = files.phrases(&mut problems);
+        let sources = source::read(files, &mut problems);
+        let (mut known, noted) = std::thread::scope(|scope| {
+            // The folders do not need one another: each core of the machine takes the next.
+            let crops = scope.spawn(|| part(&sources, |reader| reader.folder(files, "crops", crop::read)));
+            let troubles = scope.spawn(|| {
+                part(&sources, |reader| (reader.folder(files, "troubles", trouble::read), sign::read(files, reader)))
+            });
+            let articles = scope.spawn(|| part(&sources, |reader| reader.articles(files, article::read)));
+            let stuff = scope.spawn(|| {
+                part(&sources, |reader| {
+                    let materials = reader.folder(files, "materials", material::read);
+                    (materials, reader.folder(files, "mixes", mix::read), refused::read(files, reader))
+                })
+            });
+            let places = scope.spawn(|| part(&sources, |reader| place::read(files, reader)));
+            let asking = scope.spawn(|| {
+                let mut problems = Vec::new();
+                (asking::read(files, &mut problems), problems)
+            });
+            let mut known = Self {
+                fingerprint: files.fingerprint(),
+                words: words(files, &mut problems),
+                talk: talk::read(files, &mut problems),
+                ordinary: ordinary::read(files, &mut problems),
+                looks: looks::read(files, &mut problems),
+                phrases: files.phrases(&mut problems),
+                ..Self::default()
+            };
+            let mut noted = raw::Noted::default();
+            known.crops = noted.and(joined(crops));
+            (known.troubles, known.signs) = noted.and(joined(troubles));
+            known.articles = noted.and(joined(articles));
+            (known.materials, known.mixes, known.refused_shoots) = noted.and(joined(stuff));
+            known.places = noted.and(joined(places));
+            let (ways_of_asking, of_asking) = joined(asking);
+            known.ways_of_asking = ways_of_asking;
+            noted.problems.extend(of_asking);
+            (known, noted)
+        });
+        known.sources = sources;
+        (known.facts, known.facts_read) = (noted.facts, noted.facts_read);
+        problems.extend(noted.problems);
         census::links(&known, files, &mut problems);
         census::dangers(&known, files, &mut problems);
         problems.sort();
@@ -143,6 +169,17 @@ impl Knowledge {
             .map(|place| (place, place.kilometres_from(latitude_deg, longitude_deg)))
             .min_by(|a, b| a.1.total_cmp(&b.1))
     }
+}
+
+/// A part of the files, and what was noted about it.
+fn part<T>(sources: &BTreeMap<String, Source>, read: impl FnOnce(&mut raw::Reader<'_>) -> T) -> (T, raw::Noted) {
+    let mut reader = raw::Reader::new(sources);
+    let read = read(&mut reader);
+    (read, reader.into_noted())
+}
+
+fn joined<T>(thread: std::thread::ScopedJoinHandle<'_, T>) -> T {
+    thread.join().unwrap_or_else(|panic| std::panic::resume_unwind(panic))
 }
 
 fn words(files: &Files, problems: &mut Vec<Problem>) -> Words {

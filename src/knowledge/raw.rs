@@ -31,20 +31,37 @@ pub type RawFact = Spanned<RawNumber>;
 /// Turns the files of one folder into things, and keeps the problems.
 pub struct Reader<'a> {
     sources: &'a BTreeMap<String, Source>,
-    problems: Vec<Problem>,
+    noted: Noted,
     file: String,
     text: String,
-    facts: usize,
-    facts_read: usize,
+}
+
+/// What is noted while files are read.
+#[derive(Debug, Default)]
+pub struct Noted {
+    pub problems: Vec<Problem>,
+    /// How many facts were taken, and how many of them were read in their source.
+    pub facts: usize,
+    pub facts_read: usize,
+}
+
+impl Noted {
+    /// Adds what was noted about another part, and hands that part on.
+    pub fn and<T>(&mut self, (part, other): (T, Self)) -> T {
+        self.problems.extend(other.problems);
+        self.facts += other.facts;
+        self.facts_read += other.facts_read;
+        part
+    }
 }
 
 impl<'a> Reader<'a> {
     pub fn new(sources: &'a BTreeMap<String, Source>) -> Self {
-        Self { sources, problems: Vec::new(), file: String::new(), text: String::new(), facts: 0, facts_read: 0 }
+        Self { sources, noted: Noted::default(), file: String::new(), text: String::new() }
     }
 
-    pub fn into_problems(self) -> Vec<Problem> {
-        self.problems
+    pub fn into_noted(self) -> Noted {
+        self.noted
     }
 
     /// Opens one file: problems are then placed in it.
@@ -114,7 +131,7 @@ impl<'a> Reader<'a> {
 
     /// Notes a problem at a stretch of the open file.
     pub fn problem(&mut self, span: Range<usize>, message: impl Into<String>) {
-        self.problems.push(Problem::at(&self.file, &self.text, span, message));
+        self.noted.problems.push(Problem::at(&self.file, &self.text, span, message));
     }
 
     /// A checked quantity: known source, ordered range, plausible bounds, `read` only for what can be read.
@@ -157,14 +174,9 @@ impl<'a> Reader<'a> {
             self.problem(span, format!("`read = true` needs a published source; \"{}\" is none", source.id));
             return None;
         }
-        self.facts += 1;
-        self.facts_read += usize::from(number.read);
+        self.noted.facts += 1;
+        self.noted.facts_read += usize::from(number.read);
         Some(Fact { is, source, read: number.read })
-    }
-
-    /// How many facts were taken, and how many of them were read in their source.
-    pub fn counted(&self) -> (usize, usize) {
-        (self.facts, self.facts_read)
     }
 
     /// What a source is worth, where it is known.

@@ -57,6 +57,10 @@ pub(super) const fn fraction(c: char) -> Option<f64> {
 pub(super) fn normal_word(word: &str, script: Script) -> String {
     let kept = word.chars().filter(|c| !is_joiner(*c) && apostrophe(*c).is_none());
     match script {
+        Script::Latin if word.is_ascii() => kept.map(|c| c.to_ascii_lowercase()).collect(),
+        Script::Devanagari if word.chars().all(|c| is_undivided(c) || is_joiner(c)) => {
+            kept.map(|c| if c == CANDRABINDU { ANUSVARA } else { c }).collect()
+        }
         Script::Latin => {
             kept.nfkd().filter(|c| !matches!(c, '\u{300}'..='\u{36f}')).flat_map(char::to_lowercase).collect()
         }
@@ -65,6 +69,12 @@ pub(super) fn normal_word(word: &str, script: Script) -> String {
         }
         _ => word.nfkc().flat_map(char::to_lowercase).collect(),
     }
+}
+
+/// Whether a letter or sign of Devanagari is the same in every normal form, wherever it stands.
+const fn is_undivided(c: char) -> bool {
+    matches!(c, '\u{900}'..='\u{97f}')
+        && !matches!(c, '\u{929}' | '\u{931}' | '\u{934}' | NUKTA | '\u{951}'..='\u{954}' | '\u{958}'..='\u{95f}')
 }
 
 /// One sign in normal form: one kind of quote, of dash, of times sign.
@@ -105,6 +115,17 @@ mod tests {
         case("ज़मीन", Script::Devanagari, "जमीन");
         case("मिलाएँ", Script::Devanagari, "मिलाएं");
         case("क्\u{200d}या", Script::Devanagari, "क्या");
+    }
+
+    #[test]
+    fn an_undivided_letter_is_its_own_normal_form() {
+        let all: Vec<char> = ('\u{900}'..='\u{97f}').filter(|c| is_undivided(*c)).collect();
+        assert!(all.len() > 100);
+        for a in &all {
+            for b in &all {
+                assert!([*a, *b].into_iter().nfd().eq([*a, *b]), "{a} {b}");
+            }
+        }
     }
 
     #[test]

@@ -76,39 +76,15 @@ impl Gazetteer {
     /// Gathers all names.
     #[must_use]
     pub fn of(known: &Knowledge) -> Self {
-        let mut names = Phrasebook::new(By::Stem, &known.ordinary);
-        for crop in known.crops.values() {
-            names.add(&crop.names, &Named::Crop(crop.id.clone()));
-        }
-        for material in known.materials.values() {
-            names.add(&material.names, &Named::Material(material.id.clone()));
-        }
-        for mix in known.mixes.values() {
-            names.add(&mix.names, &Named::Mix(mix.id.clone()));
-        }
-        for trouble in known.troubles.values() {
-            names.add(&trouble.names, &Named::Trouble(trouble.id.clone()));
-        }
-        for shoot in known.refused_shoots.iter().filter(|shoot| shoot.crop.is_none()) {
-            names.add(&shoot.names, &Named::Refused(shoot.id.clone()));
-        }
-        for place in &known.places {
-            names.add(&place.names, &Named::Place(place.id.clone()));
-        }
-        for bed in &known.talk.beds {
-            if let Some(kind) = BedKind::with_word(&bed.kind) {
-                names.add(&bed.words, &Named::BedKind(kind));
-            }
-        }
-        let (told, things) = told(known);
-        Self {
-            names,
-            told,
-            things,
-            signs: SignBook::of(known),
-            emergencies: SignBook::of_emergencies(known),
-            ordinary: known.ordinary.clone(),
-        }
+        std::thread::scope(|scope| {
+            let signs = scope.spawn(|| SignBook::of(known));
+            let names = names(known);
+            let (told, things) = told(known);
+            // A thread that ended early left nothing behind; the work is done here instead.
+            let signs = signs.join().unwrap_or_else(|_| SignBook::of(known));
+            let emergencies = SignBook::of_emergencies(known);
+            Self { names, told, things, signs, emergencies, ordinary: known.ordinary.clone() }
+        })
     }
 
     /// All names in a text, the asker's own beds first.
@@ -186,6 +162,34 @@ impl Gazetteer {
         all.extend(self.things.find_all(forms));
         all
     }
+}
+
+fn names(known: &Knowledge) -> Phrasebook<Named> {
+    let mut names = Phrasebook::new(By::Stem, &known.ordinary);
+    for crop in known.crops.values() {
+        names.add(&crop.names, &Named::Crop(crop.id.clone()));
+    }
+    for material in known.materials.values() {
+        names.add(&material.names, &Named::Material(material.id.clone()));
+    }
+    for mix in known.mixes.values() {
+        names.add(&mix.names, &Named::Mix(mix.id.clone()));
+    }
+    for trouble in known.troubles.values() {
+        names.add(&trouble.names, &Named::Trouble(trouble.id.clone()));
+    }
+    for shoot in known.refused_shoots.iter().filter(|shoot| shoot.crop.is_none()) {
+        names.add(&shoot.names, &Named::Refused(shoot.id.clone()));
+    }
+    for place in &known.places {
+        names.add(&place.names, &Named::Place(place.id.clone()));
+    }
+    for bed in &known.talk.beds {
+        if let Some(kind) = BedKind::with_word(&bed.kind) {
+            names.add(&bed.words, &Named::BedKind(kind));
+        }
+    }
+    names
 }
 
 /// The past tense alone says that a thing was done, so those words are compared whole; the things it was

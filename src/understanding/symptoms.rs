@@ -110,7 +110,9 @@ impl SignBook {
             [Meaning::Word(word)] => word.chars().count() >= SHORTEST_SOUND && !ordinary.sounds_like(word),
             _ => true,
         };
-        if telling && self.phrases.iter().all(|known| known.meanings != meanings || known.sign != sign) {
+        // The phrases of a sign are added one after another.
+        let mut of_sign = self.phrases.iter().rev().take_while(|known| known.sign == sign);
+        if telling && of_sign.all(|known| known.meanings != meanings) {
             self.phrases.push(Phrase { meanings, sign: sign.to_owned() });
         }
     }
