@@ -104,7 +104,11 @@ impl Plain {
 
 fn plain_words(text: &str) -> Vec<String> {
     let tokens = Text::read(text).tokens;
-    tokens.into_iter().map(|token| token.text.to_lowercase()).filter(|word| word.chars().any(char::is_alphanumeric)).collect()
+    tokens
+        .into_iter()
+        .map(|token| token.text.to_lowercase())
+        .filter(|word| word.chars().any(char::is_alphanumeric))
+        .collect()
 }
 
 #[test]

@@ -294,12 +294,14 @@ sow-fits =
         [yes] { $when ->
             [day] { $crop }: yes, { $day } is in time. { $way ->
                 [seedbed] Seed into a seedbed until about { $until }; saplings go out 25 to 35 days later.
+                [pieces] Plant { $pieces } in place until about { $until }.
                 [planted] Plant out until about { $until }.
                 [tray] On a tray until about { $until }.
                *[bed] Sow until about { $until }.
             }
            *[today] { $crop }: yes, now. { $way ->
                 [seedbed] Seed into a seedbed until about { $until }; saplings go out 25 to 35 days later.
+                [pieces] Plant { $pieces } in place until about { $until }.
                 [planted] Plant out until about { $until }.
                 [tray] On a tray until about { $until }.
                *[bed] Sow until about { $until }.
@@ -311,12 +313,14 @@ sow-fits =
         } the whole year.
         [soon] { $crop }: not yet. { $way ->
             [seedbed] Seed into a seedbed from about { $from } (until { $until }); saplings go out 25 to 35 days later.
+            [pieces] Plant { $pieces } in place from about { $from } (until { $until }).
             [planted] Plant out from about { $from } (until { $until }).
             [tray] On a tray from about { $from } (until { $until }).
            *[bed] Sow from about { $from } (until { $until }).
         }
         [late] { $crop }: its time is just over. { $way ->
             [seedbed] Next into a seedbed from about { $from }, until { $until }; saplings go out 25 to 35 days later.
+            [pieces] Plant { $pieces } in place next from about { $from }, until { $until }.
             [planted] Plant out next from about { $from }, until { $until }.
             [tray] Next on a tray from about { $from }, until { $until }.
            *[bed] Sow next from about { $from }, until { $until }.
@@ -326,10 +330,21 @@ sow-fits =
            *[today] { $crop }: not now.
         } { $way ->
             [seedbed] Seed into a seedbed from about { $from }, until { $until }; saplings go out 25 to 35 days later.
+            [pieces] Plant { $pieces } in place from about { $from }, until { $until }.
             [planted] Plant out from about { $from }, until { $until }.
             [tray] On a tray from about { $from }, until { $until }.
            *[bed] Sow from about { $from }, until { $until }.
         }
+    }
+planted-pieces =
+    { $piece ->
+        [clove] cloves
+        [tuber] tubers
+        [rhizome] pieces
+        [slip] slips
+        [cutting] cuttings
+        [runner] rooted runners
+       *[bulb] bulbs
     }
 sow-main = Its longer season: about { $from } to { $until }.
 sow-marginal = Only just: even then { $crop } is at its limit here. Morning sun, a net over noon, and pick it young.
@@ -357,10 +372,22 @@ sow-cold =
        *[now] Too cold: nights of { $tmin }, and below { $limit } it suffers.
     }
 sow-long-day = From about { $on } the days are longer than { $limit } h, and then it runs to flower.
-sow-seed-hot = Too hot for the seed: { $mean } over day and night, and above { $limit } it does not come up.
-sow-seed-cold = Too cold for the seed: { $mean } over day and night, and below { $limit } it does not come up.
+sow-seed-hot =
+    { $what ->
+        [pieces] Too hot for what is planted: { $mean } over day and night, and above { $limit } it lies still or rots.
+       *[seed] Too hot for the seed: { $mean } over day and night, and above { $limit } it does not come up.
+    }
+sow-seed-cold =
+    { $what ->
+        [pieces] Too cold for what is planted: { $mean } over day and night, and below { $limit } it does not shoot.
+       *[seed] Too cold for the seed: { $mean } over day and night, and below { $limit } it does not come up.
+    }
 sow-slow = It is too cold to come to a harvest in good time.
-sow-shows = The seed shows in { $days } days if it stays moist.
+sow-shows =
+    { $what ->
+        [pieces] New shoots show in { $days } days if the mix stays damp.
+       *[seed] The seed shows in { $days } days if it stays moist.
+    }
 sow-shows-on =
     { $when ->
         [past] { $crop } sown { $sown } should have shown { $day }: scratch for the seed; if it is soft or gone, sow again.
@@ -411,6 +438,7 @@ sow-item =
         [year] { $crop } (the whole year)
        *[day] { $way ->
             [seedbed] { $crop } in a seedbed (until about { $until })
+            [pieces] { $crop } from { $pieces } (until about { $until })
            *[bed] { $crop } (until about { $until })
         }
     }
@@ -699,11 +727,13 @@ working-space-edge = A plant may stand half a gap from the edge. From the widest
 seed-grams =
     { $way ->
         [tray] About { $about } of { $crop } seed for { $place } ({ $grams }), strewn thick for shoots.
+        [pieces] About { $count } { $pieces } of { $crop } for { $place } ({ $seeds }), one every { $gap } cm: { $about } to buy ({ $grams }).
         [weight] About { $about } of { $crop } seed for { $place } ({ $grams }).
         [few] About { $count } { $crop } seeds for { $place } ({ $seeds }): less than 1 g.
        *[bed] About { $about } of { $crop } seed for { $place } ({ $grams }), some { $count } seeds.
     }
 seed-how = That is seed laid for each place and thinned to one plant; a little over for gaps does no harm.
+seed-pieces-how = A few more than places, since not every piece takes. Whole, firm, healthy pieces; { $depth } cm deep.
 seed-tray-how = Only untreated seed sold for eating or sprouting; one even layer, no heaps.
 seed-packet =
     { $enough ->

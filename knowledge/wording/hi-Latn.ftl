@@ -294,12 +294,14 @@ sow-fits =
         [yes] { $when ->
             [day] { $crop }: haan, { $day } theek hai. { $way ->
                 [seedbed] Nursery mein beej kareeb { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+                [pieces] Seedhe jagah par { $pieces } kareeb { $until } tak lagayein.
                 [planted] Paudh kareeb { $until } tak lagayein.
                 [tray] Tray mein kareeb { $until } tak.
                *[bed] Kareeb { $until } tak bo sakte hain.
             }
            *[today] { $crop }: haan, abhi. { $way ->
                 [seedbed] Nursery mein beej kareeb { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+                [pieces] Seedhe jagah par { $pieces } kareeb { $until } tak lagayein.
                 [planted] Paudh kareeb { $until } tak lagayein.
                 [tray] Tray mein kareeb { $until } tak.
                *[bed] Kareeb { $until } tak bo sakte hain.
@@ -311,12 +313,14 @@ sow-fits =
         } lag sakta hai.
         [soon] { $crop }: abhi nahi. { $way ->
             [seedbed] Nursery mein beej kareeb { $from } se ({ $until } tak); paudh 25 se 35 din baad bahar lagegi.
+            [pieces] Seedhe jagah par { $pieces } kareeb { $from } se lagayein ({ $until } tak).
             [planted] Paudh kareeb { $from } se lagayein ({ $until } tak).
             [tray] Tray mein kareeb { $from } se ({ $until } tak).
            *[bed] Kareeb { $from } se boyein ({ $until } tak).
         }
         [late] { $crop }: samay abhi-abhi nikal gaya. { $way ->
             [seedbed] Agli baar nursery mein beej kareeb { $from } se { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+            [pieces] Agli baar seedhe jagah par { $pieces } kareeb { $from } se { $until } tak lagayein.
             [planted] Agli baar paudh kareeb { $from } se { $until } tak lagayein.
             [tray] Agli baar tray mein kareeb { $from } se { $until } tak.
            *[bed] Agli baar kareeb { $from } se { $until } tak boyein.
@@ -326,10 +330,21 @@ sow-fits =
            *[today] { $crop }: abhi nahi.
         } { $way ->
             [seedbed] Nursery mein beej kareeb { $from } se { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+            [pieces] Seedhe jagah par { $pieces } kareeb { $from } se { $until } tak lagayein.
             [planted] Paudh kareeb { $from } se { $until } tak lagayein.
             [tray] Tray mein kareeb { $from } se { $until } tak.
            *[bed] Kareeb { $from } se { $until } tak boyein.
         }
+    }
+planted-pieces =
+    { $piece ->
+        [clove] kaliyan
+        [tuber] kand
+        [rhizome] gaanth ke tukde
+        [slip] bel ya kalle ke tukde
+        [cutting] kalam
+        [runner] jad wale runner
+       *[bulb] chhoti gaanthein
     }
 sow-main = Lamba mausam: kareeb { $from } se { $until } tak.
 sow-marginal = Mushkil se: { $crop } tab bhi apni had par rahega. Subah ki dhoop, dopahar ko jaali, aur kam umr mein hi tod lein.
@@ -357,10 +372,22 @@ sow-cold =
        *[now] Thand zyada hai: raat mein { $tmin }, aur { $limit } se neeche nuksaan hota hai.
     }
 sow-long-day = Kareeb { $on } se din { $limit } ghante se lamba ho jata hai, tab phool ki dandi nikal aati hai.
-sow-seed-hot = Beej ke liye garmi zyada hai: din-raat ka ausat { $mean }, aur { $limit } se upar nahi ugta.
-sow-seed-cold = Beej ke liye thand zyada hai: din-raat ka ausat { $mean }, aur { $limit } se neeche nahi ugta.
+sow-seed-hot =
+    { $what ->
+        [pieces] Tukdon ke liye garmi zyada hai: din-raat ka ausat { $mean }, aur { $limit } se upar woh pade rehte hain ya sadte hain.
+       *[seed] Beej ke liye garmi zyada hai: din-raat ka ausat { $mean }, aur { $limit } se upar nahi ugta.
+    }
+sow-seed-cold =
+    { $what ->
+        [pieces] Tukdon ke liye thand zyada hai: din-raat ka ausat { $mean }, aur { $limit } se neeche ankur nahi nikalte.
+       *[seed] Beej ke liye thand zyada hai: din-raat ka ausat { $mean }, aur { $limit } se neeche nahi ugta.
+    }
 sow-slow = Thand itni hai ki samay par fasal nahi milegi.
-sow-shows = Nami bani rahe to beej { $days } din mein ugega.
+sow-shows =
+    { $what ->
+        [pieces] Mix mein nami rahe to naye ankur { $days } din mein dikhenge.
+       *[seed] Nami bani rahe to beej { $days } din mein ugega.
+    }
 sow-shows-on =
     { $when ->
         [past] { $crop }, { $sown } ko boya: ab tak ({ $day }) ug jana tha. Mitti hataakar beej dekhein; gal gaya ho to dobara boyein.
@@ -411,6 +438,7 @@ sow-item =
         [year] { $crop } (poore saal)
        *[day] { $way ->
             [seedbed] { $crop } nursery mein (kareeb { $until } tak)
+            [pieces] { $crop }, { $pieces } lagakar (kareeb { $until } tak)
            *[bed] { $crop } (kareeb { $until } tak)
         }
     }
@@ -696,11 +724,13 @@ working-space-edge = Paudha kinare se aadhi doori par khada ho sakta hai. Sabse 
 seed-grams =
     { $way ->
         [tray] { $place }: { $crop } ka kareeb { $about } beej ({ $grams }), ankur ke liye ghana failakar.
+        [pieces] { $place }: { $crop } ke kareeb { $count } { $pieces } ({ $seeds }), har { $gap } cm par ek: khareedne ko { $about } ({ $grams }).
         [weight] { $place }: { $crop } ka kareeb { $about } beej ({ $grams }).
         [few] { $place }: { $crop } ke kareeb { $count } daane ({ $seeds }), 1 gram se kam.
        *[bed] { $place }: { $crop } ka kareeb { $about } beej ({ $grams }), koi { $count } daane.
     }
 seed-how = Yeh har jagah daalkar baad mein ek paudha chhodne ka hisaab hai; khaali jagahon ke liye thoda zyada chalega.
+seed-pieces-how = Jagahon se kuchh zyada, kyonki har tukda nahi lagta. Sabut, kade, swasth tukde lein; { $depth } cm gehre lagayein.
 seed-tray-how = Sirf bina dawa wala, khane ya ankur ke liye bikne wala beej; ek parat, dher nahi.
 seed-packet =
     { $enough ->

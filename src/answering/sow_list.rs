@@ -4,7 +4,7 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::line::{Line, Said};
 use super::sow::{Asked, caution_heat};
-use super::sow_crop::figures;
+use super::sow_crop::{figures, pieces};
 use super::sow_working::days;
 use super::subject::{Subject, subjects};
 use crate::garden::BedKind;
@@ -135,8 +135,12 @@ fn told(
 fn item(crop: &Crop, outlook: &Outlook) -> Said {
     let line = Line::new("sow-item").with("crop", Said::Crop(crop.id.clone()));
     let window = outlook.window.filter(|window| !window.whole_year);
-    let way = if matches!(outlook.way, Way::Seedbed) { "seedbed" } else { "bed" };
-    let line = line.with("way", Said::Key(way));
+    let way = match outlook.way {
+        Way::Seedbed => "seedbed",
+        Way::Pieces(_) => "pieces",
+        _ => "bed",
+    };
+    let line = line.with("way", Said::Key(way)).with("pieces", pieces(outlook.way));
     Said::Line(Box::new(match window {
         Some(window) => line.with("ends", Said::Key("day")).with("until", Said::SeasonDay(window.until.value())),
         None => line.with("ends", Said::Key("year")),
