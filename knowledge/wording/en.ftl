@@ -185,7 +185,11 @@ working-thermal-time =
     }: needs { $sum } degree days above { $base }, none gained above { $upper } ({ $source }).
 working-harvest-days = { $days } of the days counted are usual days of { $place }, not a forecast.
 working-claim = The range claims nine times in ten, as a judgement: seed lots and days differ.
-working-yield = Yield: { $grams } from { $area } ({ $source }).
+working-yield =
+    { $spreads ->
+        [yes] Yield: { $grams } from { $area } of ground that its leaves take, more than the top of the bed ({ $source }); the low end is drawn down because the root run is small (a judgement).
+       *[no] Yield: { $grams } from { $area } ({ $source }).
+    }
 
 ## Mix and build
 

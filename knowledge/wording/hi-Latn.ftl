@@ -185,7 +185,11 @@ working-thermal-time =
     }: { $base } se upar { $sum } degree-din chahiye, { $upper } se upar kuchh nahi judta ({ $source }).
 working-harvest-days = Gine dinon mein se { $days } din { $place } ke aam din hain, forecast nahi.
 working-claim = Andaza hai ki das mein se nau baar sahi din isi beech hoga: beej aur din ek se nahi hote.
-working-yield = Upaj: { $area } mein { $grams } ({ $source }).
+working-yield =
+    { $spreads ->
+        [yes] Upaj: { $grams }, patte { $area } jagah lete hain, bed ke upar se zyada ({ $source }); jadon ki jagah kam hai, isliye neeche ka aankda ghataya (andaza).
+       *[no] Upaj: { $area } mein { $grams } ({ $source }).
+    }
 
 ## Mix and build
 

@@ -185,7 +185,11 @@ working-thermal-time =
     }: { $base } से ऊपर { $sum } डिग्री-दिन चाहिए, { $upper } से ऊपर कुछ नहीं जुड़ता ({ $source })।
 working-harvest-days = गिने दिनों में से { $days } दिन { $place } के आम दिन हैं, पूर्वानुमान नहीं।
 working-claim = अंदाज़ा है कि दस में से नौ बार सही दिन इसी बीच होगा: बीज और दिन एक से नहीं होते।
-working-yield = उपज: { $area } में { $grams } ({ $source })।
+working-yield =
+    { $spreads ->
+        [yes] उपज: { $grams }, पत्ते { $area } जगह लेते हैं, बेड के ऊपर से ज़्यादा ({ $source }); जड़ों की जगह कम है, इसलिए नीचे का आँकड़ा घटाया (अंदाज़ा)।
+       *[no] उपज: { $area } में { $grams } ({ $source })।
+    }
 
 ## Mix and build
 
