@@ -114,6 +114,18 @@ fn the_reason_is_the_nearest_limit() {
     ));
 }
 
+/// What stands against today only weeks from now says nothing of a window in autumn: then what opens it is told.
+#[test]
+fn a_far_window_has_the_reason_of_its_own_opening() {
+    let strawberry = at("strawberry", "nagpur", "2026-01-12");
+    let opens = strawberry.window.unwrap().from.value();
+    let Some(Hindrance::Hot { on, .. }) = strawberry.hindrance else { panic!("{:?}", strawberry.hindrance) };
+    assert!(strawberry.before_opening);
+    assert!((on - opens).num_days().abs() <= 120, "{on} for a window from {opens}");
+    let may = at("strawberry", "nagpur", "2026-05-18");
+    assert!(!may.before_opening && matches!(may.hindrance, Some(Hindrance::Hot { .. })));
+}
+
 #[test]
 fn soon_and_late_mean_thirty_days() {
     let opens = at("okra", "lahore", "2026-01-15").window.unwrap().from.value();

@@ -293,6 +293,7 @@ demo-note = (demo: an invented garden and invented weather, in a store that is t
 ## Sow
 
 season-day = { $date } { $month }
+season-day-year = { $date } { $month } { $year }
 sow-fits =
     { $fits ->
         [yes] { $when ->
@@ -355,6 +356,13 @@ sow-marginal = Only just: even then { $crop } is at its limit here. Morning sun,
 sow-never = { $crop }: no time of the year here lets it come to a harvest in the open.
 sow-hot =
     { $when ->
+        [before] Put in sooner, it meets weeks above { $limit } by day before its picking is worth it; then it { $beyond ->
+            [bolts] runs to flower
+            [turns-bitter] turns bitter
+            [drops-flowers] drops its flowers
+            [scorches] scorches
+           *[stops] stops growing
+        }.
         [later] It would run into weeks of { $tmax } by day from about { $on } before its picking is worth it; above { $limit } it { $beyond ->
             [bolts] runs to flower
             [turns-bitter] turns bitter
@@ -372,19 +380,36 @@ sow-hot =
     }
 sow-cold =
     { $when ->
+        [before] Put in sooner, it meets nights below { $limit }, and then it suffers.
         [later] It would run into nights of { $tmin } from about { $on }; below { $limit } it suffers.
        *[now] Too cold: nights of { $tmin }, and below { $limit } it suffers.
     }
-sow-long-day = From about { $on } the days are longer than { $limit } h, and then it runs to flower.
+sow-long-day =
+    { $when ->
+        [before] Put in sooner, it meets days longer than { $limit } h, and then it runs to flower.
+       *[now] From about { $on } the days are longer than { $limit } h, and then it runs to flower.
+    }
 sow-seed-hot =
-    { $what ->
-        [pieces] Too hot for what is planted: { $mean } over day and night, and above { $limit } it lies still or rots.
-       *[seed] Too hot for the seed: { $mean } over day and night, and above { $limit } it does not come up.
+    { $when ->
+        [before] Sooner it is too hot for { $what ->
+            [pieces] what is planted: above { $limit } over day and night it lies still or rots
+           *[seed] the seed: above { $limit } over day and night it does not come up
+        }.
+       *[now] { $what ->
+            [pieces] Too hot for what is planted: { $mean } over day and night, and above { $limit } it lies still or rots.
+           *[seed] Too hot for the seed: { $mean } over day and night, and above { $limit } it does not come up.
+        }
     }
 sow-seed-cold =
-    { $what ->
-        [pieces] Too cold for what is planted: { $mean } over day and night, and below { $limit } it does not shoot.
-       *[seed] Too cold for the seed: { $mean } over day and night, and below { $limit } it does not come up.
+    { $when ->
+        [before] Sooner it is too cold for { $what ->
+            [pieces] what is planted: below { $limit } over day and night it does not shoot
+           *[seed] the seed: below { $limit } over day and night it does not come up
+        }.
+       *[now] { $what ->
+            [pieces] Too cold for what is planted: { $mean } over day and night, and below { $limit } it does not shoot.
+           *[seed] Too cold for the seed: { $mean } over day and night, and below { $limit } it does not come up.
+        }
     }
 sow-slow = It is too cold to come to a harvest in good time.
 sow-shows =

@@ -293,6 +293,7 @@ demo-note = (demo: banavati bageecha, banavati mausam; yahan jo likha jaye woh b
 ## Sow
 
 season-day = { $date } { $month }
+season-day-year = { $date } { $month } { $year }
 sow-fits =
     { $fits ->
         [yes] { $when ->
@@ -355,6 +356,13 @@ sow-marginal = Mushkil se: { $crop } tab bhi apni had par rahega. Subah ki dhoop
 sow-never = { $crop }: yahan khule mein saal ke kisi samay fasal tak nahi pahunchta.
 sow-hot =
     { $when ->
+        [before] Pehle lagayein to theek se tudai hone se pehle { $limit } se garam hafte milenge; tab { $beyond ->
+            [bolts] phool ki dandi nikal aati hai
+            [turns-bitter] kadwahat aa jaati hai
+            [drops-flowers] phool jhad jaate hain
+            [scorches] paudha jhulas jaata hai
+           *[stops] badhat ruk jaati hai
+        }.
         [later] Theek se tudai hone se pehle, kareeb { $on } se, din { $tmax } ke ho jayenge; { $limit } se upar { $beyond ->
             [bolts] phool ki dandi nikal aati hai
             [turns-bitter] kadwahat aa jaati hai
@@ -372,19 +380,36 @@ sow-hot =
     }
 sow-cold =
     { $when ->
+        [before] Pehle lagayein to { $limit } se thandi raatein milengi, unse nuksaan hota hai.
         [later] Kareeb { $on } se raat { $tmin } ki hogi; { $limit } se neeche nuksaan hota hai.
        *[now] Thand zyada hai: raat mein { $tmin }, aur { $limit } se neeche nuksaan hota hai.
     }
-sow-long-day = Kareeb { $on } se din { $limit } ghante se lamba ho jata hai, tab phool ki dandi nikal aati hai.
+sow-long-day =
+    { $when ->
+        [before] Pehle lagayein to { $limit } ghante se lambe din milenge, tab phool ki dandi nikal aati hai.
+       *[now] Kareeb { $on } se din { $limit } ghante se lamba ho jata hai, tab phool ki dandi nikal aati hai.
+    }
 sow-seed-hot =
-    { $what ->
-        [pieces] Tukdon ke liye garmi zyada hai: din-raat ka ausat { $mean }, aur { $limit } se upar woh pade rehte hain ya sadte hain.
-       *[seed] Beej ke liye garmi zyada hai: din-raat ka ausat { $mean }, aur { $limit } se upar nahi ugta.
+    { $when ->
+        [before] Pehle { $what ->
+            [pieces] tukdon ke liye garmi zyada hai: din-raat ka ausat { $limit } se upar ho to woh pade rehte hain ya sadte hain
+           *[seed] beej ke liye garmi zyada hai: din-raat ka ausat { $limit } se upar ho to nahi ugta
+        }.
+       *[now] { $what ->
+            [pieces] Tukdon ke liye garmi zyada hai: din-raat ka ausat { $mean }, aur { $limit } se upar woh pade rehte hain ya sadte hain.
+           *[seed] Beej ke liye garmi zyada hai: din-raat ka ausat { $mean }, aur { $limit } se upar nahi ugta.
+        }
     }
 sow-seed-cold =
-    { $what ->
-        [pieces] Tukdon ke liye thand zyada hai: din-raat ka ausat { $mean }, aur { $limit } se neeche ankur nahi nikalte.
-       *[seed] Beej ke liye thand zyada hai: din-raat ka ausat { $mean }, aur { $limit } se neeche nahi ugta.
+    { $when ->
+        [before] Pehle { $what ->
+            [pieces] tukdon ke liye thand zyada hai: din-raat ka ausat { $limit } se neeche ho to ankur nahi nikalte
+           *[seed] beej ke liye thand zyada hai: din-raat ka ausat { $limit } se neeche ho to nahi ugta
+        }.
+       *[now] { $what ->
+            [pieces] Tukdon ke liye thand zyada hai: din-raat ka ausat { $mean }, aur { $limit } se neeche ankur nahi nikalte.
+           *[seed] Beej ke liye thand zyada hai: din-raat ka ausat { $mean }, aur { $limit } se neeche nahi ugta.
+        }
     }
 sow-slow = Thand itni hai ki samay par fasal nahi milegi.
 sow-shows =

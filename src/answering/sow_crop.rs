@@ -27,6 +27,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
         return super::handed_over::not_known();
     }
     let several = wanted.len() > 1;
+    let mut work = None;
     let beds = if reading.beds_named { subjects(reading, facts).unwrap_or_default() } else { Vec::new() };
     for (position, crop) in wanted.into_iter().enumerate() {
         let way = match usual_way(crop, reading.microgreen) {
@@ -35,6 +36,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
             way => way,
         };
         let outlook = outlook(crop, way, &asked.year);
+        work = work.into_iter().chain(outlook.work_on(asked.day)).min();
         figures(&mut answer, crop, &outlook, several);
         if position >= TOLD_ONE_BY_ONE {
             continue;
@@ -64,7 +66,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
     {
         answer.lines.push(Line::new("sow-reckoned-for").with("place", Said::Place(place.id.clone())));
     }
-    caution_heat(&mut answer, asked);
+    if let Some(day) = work {
+        caution_heat(&mut answer, asked, day);
+    }
     answer
 }
 
@@ -127,8 +131,8 @@ fn lines(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
                     .with("pieces", pieces(outlook.way))
                     .with("when", when)
                     .with("day", Said::Day(asked.day))
-                    .with("from", Said::SeasonDay(window.from.value()))
-                    .with("until", Said::SeasonDay(window.until.value())),
+                    .with("from", asked.season_day(window.from.value()))
+                    .with("until", asked.season_day(window.until.value())),
             );
         }
         None => answer.lines.push(named(Line::new("sow-never"))),
@@ -136,15 +140,15 @@ fn lines(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
     if let Some(main) = &outlook.main {
         answer.lines.push(
             Line::new("sow-main")
-                .with("from", Said::SeasonDay(main.from.value()))
-                .with("until", Said::SeasonDay(main.until.value())),
+                .with("from", asked.season_day(main.from.value()))
+                .with("until", asked.season_day(main.until.value())),
         );
     }
     if outlook.marginal {
         answer.lines.push(named(Line::new("sow-marginal")));
     }
     if let Some(hindrance) = &outlook.hindrance {
-        answer.lines.push(reason(hindrance, outlook.way, asked.day));
+        answer.lines.push(reason(hindrance, outlook, asked));
     }
     if outlook.fits == Fits::Yes {
         comes(answer, crop, outlook, asked);
@@ -152,7 +156,7 @@ fn lines(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
 }
 
 /// Why a day does not suit: at once, or by what would come before its harvest is worth it.
-fn reason(hindrance: &Hindrance, way: Way, day: NaiveDate) -> Line {
+fn reason(hindrance: &Hindrance, outlook: &Outlook, asked: &Asked<'_>) -> Line {
     let (phrase, on) = match hindrance {
         Hindrance::Hot { on, .. } => ("sow-hot", on),
         Hindrance::Cold { on, .. } => ("sow-cold", on),
@@ -161,10 +165,13 @@ fn reason(hindrance: &Hindrance, way: Way, day: NaiveDate) -> Line {
         Hindrance::SeedCold { on, .. } => ("sow-seed-cold", on),
         Hindrance::Slow { on } => ("sow-slow", on),
     };
-    let later = (*on - day).num_days() > 13;
-    let what = if matches!(way, Way::Pieces(_)) { "pieces" } else { "seed" };
-    let line =
-        Line::new(phrase).with("when", Said::Key(if later { "later" } else { "now" })).with("on", Said::SeasonDay(*on));
+    let when = match (*on - asked.day).num_days() {
+        _ if outlook.before_opening => "before",
+        later if later > 13 => "later",
+        _ => "now",
+    };
+    let what = if matches!(outlook.way, Way::Pieces(_)) { "pieces" } else { "seed" };
+    let line = Line::new(phrase).with("when", Said::Key(when)).with("on", asked.season_day(*on));
     match hindrance {
         Hindrance::Hot { mean_tmax, limit, beyond, .. } => line
             .with("tmax", Said::Temperature(*mean_tmax))
@@ -194,7 +201,7 @@ fn comes(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
         answer.cite(&crop.emergence.thermal_time.source);
     }
     let Some(pick) = outlook.first_pick else { return };
-    let line = Line::new("sow-pick").with("day", Said::SeasonDay(pick));
+    let line = Line::new("sow-pick").with("day", asked.season_day(pick));
     let (end, on) = match &outlook.ended_by {
         Some(Hindrance::Hot { on, beyond, .. }) => (beyond.word(), *on),
         Some(Hindrance::LongDay { on, .. }) => ("bolts", *on),
@@ -202,7 +209,7 @@ fn comes(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
         _ if outlook.way == Way::Tray => ("tray", pick),
         _ => ("none", pick),
     };
-    answer.lines.push(line.with("end", Said::Key(end)).with("on", Said::SeasonDay(on)));
+    answer.lines.push(line.with("end", Said::Key(end)).with("on", asked.season_day(on)));
 }
 
 /// Whole days, outward.

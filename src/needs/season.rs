@@ -14,6 +14,8 @@ const WORTH_PICKING_DAYS: f64 = 14.0;
 pub const NURSERY_DAYS: (u64, u64, u64) = (25, 30, 35);
 /// A window that opens within so many days opens soon; one that closed within as many is just missed.
 const NEAR_DAYS: usize = 30;
+/// What stands against a day within so many days of it is felt as being so now.
+const PRESENT_DAYS: i64 = 13;
 /// A year is looked ahead.
 const YEAR_DAYS: usize = 365;
 /// A window that is still open then is followed for so long.
@@ -88,6 +90,21 @@ pub enum Hindrance {
     Slow { on: NaiveDate },
 }
 
+impl Hindrance {
+    /// The first day of the week it was seen in.
+    #[must_use]
+    pub const fn on(&self) -> NaiveDate {
+        match self {
+            Self::Hot { on, .. }
+            | Self::Cold { on, .. }
+            | Self::LongDay { on, .. }
+            | Self::SeedHot { on, .. }
+            | Self::SeedCold { on, .. }
+            | Self::Slow { on } => *on,
+        }
+    }
+}
+
 /// A stretch of days; its ends are in doubt by what usual weather and limits are.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Window {
@@ -108,14 +125,27 @@ pub struct Outlook {
     pub main: Option<Window>,
     /// No time of the year keeps within its limits; this one only just exceeds them.
     pub marginal: bool,
-    /// Why the day itself does not suit.
+    /// Why the day itself does not suit; where that lies weeks ahead, what keeps the window from opening sooner.
     pub hindrance: Option<Hindrance>,
+    /// The hindrance is that of the day before the window opens.
+    pub before_opening: bool,
     /// The first pick of what goes in on the day.
     pub first_pick: Option<NaiveDate>,
     /// What ends it before its picking is over.
     pub ended_by: Option<Hindrance>,
     /// How far the worst week stays from the nearer limit, K; negative beyond it.
     pub margin_k: f64,
+}
+
+impl Outlook {
+    /// When the work is done: on the day asked about where it suits, else when the window opens.
+    #[must_use]
+    pub fn work_on(&self, day: NaiveDate) -> Option<NaiveDate> {
+        match self.fits {
+            Fits::Yes => Some(day),
+            Fits::Soon | Fits::Late | Fits::No => self.window.map(|window| window.from.value()),
+        }
+    }
 }
 
 /// The outlook of a crop put in on the day a year was made around.
@@ -158,13 +188,25 @@ pub fn outlook(crop: &Crop, way: Way, year: &Year) -> Outlook {
         let end = pick + crop.harvest.picking_days.value() as usize;
         (way != Way::Tray).then(|| growth.limit(bed_day, (pick, end), strict)).flatten()
     });
+    let (hindrance, before_opening) = match (verdict, window) {
+        (Fits::Yes, _) => (None, false),
+        (Fits::Soon | Fits::No, Some((first, _))) => {
+            let now = growth.hindrance(today, strict);
+            let far = now.as_ref().is_some_and(|now| (now.on() - year.date(today)).num_days() > PRESENT_DAYS);
+            let opens = if far { growth.hindrance(first.saturating_sub(1), strict) } else { None };
+            let before = opens.is_some();
+            (opens.or(now), before)
+        }
+        _ => (growth.hindrance(today, strict), false),
+    };
     Outlook {
         way,
         fits: verdict,
         marginal,
         main: main.map(|window| growth.doubted(window, strict)),
         window: window.map(|window| growth.doubted(window, strict)),
-        hindrance: if verdict == Fits::Yes { None } else { growth.hindrance(today, strict) },
+        hindrance,
+        before_opening,
         first_pick: first_pick.map(|day| year.date(day)),
         ended_by,
         margin_k: growth.margin(bed_day),
