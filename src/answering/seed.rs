@@ -57,6 +57,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     answer
 }
 
+/// So many seeds for each plant are no longer laid place by place: they are strewn and thinned (common practice).
+const STREWN_FROM: f64 = 6.0;
+
 /// Where it is to be sown.
 enum Place<'a> {
     Bed(Box<Subject<'a>>),
@@ -236,6 +239,9 @@ fn put(answer: &mut Answer, crop: &Crop, need: &Need, several: bool) {
         (Some(sowing), Some(_)) => {
             let depth = sowing.depth.is.map(Length::as_centimetres);
             Line::new("seed-pieces-how").with("depth", Said::Span(depth, 0))
+        }
+        (Some(sowing), None) if !need.strewn && sowing.seeds_per_plant.value() >= STREWN_FROM => {
+            Line::new("seed-strewn-how")
         }
         _ => Line::new(if need.strewn { "seed-tray-how" } else { "seed-how" }),
     });
