@@ -762,6 +762,7 @@ seed-grams =
        *[bed] About { $about } of { $crop } seed for { $place } ({ $grams }), some { $count } seeds.
     }
 seed-how = That is seed laid for each place and thinned to one plant; a little over for gaps does no harm.
+seed-strewn-how = Mix it with a little dry sand, strew it thin, and thin in steps: the thinnings are eaten.
 seed-pieces-how = A few more than places, since not every piece takes. Whole, firm, healthy pieces; { $depth } cm deep.
 seed-tray-how = Only untreated seed sold for eating or sprouting; one even layer, no heaps.
 seed-packet =
