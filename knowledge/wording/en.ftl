@@ -764,7 +764,7 @@ seed-grams =
 seed-how = That is seed laid for each place and thinned to one plant; a little over for gaps does no harm.
 seed-strewn-how = Mix it with a little dry sand, strew it thin, and thin in steps: the thinnings are eaten.
 seed-pieces-how = A few more than places, since not every piece takes. Whole, firm, healthy pieces; { $depth } cm deep.
-seed-tray-how = Only untreated seed sold for eating or sprouting; one even layer, no heaps.
+seed-tray-how = One even layer, no heaps.
 seed-packet =
     { $enough ->
         [enough] { $packet } is enough.
@@ -916,6 +916,7 @@ due-job =
     }, { $beds }.
 due-none = Nothing is due in these seven days but watering.
 due-none-day = Nothing is due on { $day } but watering.
+due-beds-more = { $count } more beds
 due-more = and { $count } more.
 working-due-moved = { $bed }: moved to { $day } by { $by ->
     [rain] rain

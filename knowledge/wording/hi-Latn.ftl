@@ -761,7 +761,7 @@ seed-grams =
 seed-how = Yeh har jagah daalkar baad mein ek paudha chhodne ka hisaab hai; khaali jagahon ke liye thoda zyada chalega.
 seed-strewn-how = Thodi sookhi ret mein milakar patla bikherein, phir dheere-dheere chhaantein: chhaante paudhe khaye jaate hain.
 seed-pieces-how = Jagahon se kuchh zyada, kyonki har tukda nahi lagta. Sabut, kade, swasth tukde lein; { $depth } cm gehre lagayein.
-seed-tray-how = Sirf bina dawa wala, khane ya ankur ke liye bikne wala beej; ek parat, dher nahi.
+seed-tray-how = Beej ek parat mein, dher nahi.
 seed-packet =
     { $enough ->
         [enough] { $packet } kaafi hai.
@@ -913,6 +913,7 @@ due-job =
     }, { $beds }.
 due-none = In saat dinon mein paani ke siva kuchh baaki nahi.
 due-none-day = { $day } ko paani ke siva kuchh baaki nahi.
+due-beds-more = { $count } aur bed
 due-more = aur { $count } kaam.
 working-due-moved = { $bed }: { $by ->
     [rain] baarish
