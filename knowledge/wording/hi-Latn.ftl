@@ -913,7 +913,7 @@ due-job =
     }, { $beds }.
 due-none = In saat dinon mein paani ke siva kuchh baaki nahi.
 due-none-day = { $day } ko paani ke siva kuchh baaki nahi.
-due-beds-more = { $count } aur bed
+due-beds-more = { $count } bed
 due-more = aur { $count } kaam.
 working-due-moved = { $bed }: { $by ->
     [rain] baarish

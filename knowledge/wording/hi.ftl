@@ -913,7 +913,7 @@ due-job =
     }, { $beds }।
 due-none = इन सात दिनों में पानी के सिवा कुछ बाक़ी नहीं।
 due-none-day = { $day } को पानी के सिवा कुछ बाक़ी नहीं।
-due-beds-more = { $count } और बेड
+due-beds-more = { $count } बेड
 due-more = और { $count } काम।
 working-due-moved = { $bed }: { $by ->
     [rain] बारिश
