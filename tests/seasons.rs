@@ -76,6 +76,26 @@ fn seasons_of_a_hot_place() {
     out_of_season("tomato", "wardha-grid", &["2026-03-15"]);
 }
 
+/// What is planted as cloves, tubers, rhizomes or slips goes in where it is to stand, at the time the trade plants it.
+#[test]
+fn pieces_go_in_at_their_own_time() {
+    in_season("garlic", "nagpur", &["2026-10-10", "2026-11-10"]);
+    out_of_season("garlic", "nagpur", &["2026-05-18", "2026-07-15", "2026-12-20"]);
+    in_season("potato", "nagpur", &["2026-10-25", "2026-11-10"]);
+    out_of_season("potato", "nagpur", &["2026-05-18", "2026-07-15", "2027-01-15"]);
+    in_season("ginger", "nagpur", &["2026-06-01", "2026-06-15"]);
+    in_season("turmeric", "nagpur", &["2026-05-28", "2026-06-10"]);
+    in_season("taro", "nagpur", &["2026-05-20", "2026-06-20"]);
+    out_of_season("ginger", "nagpur", &["2026-08-15", "2026-12-15"]);
+    in_season("sweet-potato", "nagpur", &["2026-06-20", "2026-08-15", "2026-10-15"]);
+    out_of_season("strawberry", "nagpur", &["2026-05-18", "2026-07-15", "2027-02-01"]);
+    in_season("onion", "nagpur", &["2026-10-15", "2026-11-01"]);
+    for crop in KNOWN.crops.values() {
+        let piece = crop.sowing.as_ref().and_then(|sowing| sowing.planted_as);
+        assert_eq!(matches!(usual_way(crop, false), Way::Pieces(_)), piece.is_some(), "{}", crop.id);
+    }
+}
+
 #[test]
 fn a_mild_place_has_no_closed_season() {
     in_season("lettuce", "nairobi", &["2026-06-15", "2026-09-01"]);
@@ -92,6 +112,18 @@ fn the_reason_is_the_nearest_limit() {
         at("spinach", "phoenix", "2026-03-10").hindrance,
         Some(Hindrance::Hot { .. } | Hindrance::LongDay { .. })
     ));
+}
+
+/// What stands against today only weeks from now says nothing of a window in autumn: then what opens it is told.
+#[test]
+fn a_far_window_has_the_reason_of_its_own_opening() {
+    let strawberry = at("strawberry", "nagpur", "2026-01-12");
+    let opens = strawberry.window.unwrap().from.value();
+    let Some(Hindrance::Hot { on, .. }) = strawberry.hindrance else { panic!("{:?}", strawberry.hindrance) };
+    assert!(strawberry.before_opening);
+    assert!((on - opens).num_days().abs() <= 120, "{on} for a window from {opens}");
+    let may = at("strawberry", "nagpur", "2026-05-18");
+    assert!(!may.before_opening && matches!(may.hindrance, Some(Hindrance::Hot { .. })));
 }
 
 #[test]

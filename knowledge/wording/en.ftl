@@ -185,7 +185,11 @@ working-thermal-time =
     }: needs { $sum } degree days above { $base }, none gained above { $upper } ({ $source }).
 working-harvest-days = { $days } of the days counted are usual days of { $place }, not a forecast.
 working-claim = The range claims nine times in ten, as a judgement: seed lots and days differ.
-working-yield = Yield: { $grams } from { $area } ({ $source }).
+working-yield =
+    { $spreads ->
+        [yes] Yield: { $grams } from { $area } of ground that its leaves take, more than the top of the bed ({ $source }); the low end is drawn down because the root run is small (a judgement).
+       *[no] Yield: { $grams } from { $area } ({ $source }).
+    }
 
 ## Mix and build
 
@@ -289,17 +293,20 @@ demo-note = (demo: an invented garden and invented weather, in a store that is t
 ## Sow
 
 season-day = { $date } { $month }
+season-day-year = { $date } { $month } { $year }
 sow-fits =
     { $fits ->
         [yes] { $when ->
             [day] { $crop }: yes, { $day } is in time. { $way ->
                 [seedbed] Seed into a seedbed until about { $until }; saplings go out 25 to 35 days later.
+                [pieces] Plant { $pieces } in place until about { $until }.
                 [planted] Plant out until about { $until }.
                 [tray] On a tray until about { $until }.
                *[bed] Sow until about { $until }.
             }
            *[today] { $crop }: yes, now. { $way ->
                 [seedbed] Seed into a seedbed until about { $until }; saplings go out 25 to 35 days later.
+                [pieces] Plant { $pieces } in place until about { $until }.
                 [planted] Plant out until about { $until }.
                 [tray] On a tray until about { $until }.
                *[bed] Sow until about { $until }.
@@ -311,12 +318,14 @@ sow-fits =
         } the whole year.
         [soon] { $crop }: not yet. { $way ->
             [seedbed] Seed into a seedbed from about { $from } (until { $until }); saplings go out 25 to 35 days later.
+            [pieces] Plant { $pieces } in place from about { $from } (until { $until }).
             [planted] Plant out from about { $from } (until { $until }).
             [tray] On a tray from about { $from } (until { $until }).
            *[bed] Sow from about { $from } (until { $until }).
         }
         [late] { $crop }: its time is just over. { $way ->
             [seedbed] Next into a seedbed from about { $from }, until { $until }; saplings go out 25 to 35 days later.
+            [pieces] Plant { $pieces } in place next from about { $from }, until { $until }.
             [planted] Plant out next from about { $from }, until { $until }.
             [tray] Next on a tray from about { $from }, until { $until }.
            *[bed] Sow next from about { $from }, until { $until }.
@@ -326,16 +335,34 @@ sow-fits =
            *[today] { $crop }: not now.
         } { $way ->
             [seedbed] Seed into a seedbed from about { $from }, until { $until }; saplings go out 25 to 35 days later.
+            [pieces] Plant { $pieces } in place from about { $from }, until { $until }.
             [planted] Plant out from about { $from }, until { $until }.
             [tray] On a tray from about { $from }, until { $until }.
            *[bed] Sow from about { $from }, until { $until }.
         }
+    }
+planted-pieces =
+    { $piece ->
+        [clove] cloves
+        [tuber] tubers
+        [rhizome] pieces
+        [slip] slips
+        [cutting] cuttings
+        [runner] rooted runners
+       *[bulb] bulbs
     }
 sow-main = Its longer season: about { $from } to { $until }.
 sow-marginal = Only just: even then { $crop } is at its limit here. Morning sun, a net over noon, and pick it young.
 sow-never = { $crop }: no time of the year here lets it come to a harvest in the open.
 sow-hot =
     { $when ->
+        [before] Put in sooner, it meets weeks above { $limit } by day before its picking is worth it; then it { $beyond ->
+            [bolts] runs to flower
+            [turns-bitter] turns bitter
+            [drops-flowers] drops its flowers
+            [scorches] scorches
+           *[stops] stops growing
+        }.
         [later] It would run into weeks of { $tmax } by day from about { $on } before its picking is worth it; above { $limit } it { $beyond ->
             [bolts] runs to flower
             [turns-bitter] turns bitter
@@ -353,14 +380,43 @@ sow-hot =
     }
 sow-cold =
     { $when ->
+        [before] Put in sooner, it meets nights below { $limit }, and then it suffers.
         [later] It would run into nights of { $tmin } from about { $on }; below { $limit } it suffers.
        *[now] Too cold: nights of { $tmin }, and below { $limit } it suffers.
     }
-sow-long-day = From about { $on } the days are longer than { $limit } h, and then it runs to flower.
-sow-seed-hot = Too hot for the seed: { $mean } over day and night, and above { $limit } it does not come up.
-sow-seed-cold = Too cold for the seed: { $mean } over day and night, and below { $limit } it does not come up.
+sow-long-day =
+    { $when ->
+        [before] Put in sooner, it meets days longer than { $limit } h, and then it runs to flower.
+       *[now] From about { $on } the days are longer than { $limit } h, and then it runs to flower.
+    }
+sow-seed-hot =
+    { $when ->
+        [before] Sooner it is too hot for { $what ->
+            [pieces] what is planted: above { $limit } over day and night it lies still or rots
+           *[seed] the seed: above { $limit } over day and night it does not come up
+        }.
+       *[now] { $what ->
+            [pieces] Too hot for what is planted: { $mean } over day and night, and above { $limit } it lies still or rots.
+           *[seed] Too hot for the seed: { $mean } over day and night, and above { $limit } it does not come up.
+        }
+    }
+sow-seed-cold =
+    { $when ->
+        [before] Sooner it is too cold for { $what ->
+            [pieces] what is planted: below { $limit } over day and night it does not shoot
+           *[seed] the seed: below { $limit } over day and night it does not come up
+        }.
+       *[now] { $what ->
+            [pieces] Too cold for what is planted: { $mean } over day and night, and below { $limit } it does not shoot.
+           *[seed] Too cold for the seed: { $mean } over day and night, and below { $limit } it does not come up.
+        }
+    }
 sow-slow = It is too cold to come to a harvest in good time.
-sow-shows = The seed shows in { $days } days if it stays moist.
+sow-shows =
+    { $what ->
+        [pieces] New shoots show in { $days } days if the mix stays damp.
+       *[seed] The seed shows in { $days } days if it stays moist.
+    }
 sow-shows-on =
     { $when ->
         [past] { $crop } sown { $sown } should have shown { $day }: scratch for the seed; if it is soft or gone, sow again.
@@ -411,6 +467,7 @@ sow-item =
         [year] { $crop } (the whole year)
        *[day] { $way ->
             [seedbed] { $crop } in a seedbed (until about { $until })
+            [pieces] { $crop } from { $pieces } (until about { $until })
            *[bed] { $crop } (until about { $until })
         }
     }
@@ -699,12 +756,15 @@ working-space-edge = A plant may stand half a gap from the edge. From the widest
 seed-grams =
     { $way ->
         [tray] About { $about } of { $crop } seed for { $place } ({ $grams }), strewn thick for shoots.
+        [pieces] About { $count } { $pieces } of { $crop } for { $place } ({ $seeds }), one every { $gap } cm: { $about } to buy ({ $grams }).
         [weight] About { $about } of { $crop } seed for { $place } ({ $grams }).
         [few] About { $count } { $crop } seeds for { $place } ({ $seeds }): less than 1 g.
        *[bed] About { $about } of { $crop } seed for { $place } ({ $grams }), some { $count } seeds.
     }
 seed-how = That is seed laid for each place and thinned to one plant; a little over for gaps does no harm.
-seed-tray-how = Only untreated seed sold for eating or sprouting; one even layer, no heaps.
+seed-strewn-how = Mix it with a little dry sand, strew it thin, and thin in steps: the thinnings are eaten.
+seed-pieces-how = A few more than places, since not every piece takes. Whole, firm, healthy pieces; { $depth } cm deep.
+seed-tray-how = One even layer, no heaps.
 seed-packet =
     { $enough ->
         [enough] { $packet } is enough.
@@ -908,7 +968,7 @@ trouble-which-sign = It may be { $first } or { $second }. Which of these do you 
 trouble-likely = Most likely: { $trouble }.
 trouble-either = Most likely { $first }; it could also be { $second }.
 trouble-steps = { $text }
-trouble-remedy = { $text }
+trouble-remedy = { $material }: { $text }
 trouble-watch = Watch for: { $text }
 trouble-pull = When to pull it: { $text }
 trouble-call = When to call us: { $text }
@@ -939,6 +999,7 @@ due-job =
     }, { $beds }.
 due-none = Nothing is due in these seven days but watering.
 due-none-day = Nothing is due on { $day } but watering.
+due-beds-more = { $count } more beds
 due-more = and { $count } more.
 working-due-moved = { $bed }: moved to { $day } by { $by ->
     [rain] rain

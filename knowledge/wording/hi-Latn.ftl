@@ -8,13 +8,13 @@ day-either-way = { $day } ke aas-paas, ek din aage-peeche
 day-span = { $day } ke aas-paas ({ $low } se { $high } ke beech)
 span = { $low } se { $high }
 and-last = { $all } aur { $last }
-weekday-0 = Som
-weekday-1 = Mangal
-weekday-2 = Budh
-weekday-3 = Guru
-weekday-4 = Shukra
-weekday-5 = Shani
-weekday-6 = Ravi
+weekday-0 = Somvar
+weekday-1 = Mangalvar
+weekday-2 = Budhvar
+weekday-3 = Guruvar
+weekday-4 = Shukravar
+weekday-5 = Shanivar
+weekday-6 = Ravivar
 month-1 = Jan
 month-2 = Feb
 month-3 = March
@@ -185,7 +185,11 @@ working-thermal-time =
     }: { $base } se upar { $sum } degree-din chahiye, { $upper } se upar kuchh nahi judta ({ $source }).
 working-harvest-days = Gine dinon mein se { $days } din { $place } ke aam din hain, forecast nahi.
 working-claim = Andaza hai ki das mein se nau baar sahi din isi beech hoga: beej aur din ek se nahi hote.
-working-yield = Upaj: { $area } mein { $grams } ({ $source }).
+working-yield =
+    { $spreads ->
+        [yes] Upaj: { $grams }, patte { $area } jagah lete hain, bed ke upar se zyada ({ $source }); jadon ki jagah kam hai, isliye neeche ka aankda ghataya (andaza).
+       *[no] Upaj: { $area } mein { $grams } ({ $source }).
+    }
 
 ## Mix and build
 
@@ -289,17 +293,20 @@ demo-note = (demo: banavati bageecha, banavati mausam; yahan jo likha jaye woh b
 ## Sow
 
 season-day = { $date } { $month }
+season-day-year = { $date } { $month } { $year }
 sow-fits =
     { $fits ->
         [yes] { $when ->
             [day] { $crop }: haan, { $day } theek hai. { $way ->
                 [seedbed] Nursery mein beej kareeb { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+                [pieces] Seedhe jagah par { $pieces } kareeb { $until } tak lagayein.
                 [planted] Paudh kareeb { $until } tak lagayein.
                 [tray] Tray mein kareeb { $until } tak.
                *[bed] Kareeb { $until } tak bo sakte hain.
             }
            *[today] { $crop }: haan, abhi. { $way ->
                 [seedbed] Nursery mein beej kareeb { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+                [pieces] Seedhe jagah par { $pieces } kareeb { $until } tak lagayein.
                 [planted] Paudh kareeb { $until } tak lagayein.
                 [tray] Tray mein kareeb { $until } tak.
                *[bed] Kareeb { $until } tak bo sakte hain.
@@ -311,12 +318,14 @@ sow-fits =
         } lag sakta hai.
         [soon] { $crop }: abhi nahi. { $way ->
             [seedbed] Nursery mein beej kareeb { $from } se ({ $until } tak); paudh 25 se 35 din baad bahar lagegi.
+            [pieces] Seedhe jagah par { $pieces } kareeb { $from } se lagayein ({ $until } tak).
             [planted] Paudh kareeb { $from } se lagayein ({ $until } tak).
             [tray] Tray mein kareeb { $from } se ({ $until } tak).
            *[bed] Kareeb { $from } se boyein ({ $until } tak).
         }
         [late] { $crop }: samay abhi-abhi nikal gaya. { $way ->
             [seedbed] Agli baar nursery mein beej kareeb { $from } se { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+            [pieces] Agli baar seedhe jagah par { $pieces } kareeb { $from } se { $until } tak lagayein.
             [planted] Agli baar paudh kareeb { $from } se { $until } tak lagayein.
             [tray] Agli baar tray mein kareeb { $from } se { $until } tak.
            *[bed] Agli baar kareeb { $from } se { $until } tak boyein.
@@ -326,16 +335,34 @@ sow-fits =
            *[today] { $crop }: abhi nahi.
         } { $way ->
             [seedbed] Nursery mein beej kareeb { $from } se { $until } tak; paudh 25 se 35 din baad bahar lagegi.
+            [pieces] Seedhe jagah par { $pieces } kareeb { $from } se { $until } tak lagayein.
             [planted] Paudh kareeb { $from } se { $until } tak lagayein.
             [tray] Tray mein kareeb { $from } se { $until } tak.
            *[bed] Kareeb { $from } se { $until } tak boyein.
         }
+    }
+planted-pieces =
+    { $piece ->
+        [clove] kaliyan
+        [tuber] kand
+        [rhizome] gaanth ke tukde
+        [slip] bel ya kalle ke tukde
+        [cutting] kalam
+        [runner] jad wale runner
+       *[bulb] chhoti gaanthein
     }
 sow-main = Lamba mausam: kareeb { $from } se { $until } tak.
 sow-marginal = Mushkil se: { $crop } tab bhi apni had par rahega. Subah ki dhoop, dopahar ko jaali, aur kam umr mein hi tod lein.
 sow-never = { $crop }: yahan khule mein saal ke kisi samay fasal tak nahi pahunchta.
 sow-hot =
     { $when ->
+        [before] Pehle lagayein to theek se tudai hone se pehle { $limit } se garam hafte milenge; tab { $beyond ->
+            [bolts] phool ki dandi nikal aati hai
+            [turns-bitter] kadwahat aa jaati hai
+            [drops-flowers] phool jhad jaate hain
+            [scorches] paudha jhulas jaata hai
+           *[stops] badhat ruk jaati hai
+        }.
         [later] Theek se tudai hone se pehle, kareeb { $on } se, din { $tmax } ke ho jayenge; { $limit } se upar { $beyond ->
             [bolts] phool ki dandi nikal aati hai
             [turns-bitter] kadwahat aa jaati hai
@@ -353,14 +380,43 @@ sow-hot =
     }
 sow-cold =
     { $when ->
+        [before] Pehle lagayein to { $limit } se thandi raatein milengi, unse nuksaan hota hai.
         [later] Kareeb { $on } se raat { $tmin } ki hogi; { $limit } se neeche nuksaan hota hai.
        *[now] Thand zyada hai: raat mein { $tmin }, aur { $limit } se neeche nuksaan hota hai.
     }
-sow-long-day = Kareeb { $on } se din { $limit } ghante se lamba ho jata hai, tab phool ki dandi nikal aati hai.
-sow-seed-hot = Beej ke liye garmi zyada hai: din-raat ka ausat { $mean }, aur { $limit } se upar nahi ugta.
-sow-seed-cold = Beej ke liye thand zyada hai: din-raat ka ausat { $mean }, aur { $limit } se neeche nahi ugta.
+sow-long-day =
+    { $when ->
+        [before] Pehle lagayein to { $limit } ghante se lambe din milenge, tab phool ki dandi nikal aati hai.
+       *[now] Kareeb { $on } se din { $limit } ghante se lamba ho jata hai, tab phool ki dandi nikal aati hai.
+    }
+sow-seed-hot =
+    { $when ->
+        [before] Pehle { $what ->
+            [pieces] tukdon ke liye garmi zyada hai: din-raat ka ausat { $limit } se upar ho to woh pade rehte hain ya sadte hain
+           *[seed] beej ke liye garmi zyada hai: din-raat ka ausat { $limit } se upar ho to nahi ugta
+        }.
+       *[now] { $what ->
+            [pieces] Tukdon ke liye garmi zyada hai: din-raat ka ausat { $mean }, aur { $limit } se upar woh pade rehte hain ya sadte hain.
+           *[seed] Beej ke liye garmi zyada hai: din-raat ka ausat { $mean }, aur { $limit } se upar nahi ugta.
+        }
+    }
+sow-seed-cold =
+    { $when ->
+        [before] Pehle { $what ->
+            [pieces] tukdon ke liye thand zyada hai: din-raat ka ausat { $limit } se neeche ho to ankur nahi nikalte
+           *[seed] beej ke liye thand zyada hai: din-raat ka ausat { $limit } se neeche ho to nahi ugta
+        }.
+       *[now] { $what ->
+            [pieces] Tukdon ke liye thand zyada hai: din-raat ka ausat { $mean }, aur { $limit } se neeche ankur nahi nikalte.
+           *[seed] Beej ke liye thand zyada hai: din-raat ka ausat { $mean }, aur { $limit } se neeche nahi ugta.
+        }
+    }
 sow-slow = Thand itni hai ki samay par fasal nahi milegi.
-sow-shows = Nami bani rahe to beej { $days } din mein ugega.
+sow-shows =
+    { $what ->
+        [pieces] Mix mein nami rahe to naye ankur { $days } din mein dikhenge.
+       *[seed] Nami bani rahe to beej { $days } din mein ugega.
+    }
 sow-shows-on =
     { $when ->
         [past] { $crop }, { $sown } ko boya: ab tak ({ $day }) ug jana tha. Mitti hataakar beej dekhein; gal gaya ho to dobara boyein.
@@ -411,6 +467,7 @@ sow-item =
         [year] { $crop } (poore saal)
        *[day] { $way ->
             [seedbed] { $crop } nursery mein (kareeb { $until } tak)
+            [pieces] { $crop }, { $pieces } lagakar (kareeb { $until } tak)
            *[bed] { $crop } (kareeb { $until } tak)
         }
     }
@@ -696,12 +753,15 @@ working-space-edge = Paudha kinare se aadhi doori par khada ho sakta hai. Sabse 
 seed-grams =
     { $way ->
         [tray] { $place }: { $crop } ka kareeb { $about } beej ({ $grams }), ankur ke liye ghana failakar.
+        [pieces] { $place }: { $crop } ke kareeb { $count } { $pieces } ({ $seeds }), har { $gap } cm par ek: khareedne ko { $about } ({ $grams }).
         [weight] { $place }: { $crop } ka kareeb { $about } beej ({ $grams }).
         [few] { $place }: { $crop } ke kareeb { $count } daane ({ $seeds }), 1 gram se kam.
        *[bed] { $place }: { $crop } ka kareeb { $about } beej ({ $grams }), koi { $count } daane.
     }
 seed-how = Yeh har jagah daalkar baad mein ek paudha chhodne ka hisaab hai; khaali jagahon ke liye thoda zyada chalega.
-seed-tray-how = Sirf bina dawa wala, khane ya ankur ke liye bikne wala beej; ek parat, dher nahi.
+seed-strewn-how = Thodi sookhi ret mein milakar patla bikherein, phir dheere-dheere chhaantein: chhaante paudhe khaye jaate hain.
+seed-pieces-how = Jagahon se kuchh zyada, kyonki har tukda nahi lagta. Sabut, kade, swasth tukde lein; { $depth } cm gehre lagayein.
+seed-tray-how = Beej ek parat mein, dher nahi.
 seed-packet =
     { $enough ->
         [enough] { $packet } kaafi hai.
@@ -905,7 +965,7 @@ trouble-which-sign = Yeh { $first } ya { $second } ho sakta hai. Inmein se aur k
 trouble-likely = Sabse zyada lagta hai: { $trouble }.
 trouble-either = Sabse zyada lagta hai { $first }; { $second } bhi ho sakta hai.
 trouble-steps = { $text }
-trouble-remedy = { $text }
+trouble-remedy = { $material }: { $text }
 trouble-watch = Yeh dekhte rahein: { $text }
 trouble-pull = Kab ukhadein: { $text }
 trouble-call = Humein kab bulayein: { $text }
@@ -936,6 +996,7 @@ due-job =
     }, { $beds }.
 due-none = In saat dinon mein paani ke siva kuchh baaki nahi.
 due-none-day = { $day } ko paani ke siva kuchh baaki nahi.
+due-beds-more = { $count } bed
 due-more = aur { $count } kaam.
 working-due-moved = { $bed }: { $by ->
     [rain] baarish

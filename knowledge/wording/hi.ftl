@@ -8,13 +8,13 @@ day-either-way = { $day } के आसपास, एक दिन आगे-प
 day-span = { $day } के आसपास ({ $low } से { $high } के बीच)
 span = { $low } से { $high }
 and-last = { $all } और { $last }
-weekday-0 = सोम
-weekday-1 = मंगल
-weekday-2 = बुध
-weekday-3 = गुरु
-weekday-4 = शुक्र
-weekday-5 = शनि
-weekday-6 = रवि
+weekday-0 = सोमवार
+weekday-1 = मंगलवार
+weekday-2 = बुधवार
+weekday-3 = गुरुवार
+weekday-4 = शुक्रवार
+weekday-5 = शनिवार
+weekday-6 = रविवार
 month-1 = जनवरी
 month-2 = फ़रवरी
 month-3 = मार्च
@@ -185,7 +185,11 @@ working-thermal-time =
     }: { $base } से ऊपर { $sum } डिग्री-दिन चाहिए, { $upper } से ऊपर कुछ नहीं जुड़ता ({ $source })।
 working-harvest-days = गिने दिनों में से { $days } दिन { $place } के आम दिन हैं, पूर्वानुमान नहीं।
 working-claim = अंदाज़ा है कि दस में से नौ बार सही दिन इसी बीच होगा: बीज और दिन एक से नहीं होते।
-working-yield = उपज: { $area } में { $grams } ({ $source })।
+working-yield =
+    { $spreads ->
+        [yes] उपज: { $grams }, पत्ते { $area } जगह लेते हैं, बेड के ऊपर से ज़्यादा ({ $source }); जड़ों की जगह कम है, इसलिए नीचे का आँकड़ा घटाया (अंदाज़ा)।
+       *[no] उपज: { $area } में { $grams } ({ $source })।
+    }
 
 ## Mix and build
 
@@ -289,17 +293,20 @@ demo-note = (डेमो: बनावटी बाग़ीचा, बना�
 ## Sow
 
 season-day = { $date } { $month }
+season-day-year = { $date } { $month } { $year }
 sow-fits =
     { $fits ->
         [yes] { $when ->
             [day] { $crop }: हाँ, { $day } ठीक है। { $way ->
                 [seedbed] नर्सरी में बीज क़रीब { $until } तक; पौध 25 से 35 दिन बाद बाहर लगेगी।
+                [pieces] { $pieces } सीधे जगह पर क़रीब { $until } तक लगाएँ।
                 [planted] पौध क़रीब { $until } तक लगाएँ।
                 [tray] ट्रे में क़रीब { $until } तक।
                *[bed] क़रीब { $until } तक बो सकते हैं।
             }
            *[today] { $crop }: हाँ, अभी। { $way ->
                 [seedbed] नर्सरी में बीज क़रीब { $until } तक; पौध 25 से 35 दिन बाद बाहर लगेगी।
+                [pieces] { $pieces } सीधे जगह पर क़रीब { $until } तक लगाएँ।
                 [planted] पौध क़रीब { $until } तक लगाएँ।
                 [tray] ट्रे में क़रीब { $until } तक।
                *[bed] क़रीब { $until } तक बो सकते हैं।
@@ -311,12 +318,14 @@ sow-fits =
         } लग सकता है।
         [soon] { $crop }: अभी नहीं। { $way ->
             [seedbed] नर्सरी में बीज क़रीब { $from } से ({ $until } तक); पौध 25 से 35 दिन बाद बाहर लगेगी।
+            [pieces] { $pieces } सीधे जगह पर क़रीब { $from } से लगाएँ ({ $until } तक)।
             [planted] पौध क़रीब { $from } से लगाएँ ({ $until } तक)।
             [tray] ट्रे में क़रीब { $from } से ({ $until } तक)।
            *[bed] क़रीब { $from } से बोएँ ({ $until } तक)।
         }
         [late] { $crop }: समय अभी-अभी निकल गया। { $way ->
             [seedbed] अगली बार नर्सरी में बीज क़रीब { $from } से { $until } तक; पौध 25 से 35 दिन बाद बाहर लगेगी।
+            [pieces] अगली बार { $pieces } सीधे जगह पर क़रीब { $from } से { $until } तक लगाएँ।
             [planted] अगली बार पौध क़रीब { $from } से { $until } तक लगाएँ।
             [tray] अगली बार ट्रे में क़रीब { $from } से { $until } तक।
            *[bed] अगली बार क़रीब { $from } से { $until } तक बोएँ।
@@ -326,16 +335,34 @@ sow-fits =
            *[today] { $crop }: अभी नहीं।
         } { $way ->
             [seedbed] नर्सरी में बीज क़रीब { $from } से { $until } तक; पौध 25 से 35 दिन बाद बाहर लगेगी।
+            [pieces] { $pieces } सीधे जगह पर क़रीब { $from } से { $until } तक लगाएँ।
             [planted] पौध क़रीब { $from } से { $until } तक लगाएँ।
             [tray] ट्रे में क़रीब { $from } से { $until } तक।
            *[bed] क़रीब { $from } से { $until } तक बोएँ।
         }
+    }
+planted-pieces =
+    { $piece ->
+        [clove] कलियाँ
+        [tuber] कंद
+        [rhizome] गाँठ के टुकड़े
+        [slip] बेल या कल्ले के टुकड़े
+        [cutting] कलम
+        [runner] जड़ वाले रनर
+       *[bulb] छोटी गाँठें
     }
 sow-main = लंबा मौसम: क़रीब { $from } से { $until } तक।
 sow-marginal = मुश्किल से: { $crop } तब भी अपनी हद पर रहेगा। सुबह की धूप, दोपहर को जाली, और कम उम्र में ही तोड़ लें।
 sow-never = { $crop }: यहाँ खुले में साल के किसी समय फ़सल तक नहीं पहुँचता।
 sow-hot =
     { $when ->
+        [before] पहले लगाएँ तो ठीक से तुड़ाई होने से पहले { $limit } से गर्म हफ़्ते मिलेंगे; तब { $beyond ->
+            [bolts] फूल की डंडी निकल आती है
+            [turns-bitter] कड़वाहट आ जाती है
+            [drops-flowers] फूल झड़ जाते हैं
+            [scorches] पौधा झुलस जाता है
+           *[stops] बढ़त रुक जाती है
+        }।
         [later] ठीक से तुड़ाई होने से पहले, क़रीब { $on } से, दिन { $tmax } के हो जाएँगे; { $limit } से ऊपर { $beyond ->
             [bolts] फूल की डंडी निकल आती है
             [turns-bitter] कड़वाहट आ जाती है
@@ -353,14 +380,43 @@ sow-hot =
     }
 sow-cold =
     { $when ->
+        [before] पहले लगाएँ तो { $limit } से ठंडी रातें मिलेंगी, उनसे नुक़सान होता है।
         [later] क़रीब { $on } से रात { $tmin } की होगी; { $limit } से नीचे नुक़सान होता है।
        *[now] ठंड ज़्यादा है: रात में { $tmin }, और { $limit } से नीचे नुक़सान होता है।
     }
-sow-long-day = क़रीब { $on } से दिन { $limit } घंटे से लंबा हो जाता है, तब फूल की डंडी निकल आती है।
-sow-seed-hot = बीज के लिए गर्मी ज़्यादा है: दिन-रात का औसत { $mean }, और { $limit } से ऊपर नहीं उगता।
-sow-seed-cold = बीज के लिए ठंड ज़्यादा है: दिन-रात का औसत { $mean }, और { $limit } से नीचे नहीं उगता।
+sow-long-day =
+    { $when ->
+        [before] पहले लगाएँ तो { $limit } घंटे से लंबे दिन मिलेंगे, तब फूल की डंडी निकल आती है।
+       *[now] क़रीब { $on } से दिन { $limit } घंटे से लंबा हो जाता है, तब फूल की डंडी निकल आती है।
+    }
+sow-seed-hot =
+    { $when ->
+        [before] पहले { $what ->
+            [pieces] टुकड़ों के लिए गर्मी ज़्यादा है: दिन-रात का औसत { $limit } से ऊपर हो तो वे पड़े रहते हैं या सड़ते हैं
+           *[seed] बीज के लिए गर्मी ज़्यादा है: दिन-रात का औसत { $limit } से ऊपर हो तो नहीं उगता
+        }।
+       *[now] { $what ->
+            [pieces] टुकड़ों के लिए गर्मी ज़्यादा है: दिन-रात का औसत { $mean }, और { $limit } से ऊपर वे पड़े रहते हैं या सड़ते हैं।
+           *[seed] बीज के लिए गर्मी ज़्यादा है: दिन-रात का औसत { $mean }, और { $limit } से ऊपर नहीं उगता।
+        }
+    }
+sow-seed-cold =
+    { $when ->
+        [before] पहले { $what ->
+            [pieces] टुकड़ों के लिए ठंड ज़्यादा है: दिन-रात का औसत { $limit } से नीचे हो तो अंकुर नहीं निकलते
+           *[seed] बीज के लिए ठंड ज़्यादा है: दिन-रात का औसत { $limit } से नीचे हो तो नहीं उगता
+        }।
+       *[now] { $what ->
+            [pieces] टुकड़ों के लिए ठंड ज़्यादा है: दिन-रात का औसत { $mean }, और { $limit } से नीचे अंकुर नहीं निकलते।
+           *[seed] बीज के लिए ठंड ज़्यादा है: दिन-रात का औसत { $mean }, और { $limit } से नीचे नहीं उगता।
+        }
+    }
 sow-slow = ठंड इतनी है कि समय पर फ़सल नहीं मिलेगी।
-sow-shows = नमी बनी रहे तो बीज { $days } दिन में उगेगा।
+sow-shows =
+    { $what ->
+        [pieces] मिक्स में नमी रहे तो नए अंकुर { $days } दिन में दिखेंगे।
+       *[seed] नमी बनी रहे तो बीज { $days } दिन में उगेगा।
+    }
 sow-shows-on =
     { $when ->
         [past] { $crop }, { $sown } को बोया: अब तक ({ $day }) उग जाना था। मिट्टी हटाकर बीज देखें; गल गया हो तो दोबारा बोएँ।
@@ -411,6 +467,7 @@ sow-item =
         [year] { $crop } (पूरे साल)
        *[day] { $way ->
             [seedbed] { $crop } नर्सरी में (क़रीब { $until } तक)
+            [pieces] { $crop }, { $pieces } लगाकर (क़रीब { $until } तक)
            *[bed] { $crop } (क़रीब { $until } तक)
         }
     }
@@ -696,12 +753,15 @@ working-space-edge = पौधा किनारे से आधी दूर�
 seed-grams =
     { $way ->
         [tray] { $place }: { $crop } का क़रीब { $about } बीज ({ $grams }), अंकुर के लिए घना फैलाकर।
+        [pieces] { $place }: { $crop } के क़रीब { $count } { $pieces } ({ $seeds }), हर { $gap } सेमी पर एक: ख़रीदने को { $about } ({ $grams })।
         [weight] { $place }: { $crop } का क़रीब { $about } बीज ({ $grams })।
         [few] { $place }: { $crop } के क़रीब { $count } दाने ({ $seeds }), 1 ग्राम से कम।
        *[bed] { $place }: { $crop } का क़रीब { $about } बीज ({ $grams }), कोई { $count } दाने।
     }
 seed-how = यह हर जगह डालकर बाद में एक पौधा छोड़ने का हिसाब है; ख़ाली जगहों के लिए थोड़ा ज़्यादा चलेगा।
-seed-tray-how = सिर्फ़ बिना दवा वाला, खाने या अंकुर के लिए बिकने वाला बीज; एक परत, ढेर नहीं।
+seed-strewn-how = थोड़ी सूखी रेत में मिलाकर पतला बिखेरें, फिर धीरे-धीरे छाँटें: छाँटे पौधे खाए जाते हैं।
+seed-pieces-how = जगहों से कुछ ज़्यादा, क्योंकि हर टुकड़ा नहीं लगता। साबुत, कड़े, स्वस्थ टुकड़े लें; { $depth } सेमी गहरे लगाएँ।
+seed-tray-how = बीज एक परत में, ढेर नहीं।
 seed-packet =
     { $enough ->
         [enough] { $packet } काफ़ी है।
@@ -905,7 +965,7 @@ trouble-which-sign = यह { $first } या { $second } हो सकता �
 trouble-likely = सबसे ज़्यादा लगता है: { $trouble }।
 trouble-either = सबसे ज़्यादा लगता है { $first }; { $second } भी हो सकता है।
 trouble-steps = { $text }
-trouble-remedy = { $text }
+trouble-remedy = { $material }: { $text }
 trouble-watch = यह देखते रहें: { $text }
 trouble-pull = कब उखाड़ें: { $text }
 trouble-call = हमें कब बुलाएँ: { $text }
@@ -936,6 +996,7 @@ due-job =
     }, { $beds }।
 due-none = इन सात दिनों में पानी के सिवा कुछ बाक़ी नहीं।
 due-none-day = { $day } को पानी के सिवा कुछ बाक़ी नहीं।
+due-beds-more = { $count } बेड
 due-more = और { $count } काम।
 working-due-moved = { $bed }: { $by ->
     [rain] बारिश

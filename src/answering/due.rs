@@ -17,8 +17,10 @@ use std::collections::BTreeMap;
 
 /// Without a day, this many days are looked through, today the first.
 const WEEK: u64 = 7;
-/// So many jobs are told one by one.
-const TOLD: usize = 8;
+/// So many lines of jobs are told; the rest is counted.
+const TOLD: usize = 6;
+/// More beds than this on a line are cut to one less and counted.
+const BEDS_ON_A_LINE: usize = 3;
 
 /// The jobs of the days asked for, on the beds that are meant, else on all.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
@@ -129,7 +131,11 @@ fn told(answer: &mut Answer, all: &[Due], (first, last): (NaiveDate, NaiveDate),
         groups.entry((due.date, due.job.word(), what)).or_default().push(due);
     }
     for ((date, job, what), dues) in groups.iter().take(TOLD) {
-        let beds = dues.iter().map(|due| Said::Bed(due.bed.clone())).collect();
+        let mut beds: Vec<Said> = dues.iter().map(|due| Said::Bed(due.bed.clone())).collect();
+        if beds.len() > BEDS_ON_A_LINE {
+            let rest = beds.split_off(BEDS_ON_A_LINE - 1).len();
+            beds.push(Said::Line(Box::new(Line::new("due-beds-more").with("count", Said::Count(rest as i64)))));
+        }
         let crop = what.filter(|what| facts.known.crops.contains_key(*what));
         let line = Line::new("due-job")
             .with("day", if *date == today { Said::Key("today") } else { Said::Day(*date) })

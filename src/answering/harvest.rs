@@ -161,15 +161,16 @@ fn working(answer: &mut Answer, subject: &Subject<'_>, standing: &StandingCrop<'
 
 fn expected(answer: &mut Answer, subject: &Subject<'_>, standing: &StandingCrop<'_>, several: bool) {
     let bed = subject.own.as_ref().filter(|_| several);
-    let area = crate::needs::surroundings::vessel(&subject.bed.shape).measures().top;
-    let (grams, fact) = grams_expected(&standing.plain(), area);
+    let expected = grams_expected(&standing.plain(), subject.bed.kind, &subject.bed.shape);
+    let (grams, fact) = (expected.grams, expected.per_square_metre);
     let figure = Figure::number("grams_expected", grams.map(|mass| mass.as_grams()), "g");
     answer.figures.push(figure.of_bed(bed).of_crop(Some(standing.crop.id.as_str()).filter(|_| several)));
     answer.cite(&fact.source);
     answer.working.push(
         Line::new("working-yield")
             .with("grams", Said::Mass(grams))
-            .with("area", Said::Area(area))
+            .with("area", Said::Area(expected.ground))
+            .with("spreads", Said::Key(if expected.beyond_the_top { "yes" } else { "no" }))
             .with("source", Said::Source(fact.source)),
     );
     if !several {

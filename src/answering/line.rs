@@ -52,6 +52,8 @@ pub enum Said {
     Line(Box<Line>),
     /// An end of a season: a day without its weekday.
     SeasonDay(NaiveDate),
+    /// The same with its year: one that lies in another year than the asking.
+    SeasonDayOfYear(NaiveDate),
     /// Several, joined as the language joins them.
     List(Vec<Said>),
     /// Spread over an area, with its range.

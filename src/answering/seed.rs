@@ -4,10 +4,11 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
+use super::sow_crop::piece_word;
 use super::space::{area_said, the_bed};
 use super::subject::{Subject, crops, described_bed, subjects};
 use crate::garden::BedKind;
-use crate::knowledge::{Crop, WhenDue};
+use crate::knowledge::{Crop, PlantedAs, WhenDue};
 use crate::needs::seed::{SeedNeed, Sown, seed_need, tray_seed};
 use crate::needs::space::bed_places;
 use crate::needs::surroundings::vessel;
@@ -55,6 +56,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     answer
 }
+
+/// So many seeds for each plant are no longer laid place by place: they are strewn and thinned (common practice).
+const STREWN_FROM: f64 = 6.0;
 
 /// Where it is to be sown.
 enum Place<'a> {
@@ -104,6 +108,8 @@ struct Need {
     working: Vec<Line>,
     sources: Vec<crate::knowledge::SourceRef>,
     strewn: bool,
+    /// What is planted in place of seed.
+    pieces: Option<PlantedAs>,
 }
 
 fn need(crop: &Crop, place: &Place<'_>, reading: &Reading, share: f64) -> Option<Need> {
@@ -128,6 +134,7 @@ fn need(crop: &Crop, place: &Place<'_>, reading: &Reading, share: f64) -> Option
             working: vec![working],
             sources: vec![density.source.clone()],
             strewn: true,
+            pieces: None,
         });
     }
     let sowing = crop.sowing.as_ref()?;
@@ -145,6 +152,8 @@ fn need(crop: &Crop, place: &Place<'_>, reading: &Reading, share: f64) -> Option
         Place::Bed(subject) => {
             let times = if subject.own.is_some() { 1.0 } else { beds };
             let room = bed_places(crop, subject.bed.kind, &subject.bed.shape).plants;
+            // Pieces are set one by one at the usual gap; seed also makes up for gaps kept wider or closer.
+            let room = if sowing.planted_as.is_some() { Estimate::exactly(room.value()) } else { room };
             let sown = Sown::Plants(room.map(|count| (count * share).floor().max(1.0)));
             (sown, counted(subject, times), times)
         }
@@ -162,7 +171,14 @@ fn need(crop: &Crop, place: &Place<'_>, reading: &Reading, share: f64) -> Option
     ];
     let sources =
         [&gap.source, &sowing.thousand_seeds_g.source, &sowing.seeds_per_plant.source, &sowing.germination.source];
-    Some(Need { is, place: said, working, sources: sources.map(Clone::clone).to_vec(), strewn: false })
+    Some(Need {
+        is,
+        place: said,
+        working,
+        sources: sources.map(Clone::clone).to_vec(),
+        strewn: false,
+        pieces: sowing.planted_as,
+    })
 }
 
 /// Shoots are meant where that was said, or where the bed is a sprouting tray.
@@ -202,6 +218,7 @@ fn put(answer: &mut Answer, crop: &Crop, need: &Need, several: bool) {
     let few = need.is.grams.high() < Mass::grams(1.0) && !need.strewn;
     let way = match (need.strewn, seeds) {
         (true, _) => "tray",
+        (false, Some(_)) if need.pieces.is_some() => "pieces",
         (false, Some(_)) if few => "few",
         (false, Some(_)) => "bed",
         (false, None) => "weight",
@@ -214,9 +231,20 @@ fn put(answer: &mut Answer, crop: &Crop, need: &Need, several: bool) {
             .with("place", need.place.clone())
             .with("seeds", seeds.map_or(Said::Key("-"), |seeds| Said::Span(seeds, 0)))
             .with("count", seeds.map_or(Said::Key("-"), |seeds| Said::Number(seeds.value(), 0)))
+            .with("pieces", need.pieces.map_or(Said::Key("-"), piece_word))
+            .with("gap", Said::Number(crop.bed.spacing.value().as_centimetres(), 0))
             .with("way", Said::Key(way)),
     );
-    answer.lines.push(Line::new(if need.strewn { "seed-tray-how" } else { "seed-how" }));
+    answer.lines.push(match (&crop.sowing, need.pieces) {
+        (Some(sowing), Some(_)) => {
+            let depth = sowing.depth.is.map(Length::as_centimetres);
+            Line::new("seed-pieces-how").with("depth", Said::Span(depth, 0))
+        }
+        (Some(sowing), None) if !need.strewn && sowing.seeds_per_plant.value() >= STREWN_FROM => {
+            Line::new("seed-strewn-how")
+        }
+        _ => Line::new(if need.strewn { "seed-tray-how" } else { "seed-how" }),
+    });
     answer.working.extend(need.working.iter().cloned());
     for source in &need.sources {
         answer.cite(source);

@@ -72,7 +72,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
                 .with("kilograms", Said::Number((newtons / 9.81).ceil(), 0)),
         );
     }
-    caution_heat(&mut answer, &asked);
+    caution_heat(&mut answer, &asked, asked.day);
     answer
 }
 

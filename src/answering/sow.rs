@@ -21,6 +21,13 @@ pub struct Asked<'a> {
     pub elsewhere: bool,
 }
 
+impl Asked<'_> {
+    /// A day of a season, with its year where that is not the year of asking.
+    pub fn season_day(&self, day: NaiveDate) -> Said {
+        if day.year() == self.today.year() { Said::SeasonDay(day) } else { Said::SeasonDayOfYear(day) }
+    }
+}
+
 /// Fits now, the window, the reason; for no crop, those that fit.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(word) = unknown_crop(reading) {
@@ -85,14 +92,15 @@ fn weather<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Option<(&'a Weather<'
 /// Work on a roof in such heat needs a word of its own, °C.
 const HEAT_FOR_PEOPLE_C: f64 = 40.0;
 
-/// Where the work is near and a day of the week to come is hot enough to hurt the person who does it.
-pub fn caution_heat(answer: &mut Answer, asked: &Asked<'_>) {
+/// Where the work is near and falls into days hot enough to hurt the person who does it.
+pub fn caution_heat(answer: &mut Answer, asked: &Asked<'_>, work_on: NaiveDate) {
     const NEAR_DAYS: i64 = 14;
-    if (asked.day - asked.today).num_days() > NEAR_DAYS {
+    if (work_on - asked.today).num_days() > NEAR_DAYS {
         return;
     }
-    let until = asked.today.checked_add_days(Days::new(7)).unwrap_or(asked.today);
-    let days = asked.weather.from(asked.today).take_while(|day| day.date < until);
+    let from = work_on.max(asked.today);
+    let until = from.checked_add_days(Days::new(7)).unwrap_or(from);
+    let days = asked.weather.from(from).take_while(|day| day.date < until);
     let hottest = days.map(|day| day.tmax.as_celsius()).fold(f64::MIN, f64::max);
     if hottest >= HEAT_FOR_PEOPLE_C {
         let tmax = Said::Temperature(Temperature::celsius(hottest));

@@ -7,10 +7,9 @@ use super::line::{Line, Said};
 use super::sow::{Asked, caution_heat};
 use super::sow_working::{walls, working};
 use super::subject::{Subject, crops, subjects};
-use crate::agronomy::emergence::days_to_emergence;
 use crate::garden::BedKind;
-use crate::knowledge::{Crop, SourceRef};
-use crate::needs::season::{Fits, Hindrance, NURSERY_DAYS, Outlook, Way, outlook, usual_way};
+use crate::knowledge::{Crop, PlantedAs, SourceRef};
+use crate::needs::season::{Fits, Hindrance, NURSERY_DAYS, Outlook, Way, emergence_days, outlook, usual_way};
 use crate::needs::space::bed_places;
 use crate::needs::year::Year;
 use crate::quantity::Estimate;
@@ -28,6 +27,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
         return super::handed_over::not_known();
     }
     let several = wanted.len() > 1;
+    let mut work = None;
     let beds = if reading.beds_named { subjects(reading, facts).unwrap_or_default() } else { Vec::new() };
     for (position, crop) in wanted.into_iter().enumerate() {
         let way = match usual_way(crop, reading.microgreen) {
@@ -36,6 +36,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
             way => way,
         };
         let outlook = outlook(crop, way, &asked.year);
+        work = work.into_iter().chain(outlook.work_on(asked.day)).min();
         figures(&mut answer, crop, &outlook, several);
         if position >= TOLD_ONE_BY_ONE {
             continue;
@@ -65,7 +66,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
     {
         answer.lines.push(Line::new("sow-reckoned-for").with("place", Said::Place(place.id.clone())));
     }
-    caution_heat(&mut answer, asked);
+    if let Some(day) = work {
+        caution_heat(&mut answer, asked, day);
+    }
     answer
 }
 
@@ -97,8 +100,22 @@ pub const fn way_key(way: Way) -> &'static str {
         Way::InBed => "bed",
         Way::Seedbed => "seedbed",
         Way::Planted => "planted",
+        Way::Pieces(_) => "pieces",
         Way::Tray => "tray",
     }
+}
+
+/// What is planted in place of seed.
+pub fn pieces(way: Way) -> Said {
+    match way {
+        Way::Pieces(piece) => piece_word(piece),
+        _ => Said::Key("-"),
+    }
+}
+
+/// The plural of a piece, as phrases say it.
+pub fn piece_word(piece: PlantedAs) -> Said {
+    Said::Line(Box::new(Line::new("planted-pieces").with("piece", Said::Key(piece.word()))))
 }
 
 fn lines(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>) {
@@ -111,10 +128,11 @@ fn lines(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
                 named(Line::new("sow-fits"))
                     .with("fits", Said::Key(fits))
                     .with("way", Said::Key(way_key(outlook.way)))
+                    .with("pieces", pieces(outlook.way))
                     .with("when", when)
                     .with("day", Said::Day(asked.day))
-                    .with("from", Said::SeasonDay(window.from.value()))
-                    .with("until", Said::SeasonDay(window.until.value())),
+                    .with("from", asked.season_day(window.from.value()))
+                    .with("until", asked.season_day(window.until.value())),
             );
         }
         None => answer.lines.push(named(Line::new("sow-never"))),
@@ -122,15 +140,15 @@ fn lines(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
     if let Some(main) = &outlook.main {
         answer.lines.push(
             Line::new("sow-main")
-                .with("from", Said::SeasonDay(main.from.value()))
-                .with("until", Said::SeasonDay(main.until.value())),
+                .with("from", asked.season_day(main.from.value()))
+                .with("until", asked.season_day(main.until.value())),
         );
     }
     if outlook.marginal {
         answer.lines.push(named(Line::new("sow-marginal")));
     }
     if let Some(hindrance) = &outlook.hindrance {
-        answer.lines.push(reason(hindrance, asked.day));
+        answer.lines.push(reason(hindrance, outlook, asked));
     }
     if outlook.fits == Fits::Yes {
         comes(answer, crop, outlook, asked);
@@ -138,7 +156,7 @@ fn lines(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
 }
 
 /// Why a day does not suit: at once, or by what would come before its harvest is worth it.
-fn reason(hindrance: &Hindrance, day: NaiveDate) -> Line {
+fn reason(hindrance: &Hindrance, outlook: &Outlook, asked: &Asked<'_>) -> Line {
     let (phrase, on) = match hindrance {
         Hindrance::Hot { on, .. } => ("sow-hot", on),
         Hindrance::Cold { on, .. } => ("sow-cold", on),
@@ -147,9 +165,13 @@ fn reason(hindrance: &Hindrance, day: NaiveDate) -> Line {
         Hindrance::SeedCold { on, .. } => ("sow-seed-cold", on),
         Hindrance::Slow { on } => ("sow-slow", on),
     };
-    let later = (*on - day).num_days() > 13;
-    let line =
-        Line::new(phrase).with("when", Said::Key(if later { "later" } else { "now" })).with("on", Said::SeasonDay(*on));
+    let when = match (*on - asked.day).num_days() {
+        _ if outlook.before_opening => "before",
+        later if later > 13 => "later",
+        _ => "now",
+    };
+    let what = if matches!(outlook.way, Way::Pieces(_)) { "pieces" } else { "seed" };
+    let line = Line::new(phrase).with("when", Said::Key(when)).with("on", asked.season_day(*on));
     match hindrance {
         Hindrance::Hot { mean_tmax, limit, beyond, .. } => line
             .with("tmax", Said::Temperature(*mean_tmax))
@@ -159,9 +181,10 @@ fn reason(hindrance: &Hindrance, day: NaiveDate) -> Line {
             line.with("tmin", Said::Temperature(*mean_tmin)).with("limit", Said::Temperature(limit.value()))
         }
         Hindrance::LongDay { limit, .. } => line.with("limit", Said::Number(limit.value(), 1)),
-        Hindrance::SeedHot { mean, limit, .. } | Hindrance::SeedCold { mean, limit, .. } => {
-            line.with("mean", Said::Temperature(*mean)).with("limit", Said::Temperature(limit.value()))
-        }
+        Hindrance::SeedHot { mean, limit, .. } | Hindrance::SeedCold { mean, limit, .. } => line
+            .with("what", Said::Key(what))
+            .with("mean", Said::Temperature(*mean))
+            .with("limit", Said::Temperature(limit.value())),
         Hindrance::Slow { .. } => line,
     }
 }
@@ -172,11 +195,13 @@ fn comes(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
         && let Some(days) = emergence_days(crop, &asked.year, asked.year.today())
     {
         answer.figures.push(Figure::number("emergence_days", days, "day"));
-        answer.lines.push(Line::new("sow-shows").with("days", Said::Span(whole(days), 0)));
+        let what = if matches!(outlook.way, Way::Pieces(_)) { "pieces" } else { "seed" };
+        let line = Line::new("sow-shows").with("what", Said::Key(what));
+        answer.lines.push(line.with("days", Said::Span(whole(days), 0)));
         answer.cite(&crop.emergence.thermal_time.source);
     }
     let Some(pick) = outlook.first_pick else { return };
-    let line = Line::new("sow-pick").with("day", Said::SeasonDay(pick));
+    let line = Line::new("sow-pick").with("day", asked.season_day(pick));
     let (end, on) = match &outlook.ended_by {
         Some(Hindrance::Hot { on, beyond, .. }) => (beyond.word(), *on),
         Some(Hindrance::LongDay { on, .. }) => ("bolts", *on),
@@ -184,17 +209,7 @@ fn comes(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Asked<'_>)
         _ if outlook.way == Way::Tray => ("tray", pick),
         _ => ("none", pick),
     };
-    answer.lines.push(line.with("end", Said::Key(end)).with("on", Said::SeasonDay(on)));
-}
-
-/// Days until seed shows, at the mean of the week from a place of the year.
-fn emergence_days(crop: &Crop, year: &Year, place: usize) -> Option<Estimate<f64>> {
-    let emergence = &crop.emergence;
-    let mean = year.week(place)?.mean();
-    if mean > emergence.ceiling.value() {
-        return None;
-    }
-    days_to_emergence(mean, emergence.base.is, emergence.thermal_time.is)
+    answer.lines.push(line.with("end", Said::Key(end)).with("on", asked.season_day(on)));
 }
 
 /// Whole days, outward.

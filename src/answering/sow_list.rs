@@ -4,7 +4,7 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::line::{Line, Said};
 use super::sow::{Asked, caution_heat};
-use super::sow_crop::figures;
+use super::sow_crop::{figures, pieces};
 use super::sow_working::days;
 use super::subject::{Subject, subjects};
 use crate::garden::BedKind;
@@ -61,7 +61,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
     }
     answer.working.push(Line::new("working-sow-list"));
     days(&mut answer, asked);
-    caution_heat(&mut answer, asked);
+    caution_heat(&mut answer, asked, asked.day);
     answer
 }
 
@@ -109,7 +109,7 @@ fn told(
     };
     now.truncate(TOLD_NOW);
     if !now.is_empty() {
-        let list = now.iter().map(|(crop, outlook)| item(crop, outlook)).collect();
+        let list = now.iter().map(|(crop, outlook)| item(crop, outlook, asked)).collect();
         answer.lines.push(head("sow-now").with("crops", Said::List(list)));
     }
     if !trays.is_empty() {
@@ -121,7 +121,7 @@ fn told(
     }
     later.truncate(TOLD_WAITING);
     if !later.is_empty() {
-        let list = later.iter().filter_map(|(crop, outlook)| waiting(crop, outlook)).collect();
+        let list = later.iter().filter_map(|(crop, outlook)| waiting(crop, outlook, asked)).collect();
         answer.lines.push(Line::new("sow-waits").with("crops", Said::List(list)));
     }
     for (crop, outlook) in now.iter().chain(&later) {
@@ -132,21 +132,25 @@ fn told(
 }
 
 /// A crop that fits, with the end of its window.
-fn item(crop: &Crop, outlook: &Outlook) -> Said {
+fn item(crop: &Crop, outlook: &Outlook, asked: &Asked<'_>) -> Said {
     let line = Line::new("sow-item").with("crop", Said::Crop(crop.id.clone()));
     let window = outlook.window.filter(|window| !window.whole_year);
-    let way = if matches!(outlook.way, Way::Seedbed) { "seedbed" } else { "bed" };
-    let line = line.with("way", Said::Key(way));
+    let way = match outlook.way {
+        Way::Seedbed => "seedbed",
+        Way::Pieces(_) => "pieces",
+        _ => "bed",
+    };
+    let line = line.with("way", Said::Key(way)).with("pieces", pieces(outlook.way));
     Said::Line(Box::new(match window {
-        Some(window) => line.with("ends", Said::Key("day")).with("until", Said::SeasonDay(window.until.value())),
+        Some(window) => line.with("ends", Said::Key("day")).with("until", asked.season_day(window.until.value())),
         None => line.with("ends", Said::Key("year")),
     }))
 }
 
 /// A crop that waits, with the day its window opens.
-fn waiting(crop: &Crop, outlook: &Outlook) -> Option<Said> {
+fn waiting(crop: &Crop, outlook: &Outlook, asked: &Asked<'_>) -> Option<Said> {
     let line = Line::new("sow-waiting")
         .with("crop", Said::Crop(crop.id.clone()))
-        .with("from", Said::SeasonDay(outlook.window?.from.value()));
+        .with("from", asked.season_day(outlook.window?.from.value()));
     Some(Said::Line(Box::new(line)))
 }

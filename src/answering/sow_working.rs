@@ -28,7 +28,7 @@ pub fn working(answer: &mut Answer, crop: &Crop, outlook: &Outlook, asked: &Aske
     }
     answer.cite(&heat.day_limit.source);
     answer.cite(&heat.cold_limit.source);
-    if outlook.way != Way::Planted {
+    if !matches!(outlook.way, Way::Planted) {
         let emergence = &crop.emergence;
         answer.working.push(
             Line::new("working-sow-seed")

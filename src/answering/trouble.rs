@@ -5,8 +5,8 @@ use super::facts::{BedFacts, Facts};
 use super::figure::{Figure, FigureValue};
 use super::handed_over::not_known;
 use super::line::{Line, Said};
-use crate::garden::When;
-use crate::knowledge::{InThree, SourceRef, Spell, Symptom, Trouble};
+use crate::garden::{BedKind, When};
+use crate::knowledge::{InThree, Remedy, SourceRef, Spell, Symptom, Trouble};
 use crate::needs::diagnosis::{Case, Cause, WORTH_TELLING, causes, first_signs, spells, telling_signs};
 use crate::understanding::Reading;
 use crate::weather::Weather;
@@ -24,6 +24,8 @@ const BESIDE: f64 = 0.15;
 const QUESTIONS: u8 = 3;
 /// So many signs are offered at a time, beside "none of these".
 const OFFERED: usize = 3;
+/// Steps, remedy and cautions together are at most so long, in characters of English.
+const LONGEST: usize = 420;
 /// So many causes are listed.
 const LISTED: usize = 5;
 
@@ -99,8 +101,18 @@ fn treat(answer: &mut Answer, trouble: &Trouble, reading: &Reading) {
     }
     if !reading.microgreen {
         let mut remedies = trouble.remedies.iter();
-        answer.lines.extend(remedies.next().map(|remedy| text("trouble-remedy", &remedy.text)));
-        answer.working.extend(remedies.map(|remedy| text("trouble-remedy", &remedy.text)));
+        let named = |remedy: &Remedy| {
+            text("trouble-remedy", &remedy.text).with("material", Said::Material(remedy.material.clone()))
+        };
+        // What makes a reply too long to read on a phone is told to whoever asks why; cautions always stay.
+        let mut said = trouble.first_steps.en.len();
+        said += trouble.cautions.iter().map(|caution| caution.en.len()).sum::<usize>();
+        let short = |remedy: &&Remedy| said + remedy.text.en.len() <= LONGEST;
+        let mut remedies = remedies.by_ref().peekable();
+        if let Some(remedy) = remedies.next_if(short) {
+            answer.lines.push(named(remedy));
+        }
+        answer.working.extend(remedies.map(named));
     }
     if let Some(watch) = &trouble.watch_for {
         answer.working.push(text("trouble-watch", watch));
@@ -175,6 +187,7 @@ fn case(reading: &Reading, facts: &Facts<'_>) -> Case {
         seen: reading.signs.clone(),
         not_seen: reading.denied.clone(),
         crops,
+        on_tray: reading.microgreen || reading.bed_kind == Some(BedKind::Tray),
         named: reading.troubles.clone(),
         weather: weather.and_then(|weather| around(weather, today)),
         done_lately: done_since(14),

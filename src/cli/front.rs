@@ -108,7 +108,7 @@ pub fn store(arguments: &Arguments) -> Result<Box<dyn Store>, Refusal> {
 }
 
 /// The folder for what is derived; where none is known, nothing is kept.
-fn cache(arguments: &Arguments) -> Option<PathBuf> {
+pub fn cache(arguments: &Arguments) -> Option<PathBuf> {
     let usual = || directories::ProjectDirs::from("", "", "rooftend").map(|folders| folders.cache_dir().to_owned());
     arguments.cache.clone().or_else(usual)
 }

@@ -2,7 +2,7 @@
 
 use super::arguments::{Arguments, Serve, Switch};
 use super::ask::print;
-use super::front::{files, folder, read_forecast, read_text, system_clock};
+use super::front::{cache, files, folder, read_forecast, read_text, system_clock};
 use super::refusal::Refusal;
 use super::upkeep::Upkeep;
 use crate::channel::counts::Counts;
@@ -28,7 +28,11 @@ const LAST_WORK: Duration = Duration::from_secs(10);
 pub fn run(serve: &Serve, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let token = token()?;
     let files = files(arguments.knowledge.as_deref())?;
-    let house = House::open(&files).map_err(|fault| Refusal::of_house(fault, &files))?;
+    let house = match cache(arguments) {
+        Some(folder) => House::open_keeping(&files, &folder),
+        None => House::open(&files),
+    };
+    let house = house.map_err(|fault| Refusal::of_house(fault, &files))?;
     let folder = folder(arguments)?;
     let store: Arc<dyn Store> = Arc::new(SledStore::open(&folder)?);
     let reception = Arc::new(Reception::open(Arc::new(house), store.clone())?);

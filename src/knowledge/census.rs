@@ -93,6 +93,7 @@ impl Placing<'_> {
 pub fn links(known: &Knowledge, files: &Files, problems: &mut Vec<Problem>) {
     let mut placing = Placing { files, problems };
     let crops: BTreeSet<&str> = known.crops.keys().map(String::as_str).collect();
+    let troubles: BTreeSet<&str> = known.troubles.keys().map(String::as_str).collect();
     let materials: BTreeSet<&str> = known.materials.keys().map(String::as_str).collect();
     let signs: BTreeSet<&str> = known.signs.keys().map(String::as_str).collect();
     let jobs: BTreeSet<&str> = known.talk.jobs.iter().map(|words| words.job.as_str()).collect();
@@ -110,6 +111,7 @@ pub fn links(known: &Knowledge, files: &Files, problems: &mut Vec<Problem>) {
         let named = trouble.evidence.iter().map(|evidence| &evidence.sign).chain(&trouble.against);
         placing.unknown(&file, "sign", named, &signs);
         placing.unknown(&file, "material", trouble.remedies.iter().map(|remedy| &remedy.material), &materials);
+        placing.unknown(&file, "trouble", &trouble.comes_with, &troubles);
         placing.unknown(&file, "job", trouble.after.iter().chain(&trouble.without), &jobs);
         if trouble.evidence.is_empty() {
             placing.at(&file, &trouble.id, "signs as `[[evidence]]` are missing".to_owned());

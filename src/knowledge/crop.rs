@@ -164,15 +164,52 @@ pub struct Microgreen {
     pub signs: InThree<String>,
 }
 
-/// Seed and how it is sown.
+/// Seed, or the living pieces that are planted instead, and how they go in.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sowing {
+    /// None where seed is sown; else all "seeds" below are these pieces.
+    pub planted_as: Option<PlantedAs>,
     pub thousand_seeds_g: Fact<f64>,
     /// Share of seeds that come up, 0 to 1.
     pub germination: Fact<Fraction>,
     pub depth: Fact<Length>,
     /// Seeds laid for each plant wanted.
     pub seeds_per_plant: Fact<f64>,
+}
+
+/// A living piece that is planted where it is to stand.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum PlantedAs {
+    Clove,
+    Tuber,
+    Rhizome,
+    Slip,
+    Cutting,
+    Runner,
+    Bulb,
+}
+
+impl PlantedAs {
+    /// The word that files and phrases use.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Clove => "clove",
+            Self::Tuber => "tuber",
+            Self::Rhizome => "rhizome",
+            Self::Slip => "slip",
+            Self::Cutting => "cutting",
+            Self::Runner => "runner",
+            Self::Bulb => "bulb",
+        }
+    }
+
+    /// Whether it lies in the mix without leaves until it shoots: it can rot there, but no sun scorches it.
+    #[must_use]
+    pub const fn rests(self) -> bool {
+        matches!(self, Self::Clove | Self::Tuber | Self::Rhizome | Self::Bulb)
+    }
 }
 
 /// What a net does for the crop.
@@ -348,6 +385,7 @@ struct RawMicrogreen {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct RawSowing {
+    planted_as: Option<PlantedAs>,
     thousand_seeds_g: RawFact,
     germination_percent: RawFact,
     depth_cm: RawFact,
@@ -545,8 +583,9 @@ fn sowing(reader: &mut Reader<'_>, raw: &RawSowing) -> Option<Sowing> {
     let thousand_seeds_g = reader.number(&raw.thousand_seeds_g, "weight of 1000 seeds in g", 0.02, 100_000.0);
     let germination = reader.fact(&raw.germination_percent, Fraction::percent);
     let depth = reader.fact(&raw.depth_cm, Length::centimetres);
-    let seeds_per_plant = reader.number(&raw.seeds_per_plant, "seeds for each plant", 1.0, 10.0);
+    let seeds_per_plant = reader.number(&raw.seeds_per_plant, "seeds for each plant", 1.0, 60.0);
     Some(Sowing {
+        planted_as: raw.planted_as,
         thousand_seeds_g: thousand_seeds_g?,
         germination: germination?,
         depth: depth?,

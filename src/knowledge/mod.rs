@@ -39,7 +39,7 @@ pub use asking::{Kind, WayOfAsking};
 pub use census::Census;
 pub use crop::{
     BedNeeds, Beyond, CountedFrom, Crop, CropCaution, Effect, Emergence, Feeding, GrownFor, Harvest, HeatLimits,
-    Microgreen, Neighbour, NetUse, SaltTolerance, SeasonLimits, Sowing, Stages, WaterUse, WhenDue,
+    Microgreen, Neighbour, NetUse, PlantedAs, SaltTolerance, SeasonLimits, Sowing, Stages, WaterUse, WhenDue,
 };
 pub use fact::{Fact, SourceRef};
 pub use files::{Files, Unreadable};

@@ -31,6 +31,10 @@ pub struct Trouble {
     /// When a person of the crew must see it.
     pub call_when: Option<InThree<String>>,
     pub remedies: Vec<Remedy>,
+    /// Troubles that draw it: named beside one of them it is a companion, not the cause.
+    pub comes_with: Vec<String>,
+    /// It is met on sprouting trays.
+    pub trays: bool,
     /// Crops it is typical of; empty: any.
     pub crops: Vec<String>,
     pub sources: Vec<SourceRef>,
@@ -103,6 +107,10 @@ pub struct RawTrouble {
     after: Vec<String>,
     #[serde(default)]
     without: Vec<String>,
+    #[serde(default)]
+    comes_with: Vec<String>,
+    #[serde(default)]
+    trays: bool,
     first_steps: InThree<String>,
     watch_for: Option<InThree<String>>,
     pull_when: Option<InThree<String>>,
@@ -149,6 +157,8 @@ pub fn read(reader: &mut Reader<'_>, raw: RawTrouble) -> Option<(String, Trouble
         weather: raw.weather,
         after: raw.after,
         without: raw.without,
+        comes_with: raw.comes_with,
+        trays: raw.trays,
         first_steps: raw.first_steps,
         watch_for: raw.watch_for,
         pull_when: raw.pull_when,

@@ -15,6 +15,8 @@ pub struct Case {
     pub not_seen: Vec<String>,
     /// The crops it is on; none: unknown.
     pub crops: Vec<String>,
+    /// It is on a sprouting tray.
+    pub on_tray: bool,
     /// Troubles that were named by the person.
     pub named: Vec<String>,
     /// What the weather has been like; none: unknown.
@@ -48,6 +50,8 @@ const OTHER_WEATHER: f64 = 0.5;
 const AFTER_WORK: f64 = 2.5;
 const WITHOUT_WORK: f64 = 1.6;
 const NAMED: f64 = 40.0;
+/// What is not met on trays.
+const NOT_ON_TRAYS: f64 = 0.05;
 /// What is none of the troubles here, and how well it explains any one sign.
 const SOMETHING_ELSE: f64 = 1.0;
 const ELSE_SHOWS: f64 = 0.12;
@@ -109,7 +113,11 @@ fn weight(trouble: &Trouble, case: &Case, known: &Knowledge) -> f64 {
     if case.has_records && trouble.without.iter().any(|job| !case.done_in_weeks.contains(job)) {
         weight *= WITHOUT_WORK;
     }
-    if case.named.contains(&trouble.id) {
+    if case.on_tray && !trouble.trays {
+        weight *= NOT_ON_TRAYS;
+    }
+    let drawn_by_another = case.named.iter().any(|named| trouble.comes_with.contains(named));
+    if case.named.contains(&trouble.id) && !drawn_by_another {
         weight *= NAMED;
     }
     weight
@@ -224,4 +232,37 @@ pub fn spells(mean_high_c: f64, humidity: Option<f64>, rain_mm: f64) -> Vec<Spel
         _ => {}
     }
     all
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::knowledge::Files;
+
+    fn first(case: &Case) -> String {
+        let known = Knowledge::read(&Files::embedded()).0;
+        causes(case, &known)[0].trouble.id.clone()
+    }
+
+    #[test]
+    fn ants_beside_aphids_are_a_companion() {
+        let named = vec!["ants".into(), "aphid".into()];
+        assert_eq!(first(&Case { named, ..Case::default() }), "aphid");
+        assert_eq!(first(&Case { named: vec!["ants".into()], ..Case::default() }), "ants");
+    }
+
+    #[test]
+    fn white_fuzz_on_a_tray_is_mould_or_root_hair() {
+        let seen = |sign: &str| Case { seen: vec![sign.into()], on_tray: true, ..Case::default() };
+        assert_eq!(first(&seen("white-fuzz-on-tray")), "tray-mould");
+        assert_eq!(first(&seen("fuzz-at-roots-only")), "root-hairs");
+    }
+
+    #[test]
+    fn flowers_of_tomato_fall_by_heat_and_those_of_gourds_for_want_of_bees() {
+        let seen = vec!["flowers-fall".into(), "flowers-no-fruit".into()];
+        let on = |crop: &str| Case { seen: seen.clone(), crops: vec![crop.into()], ..Case::default() };
+        assert_eq!(first(&on("tomato")), "blossom-drop");
+        assert_eq!(first(&on("bottle-gourd")), "misshapen-fruit");
+    }
 }

@@ -2,8 +2,9 @@
 
 use super::gathered::Gathered;
 use super::year::Year;
+use crate::agronomy::emergence::days_to_emergence;
 use crate::agronomy::thermal_time::Thresholds;
-use crate::knowledge::{Beyond, CountedFrom, Crop, Fact};
+use crate::knowledge::{Beyond, CountedFrom, Crop, Fact, PlantedAs};
 use crate::quantity::{Estimate, Temperature, TemperatureDifference};
 use chrono::NaiveDate;
 
@@ -13,6 +14,8 @@ const WORTH_PICKING_DAYS: f64 = 14.0;
 pub const NURSERY_DAYS: (u64, u64, u64) = (25, 30, 35);
 /// A window that opens within so many days opens soon; one that closed within as many is just missed.
 const NEAR_DAYS: usize = 30;
+/// What stands against a day within so many days of it is felt as being so now.
+const PRESENT_DAYS: i64 = 13;
 /// A year is looked ahead.
 const YEAR_DAYS: usize = 365;
 /// A window that is still open then is followed for so long.
@@ -38,8 +41,10 @@ pub enum Way {
     InBed,
     /// Seed in a seedbed, saplings into the bed after [`NURSERY_DAYS`].
     Seedbed,
-    /// Saplings, or cuttings, into the bed.
+    /// Saplings into the bed.
     Planted,
+    /// Living pieces where they are to stand: cloves, tubers, cuttings.
+    Pieces(PlantedAs),
     /// Seed on a sprouting tray.
     Tray,
 }
@@ -85,6 +90,21 @@ pub enum Hindrance {
     Slow { on: NaiveDate },
 }
 
+impl Hindrance {
+    /// The first day of the week it was seen in.
+    #[must_use]
+    pub const fn on(&self) -> NaiveDate {
+        match self {
+            Self::Hot { on, .. }
+            | Self::Cold { on, .. }
+            | Self::LongDay { on, .. }
+            | Self::SeedHot { on, .. }
+            | Self::SeedCold { on, .. }
+            | Self::Slow { on } => *on,
+        }
+    }
+}
+
 /// A stretch of days; its ends are in doubt by what usual weather and limits are.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Window {
@@ -105,14 +125,27 @@ pub struct Outlook {
     pub main: Option<Window>,
     /// No time of the year keeps within its limits; this one only just exceeds them.
     pub marginal: bool,
-    /// Why the day itself does not suit.
+    /// Why the day itself does not suit; where that lies weeks ahead, what keeps the window from opening sooner.
     pub hindrance: Option<Hindrance>,
+    /// The hindrance is that of the day before the window opens.
+    pub before_opening: bool,
     /// The first pick of what goes in on the day.
     pub first_pick: Option<NaiveDate>,
     /// What ends it before its picking is over.
     pub ended_by: Option<Hindrance>,
     /// How far the worst week stays from the nearer limit, K; negative beyond it.
     pub margin_k: f64,
+}
+
+impl Outlook {
+    /// When the work is done: on the day asked about where it suits, else when the window opens.
+    #[must_use]
+    pub fn work_on(&self, day: NaiveDate) -> Option<NaiveDate> {
+        match self.fits {
+            Fits::Yes => Some(day),
+            Fits::Soon | Fits::Late | Fits::No => self.window.map(|window| window.from.value()),
+        }
+    }
 }
 
 /// The outlook of a crop put in on the day a year was made around.
@@ -155,13 +188,25 @@ pub fn outlook(crop: &Crop, way: Way, year: &Year) -> Outlook {
         let end = pick + crop.harvest.picking_days.value() as usize;
         (way != Way::Tray).then(|| growth.limit(bed_day, (pick, end), strict)).flatten()
     });
+    let (hindrance, before_opening) = match (verdict, window) {
+        (Fits::Yes, _) => (None, false),
+        (Fits::Soon | Fits::No, Some((first, _))) => {
+            let now = growth.hindrance(today, strict);
+            let far = now.as_ref().is_some_and(|now| (now.on() - year.date(today)).num_days() > PRESENT_DAYS);
+            let opens = if far { growth.hindrance(first.saturating_sub(1), strict) } else { None };
+            let before = opens.is_some();
+            (opens.or(now), before)
+        }
+        _ => (growth.hindrance(today, strict), false),
+    };
     Outlook {
         way,
         fits: verdict,
         marginal,
         main: main.map(|window| growth.doubted(window, strict)),
         window: window.map(|window| growth.doubted(window, strict)),
-        hindrance: if verdict == Fits::Yes { None } else { growth.hindrance(today, strict) },
+        hindrance,
+        before_opening,
         first_pick: first_pick.map(|day| year.date(day)),
         ended_by,
         margin_k: growth.margin(bed_day),
@@ -171,12 +216,30 @@ pub fn outlook(crop: &Crop, way: Way, year: &Year) -> Outlook {
 /// How a crop goes in where nothing else was said.
 #[must_use]
 pub fn usual_way(crop: &Crop, microgreen: bool) -> Way {
+    if let Some(piece) = crop.sowing.as_ref().and_then(|sowing| sowing.planted_as).filter(|_| !microgreen) {
+        return Way::Pieces(piece);
+    }
     match (microgreen && crop.microgreen.is_some(), crop.harvest.counted_from, &crop.sowing) {
         (true, _, _) => Way::Tray,
         (false, CountedFrom::Sowing, _) => Way::InBed,
         (false, CountedFrom::Planting, Some(_)) => Way::Seedbed,
         (false, CountedFrom::Planting, None) => Way::Planted,
     }
+}
+
+/// Days until seed or pieces show, at the mean of the week from a place of the year. None where it is too hot for them.
+#[must_use]
+pub fn emergence_days(crop: &Crop, year: &Year, place: usize) -> Option<Estimate<f64>> {
+    let emergence = &crop.emergence;
+    let mean = year.week(place)?.mean();
+    if mean > emergence.ceiling.value() {
+        return None;
+    }
+    // Pieces lie for weeks: there the optimum, above which nothing goes faster, makes a difference.
+    let pieces = crop.sowing.as_ref().is_some_and(|sowing| sowing.planted_as.is_some());
+    let optimum = emergence.optimum.value();
+    let felt = if pieces && mean > optimum { optimum } else { mean };
+    days_to_emergence(felt, emergence.base.is, emergence.thermal_time.is)
 }
 
 /// Unbroken runs of fitting days, first and last place, that are long enough to count.
@@ -223,9 +286,12 @@ impl<'a> Growth<'a> {
 
     /// What stands against a day, the limits drawn in by so many times their doubt.
     fn hindrance(&self, day: usize, strict: f64) -> Option<Hindrance> {
-        if self.way != Way::Planted
-            && let Some(seed) = self.seed(day, strict)
-        {
+        let comes_up = match self.way {
+            Way::Planted => false,
+            Way::Pieces(piece) => piece.rests(),
+            Way::InBed | Way::Seedbed | Way::Tray => true,
+        };
+        if comes_up && let Some(seed) = self.seed(day, strict) {
             return Some(seed);
         }
         let bed_day = day + self.nursery();
@@ -253,6 +319,17 @@ impl<'a> Growth<'a> {
         (mean < drawn(base, strict)).then(|| Hindrance::SeedCold { on, mean, limit: base.clone() })
     }
 
+    /// From when air bears on it: a piece that rests in the mix has no leaves until it shoots.
+    fn leaves_from(&self, bed_day: usize) -> usize {
+        match self.way {
+            Way::Pieces(piece) if piece.rests() => {
+                let days = emergence_days(self.crop, self.year, bed_day);
+                bed_day + days.map_or(0, |days| days.value() as usize)
+            }
+            _ => bed_day,
+        }
+    }
+
     /// Until when a plant that is first picked on a day is young for what heat does to it.
     fn young_until(&self, from: usize, pick: usize) -> usize {
         let growing = pick.saturating_sub(from);
@@ -277,7 +354,7 @@ impl<'a> Growth<'a> {
         let young_until = self.young_until(from, pick);
         let cold = drawn(&heat.cold_limit, strict);
         let long = self.crop.season.as_ref().and_then(|season| season.bolts_above_day_h.as_ref());
-        self.year.weeks_within(from, until).find_map(|(place, week)| {
+        self.year.weeks_within(self.leaves_from(from), until).find_map(|(place, week)| {
             let on = self.year.date(place);
             if week.tmax > self.hot(place, young_until, strict) {
                 let limit = heat.day_limit.clone();
@@ -328,11 +405,14 @@ impl<'a> Growth<'a> {
         let worth = self.crop.harvest.picking_days.value().min(WORTH_PICKING_DAYS);
         let heat = &self.crop.heat;
         let young_until = self.young_until(bed_day, pick);
-        self.year.weeks_within(bed_day, pick + worth as usize).fold(f64::MAX, |least, (place, week)| {
-            let from_heat = (self.hot(place, young_until, 0.0) - week.tmax).as_kelvins();
-            let from_cold = (week.tmin - heat.cold_limit.value()).as_kelvins();
-            least.min(from_heat).min(from_cold)
-        })
+        self.year.weeks_within(self.leaves_from(bed_day), pick + worth as usize).fold(
+            f64::MAX,
+            |least, (place, week)| {
+                let from_heat = (self.hot(place, young_until, 0.0) - week.tmax).as_kelvins();
+                let from_cold = (week.tmin - heat.cold_limit.value()).as_kelvins();
+                least.min(from_heat).min(from_cold)
+            },
+        )
     }
 }
 

@@ -34,8 +34,13 @@ pub fn seed_need(crop: &Crop, sowing: &Sowing, sown: Sown) -> SeedNeed {
     let plants = plants(crop, sown);
     let (laid, each) = (&sowing.seeds_per_plant.is, &sowing.thousand_seeds_g.is);
     let comes_up = sowing.germination.is.map(|share| share.as_of_one());
-    let best =
-        Inputs { plants: plants.value(), laid: laid.value(), comes_up: comes_up.value(), thousand_g: each.value() };
+    let best = Inputs {
+        plants: plants.value(),
+        laid: laid.value(),
+        comes_up: comes_up.value(),
+        thousand_g: each.value(),
+        whole: sowing.planted_as.is_some(),
+    };
     let doubts = [
         moved(&best, |inputs| &mut inputs.plants, &plants),
         moved(&best, |inputs| &mut inputs.laid, laid),
@@ -54,13 +59,16 @@ struct Inputs {
     laid: f64,
     comes_up: f64,
     thousand_g: f64,
+    /// Pieces are bought whole; seed is poured.
+    whole: bool,
 }
 
 impl Inputs {
     fn seeds(&self) -> f64 {
         /// A lot of which fewer come up is not worth sowing.
         const WORST_LOT: f64 = 0.05;
-        self.plants * self.laid.max(1.0 / self.comes_up.max(WORST_LOT))
+        let seeds = self.plants * self.laid.max(1.0 / self.comes_up.max(WORST_LOT));
+        if self.whole { seeds.ceil() } else { seeds }
     }
 
     fn grams(&self) -> f64 {

@@ -71,7 +71,8 @@ impl Speaker<'_> {
             Said::Count(count) => count.to_string(),
             Said::Day(day) => self.day(*day),
             Said::Days(days) => self.days(days),
-            Said::SeasonDay(day) => self.season_day(*day),
+            Said::SeasonDay(day) => self.season_day(*day, "season-day"),
+            Said::SeasonDayOfYear(day) => self.season_day(*day, "season-day-year"),
             Said::Hours(hours) => plain(*hours),
             Said::Crop(id) => self.name(self.known.crops.get(id).map(|crop| &crop.names), id),
             Said::Material(id) => self.name(self.known.materials.get(id).map(|material| &material.names), id),
@@ -191,11 +192,12 @@ impl Speaker<'_> {
         self.phrases.say("day", &values)
     }
 
-    fn season_day(&self, day: NaiveDate) -> String {
+    fn season_day(&self, day: NaiveDate, phrase: &str) -> String {
         let mut values = FluentArgs::new();
         values.set("date", day.day());
         values.set("month", self.phrases.say(&format!("month-{}", day.month()), &FluentArgs::new()));
-        self.phrases.say("season-day", &values)
+        values.set("year", day.year().to_string());
+        self.phrases.say(phrase, &values)
     }
 
     fn days(&self, days: &Estimate<NaiveDate>) -> String {

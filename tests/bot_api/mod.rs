@@ -14,6 +14,9 @@ use std::process::{Child, Command, Output, Stdio};
 use std::sync::mpsc::{Receiver, channel};
 use std::time::Duration;
 
+/// What is derived from the knowledge base is kept for all tests.
+const KEPT: &str = concat!(env!("CARGO_TARGET_TMPDIR"), "/cache");
+
 /// The token of the tests; it must never be seen in a log.
 pub const TOKEN: &str = "4242:loopback-secret_TOKEN";
 
@@ -39,6 +42,7 @@ fn lines(from: impl std::io::Read + Send + 'static) -> Receiver<String> {
 impl Serving {
     pub fn start(data: &Path, api: &BotApi, more: &[(&str, &str)]) -> Self {
         let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
+        command.env("ROOFTEND_CACHE", KEPT);
         command
             .arg("--data")
             .arg(data)
@@ -115,5 +119,11 @@ impl Drop for Serving {
 
 /// Another command beside it.
 pub fn rooftend(data: &Path, arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_rooftend")).arg("--data").arg(data).args(arguments).output().unwrap()
+    Command::new(env!("CARGO_BIN_EXE_rooftend"))
+        .env("ROOFTEND_CACHE", KEPT)
+        .arg("--data")
+        .arg(data)
+        .args(arguments)
+        .output()
+        .unwrap()
 }
