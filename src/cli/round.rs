@@ -20,7 +20,7 @@ pub fn run(round: &Round, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let message = Message { from, text: format!("what is due {day}"), now: parts.now };
     let forgetful = parts.forgetful();
     let reply =
-        Desk::new(&parts.house, &forgetful, parts.forecast.as_ref()).speaking(Some(Language::En)).answer(&message)?;
+        Desk::new(parts.house, &forgetful, parts.forecast.as_ref()).speaking(Some(Language::En)).answer(&message)?;
     if round.json {
         print(&serde_json::to_string(&reply).map_err(Refusal::plain)?)?;
     } else {
