@@ -1,5 +1,8 @@
 //! A text, who wrote it and on which day → its reading.
 
+mod plainly;
+mod words;
+
 use super::about::{Signs, about_feeds, about_sprays};
 use super::asker::Asker;
 use super::dates;
@@ -12,10 +15,10 @@ use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::JobKind;
 use crate::knowledge::{
-    Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Sign, TimeUnit, class_word,
+    Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, class_word,
 };
 use crate::quantity::UnitOf;
-use crate::script::{Language, Text, Token, index_word};
+use crate::script::{Language, Text, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
 
@@ -219,89 +222,6 @@ impl Found {
             }
         }
         parts
-    }
-
-    /// Days or weeks that something takes, in days.
-    fn for_days(&self) -> Option<f64> {
-        self.quantities.durations.iter().find_map(|duration| match duration.unit {
-            TimeUnit::Day => Some(duration.value),
-            TimeUnit::Week => Some(duration.value * 7.0),
-            _ => None,
-        })
-    }
-
-    /// What only watering can be about: days away, a flush, a bed left dry; and whether it is time again for a
-    /// bed that was watered. Told with a word for done it stays a record.
-    fn about_water(&self) -> Option<(Kind, f64)> {
-        /// A phrase that leaves little else (judgement).
-        const SURE: f64 = 0.85;
-        let aspects = self.aspects();
-        let only_water = [Aspect::Away, Aspect::Without, Aspect::Salt];
-        let plainly = self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
-        let again = self.did == Some(JobKind::Water) && aspects.contains(&Aspect::Now);
-        (plainly || again).then_some((Kind::Water, SURE))
-    }
-
-    /// "Sorry, …", or "no, …" at its beginning.
-    fn corrects(&self) -> bool {
-        let no = |hit: &&Hit<Told>| hit.meaning == Told::NoneOfThese && hit.span.start == 0;
-        self.told.iter().any(|hit| hit.meaning == Told::Correction) || self.told.iter().any(|hit| no(&hit))
-    }
-
-    fn undoes(&self) -> bool {
-        self.told.iter().any(|hit| hit.meaning == Told::Undo)
-    }
-
-    /// A month with a number beside it that makes no day: 31 June.
-    fn no_such_day(&self, text: &Text, reader: &Reader<'_>) -> bool {
-        (0..text.tokens.len()).any(|position| {
-            let month = matches!(reader.known.words.days.at(text, position), Some((DayWord::Month(_), _)));
-            let dated = self.days.iter().any(|day| day.span.contains(&position));
-            let number = |place: Option<usize>| {
-                let number = place.and_then(|place| text.tokens.get(place)).and_then(|token| token.number);
-                number.is_some_and(|number| (29.0..100.0).contains(&number) && number.fract() == 0.0)
-            };
-            month && !dated && (number(position.checked_sub(1)) || number(Some(position + 1)))
-        })
-    }
-
-    /// "5 hours of sun": the hours that are told.
-    fn sun_hours(&self) -> Option<f64> {
-        const LONGEST: f64 = 16.0;
-        let hours = self.quantities.durations.iter().find(|duration| duration.unit == TimeUnit::Hour)?;
-        (hours.value <= LONGEST).then_some(hours.value)
-    }
-
-    /// A new bed with its measures, told and not asked about.
-    fn is_new_bed(&self) -> bool {
-        let measured = self
-            .quantities
-            .dimensions
-            .iter()
-            .any(|found| found.diameter.is_some() || found.length.is_some() && found.width.is_some());
-        !self.asks && measured && self.told.iter().any(|hit| hit.meaning == Told::NewBed)
-    }
-
-    fn about_a_new_bed(&self) -> Option<(Kind, f64)> {
-        /// Measures beside a word for "new" leave little else (judgement).
-        const SURE: f64 = 0.85;
-        self.is_new_bed().then_some((Kind::Record, SURE))
-    }
-
-    /// What can be told without weighing words.
-    fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
-        self.about_water().or_else(|| self.about_a_new_bed()).or_else(|| self.about_work(text, reader))
-    }
-
-    /// Work that is told of a bed or crop, and nothing asked: a record, whatever its words lean to. A plant that looks
-    /// wrong after it is a trouble; a text of strange words is chatter.
-    fn about_work(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
-        /// A plain statement leaves little else (judgement).
-        const SURE: f64 = 0.8;
-        const STRANGE: f64 = 0.5;
-        let named = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_)));
-        let told = self.did.is_some() && named && !self.asks && !self.on_plant;
-        (told && self.strange(text, reader) < STRANGE).then_some((Kind::Record, SURE))
     }
 
     /// The words of the text with its names replaced by their class. Crops, sizes and days are replaced;
@@ -534,104 +454,6 @@ impl Found {
             }
         }
         reading
-    }
-
-    /// The words that tell what is asked about: neither fillers nor words that only ask. A word of romanised
-    /// Hindi may be an English one, so it is searched in both forms.
-    fn search_words(&self, text: &Text) -> Vec<String> {
-        let telling = |position: usize| {
-            !self.told.iter().any(|hit| {
-                hit.span.contains(&position) && matches!(hit.meaning, Told::Filler | Told::Question | Told::FollowUp)
-            })
-        };
-        let mut words = Vec::new();
-        for (_, token) in text.tokens.iter().enumerate().filter(|(position, _)| telling(*position)) {
-            for language in [text.language, Language::En] {
-                words.extend(index_word(token, language).filter(|word| !words.contains(word)));
-            }
-        }
-        words
-    }
-
-    /// Months that are named without a day of theirs.
-    fn months(&self, text: &Text, reader: &Reader<'_>) -> Vec<u32> {
-        let mut months = Vec::new();
-        for position in 0..text.tokens.len() {
-            let Some((DayWord::Month(month), length)) = reader.known.words.days.at(text, position) else { continue };
-            let dated = self.days.iter().any(|day| day.span.contains(&position));
-            // "may" is more often a verb, unless a month is what the sentence wants there.
-            let verb = text.normal(position) == "may"
-                && reader.known.words.sign(Sign::NotMonth, text, position + length).is_some();
-            if !dated && !verb && !months.contains(&month) {
-                months.push(month);
-            }
-        }
-        months
-    }
-
-    /// The share of the telling words (neither names nor everyday words) that no way of asking about growing has.
-    fn strange(&self, text: &Text, reader: &Reader<'_>) -> f64 {
-        let named = |position: usize| {
-            self.names.iter().any(|hit| hit.span.contains(&position))
-                || self.days.iter().any(|day| day.span.contains(&position))
-                || self.quantities.said.iter().any(|said| said.span.contains(&position))
-        };
-        let telling = text.tokens.iter().enumerate().filter(|(position, token)| {
-            token.is_word()
-                && token.normal.chars().count() >= 3
-                && !named(*position)
-                && !reader.known.ordinary.is(&token.normal)
-        });
-        let (mut all, mut strange) = (0.0, 0.0);
-        for (_, token) in telling {
-            all += 1.0;
-            let known = index_word(token, text.language).is_some_and(|word| reader.index.knows_of_care(&word));
-            strange += if known { 0.0 } else { 1.0 };
-        }
-        if all > 0.0 { strange / all } else { 0.0 }
-    }
-
-    /// Words of three letters and more that stand in no phrase, name or list; neighbours are one.
-    fn unknown_words(&self, text: &Text, reader: &Reader<'_>) -> Vec<String> {
-        let covered = |position: usize| {
-            self.names.iter().any(|hit| hit.span.contains(&position))
-                || self.told.iter().any(|hit| hit.span.contains(&position))
-                || self.days.iter().any(|day| day.span.contains(&position))
-                || self.quantities.said.iter().any(|said| said.span.contains(&position))
-                || reader.known.words.days.at(text, position).is_some()
-        };
-        let unknown = |(position, token): &(usize, &Token)| {
-            let word = index_word(token, text.language);
-            token.is_word()
-                && token.normal.chars().count() >= 3
-                && !covered(*position)
-                && word.is_some_and(|word| !reader.index.knows(&word))
-        };
-        let mut all: Vec<(usize, String)> = Vec::new();
-        for (position, token) in text.tokens.iter().enumerate().filter(unknown) {
-            match all.last_mut() {
-                Some((last, words)) if *last + 1 == position => {
-                    *last = position;
-                    *words = format!("{words} {}", token.text);
-                }
-                _ => all.push((position, token.text.clone())),
-            }
-        }
-        all.into_iter().map(|(_, words)| words).collect()
-    }
-
-    /// Nothing but a word for "why".
-    fn is_why(&self, text: &Text) -> bool {
-        let words = text.tokens.iter().filter(|token| token.normal.chars().any(char::is_alphanumeric)).count();
-        self.told.iter().any(|hit| hit.meaning == Told::Why && hit.span.len() >= words)
-    }
-
-    /// No word that any phrase, name or list has.
-    fn is_senseless(&self, text: &Text, reader: &Reader<'_>) -> bool {
-        let known = |token| index_word(token, text.language).is_some_and(|word| reader.index.knows(&word));
-        let words = text.tokens.iter().filter(|token| token.normal.chars().any(char::is_alphabetic)).count();
-        let understood = text.tokens.iter().filter(|token| known(token)).count();
-        self.names.is_empty() && self.quantities.said.is_empty() && self.days.is_empty() && understood * 4 <= words
     }
 }
 

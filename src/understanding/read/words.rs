@@ -1,0 +1,105 @@
+//! What the words of a message are worth: those to search by, those that nothing here knows.
+
+use super::{Found, Reader, Told};
+use crate::knowledge::{DayWord, Sign};
+use crate::script::{Language, Text, Token, index_word};
+
+impl Found {
+    /// The words that tell what is asked about: neither fillers nor words that only ask. A word of romanised
+    /// Hindi may be an English one, so it is searched in both forms.
+    pub(super) fn search_words(&self, text: &Text) -> Vec<String> {
+        let telling = |position: usize| {
+            !self.told.iter().any(|hit| {
+                hit.span.contains(&position) && matches!(hit.meaning, Told::Filler | Told::Question | Told::FollowUp)
+            })
+        };
+        let mut words = Vec::new();
+        for (_, token) in text.tokens.iter().enumerate().filter(|(position, _)| telling(*position)) {
+            for language in [text.language, Language::En] {
+                words.extend(index_word(token, language).filter(|word| !words.contains(word)));
+            }
+        }
+        words
+    }
+
+    /// Months that are named without a day of theirs.
+    pub(super) fn months(&self, text: &Text, reader: &Reader<'_>) -> Vec<u32> {
+        let mut months = Vec::new();
+        for position in 0..text.tokens.len() {
+            let Some((DayWord::Month(month), length)) = reader.known.words.days.at(text, position) else { continue };
+            let dated = self.days.iter().any(|day| day.span.contains(&position));
+            // "may" is more often a verb, unless a month is what the sentence wants there.
+            let verb = text.normal(position) == "may"
+                && reader.known.words.sign(Sign::NotMonth, text, position + length).is_some();
+            if !dated && !verb && !months.contains(&month) {
+                months.push(month);
+            }
+        }
+        months
+    }
+
+    /// The share of the telling words (neither names nor everyday words) that no way of asking about growing has.
+    pub(super) fn strange(&self, text: &Text, reader: &Reader<'_>) -> f64 {
+        let named = |position: usize| {
+            self.names.iter().any(|hit| hit.span.contains(&position))
+                || self.days.iter().any(|day| day.span.contains(&position))
+                || self.quantities.said.iter().any(|said| said.span.contains(&position))
+        };
+        let telling = text.tokens.iter().enumerate().filter(|(position, token)| {
+            token.is_word()
+                && token.normal.chars().count() >= 3
+                && !named(*position)
+                && !reader.known.ordinary.is(&token.normal)
+        });
+        let (mut all, mut strange) = (0.0, 0.0);
+        for (_, token) in telling {
+            all += 1.0;
+            let known = index_word(token, text.language).is_some_and(|word| reader.index.knows_of_care(&word));
+            strange += if known { 0.0 } else { 1.0 };
+        }
+        if all > 0.0 { strange / all } else { 0.0 }
+    }
+
+    /// Words of three letters and more that stand in no phrase, name or list; neighbours are one.
+    pub(super) fn unknown_words(&self, text: &Text, reader: &Reader<'_>) -> Vec<String> {
+        let covered = |position: usize| {
+            self.names.iter().any(|hit| hit.span.contains(&position))
+                || self.told.iter().any(|hit| hit.span.contains(&position))
+                || self.days.iter().any(|day| day.span.contains(&position))
+                || self.quantities.said.iter().any(|said| said.span.contains(&position))
+                || reader.known.words.days.at(text, position).is_some()
+        };
+        let unknown = |(position, token): &(usize, &Token)| {
+            let word = index_word(token, text.language);
+            token.is_word()
+                && token.normal.chars().count() >= 3
+                && !covered(*position)
+                && word.is_some_and(|word| !reader.index.knows(&word))
+        };
+        let mut all: Vec<(usize, String)> = Vec::new();
+        for (position, token) in text.tokens.iter().enumerate().filter(unknown) {
+            match all.last_mut() {
+                Some((last, words)) if *last + 1 == position => {
+                    *last = position;
+                    *words = format!("{words} {}", token.text);
+                }
+                _ => all.push((position, token.text.clone())),
+            }
+        }
+        all.into_iter().map(|(_, words)| words).collect()
+    }
+
+    /// Nothing but a word for "why".
+    pub(super) fn is_why(&self, text: &Text) -> bool {
+        let words = text.tokens.iter().filter(|token| token.normal.chars().any(char::is_alphanumeric)).count();
+        self.told.iter().any(|hit| hit.meaning == Told::Why && hit.span.len() >= words)
+    }
+
+    /// No word that any phrase, name or list has.
+    pub(super) fn is_senseless(&self, text: &Text, reader: &Reader<'_>) -> bool {
+        let known = |token| index_word(token, text.language).is_some_and(|word| reader.index.knows(&word));
+        let words = text.tokens.iter().filter(|token| token.normal.chars().any(char::is_alphabetic)).count();
+        let understood = text.tokens.iter().filter(|token| known(token)).count();
+        self.names.is_empty() && self.quantities.said.is_empty() && self.days.is_empty() && understood * 4 <= words
+    }
+}
