@@ -171,6 +171,17 @@ harvest-reason = Counted over days of { $tmax } and nights of { $tmin }: some { 
 harvest-other-start = Only one date is known, so the time in the seedbed is a guess; trust the eye more than the day.
 harvest-signs = { $signs }
 harvest-expected = Expect { $grams } in all.
+harvest-supposed =
+    { $when ->
+        [today] { $crop }, { $how ->
+            [planted] planted out
+           *[sown] sown
+        } today: first pick { $day }, after some { $days } days.
+       *[later] { $crop }: it is not the time for it now. { $how ->
+            [planted] Planted out
+           *[sown] Sown
+        } when it fits again, about { $start }: first pick { $day }, after some { $days } days.
+    }
 harvest-say-when =
     { $how ->
         [planted] When was the { $crop } planted out? Then I can give the day.
@@ -1044,3 +1055,37 @@ spray-not-at-noon = No: not in the heat of the day or in sun, it burns the leave
 record-undone = Taken back: what I had noted is gone.
 record-which-day = There is no such day. Which day was it?
 new-bed-odd-size = That would be larger than a room. Say length, width and depth once more, with feet, inches or cm.
+
+## What a crop wants, and what there is
+
+wants-depth =
+    { $verdict ->
+        [enough] { $crop }: { $offered } is deep enough; it wants about { $needs } of mix.
+        [just] { $crop }: { $offered } just does; { $needs } of mix is better.
+        [short] { $crop }: { $offered } is too little; it wants { $needs } of mix.
+       *[unsaid] { $crop } wants about { $needs } of mix, so a box or pot two fingers deeper than that.
+    }
+wants-gap = A plant takes about { $gap } across: one to a pot of that width, more in a wider box.
+wants-sowing-depth =
+    { $as ->
+        [pieces] { $crop }: set { $pieces } { $cm } cm deep.
+       *[seed] { $crop }: { $cm } cm of fine mix over the seed.
+    }
+wants-sun =
+    { $verdict ->
+        [enough] { $crop }: { $offered } h of direct sun is enough; it wants about { $needs }.
+        [just] { $crop }: { $offered } h of direct sun just does; { $needs } is better.
+        [short] { $crop }: { $offered } h of direct sun is too little; it wants about { $needs }.
+       *[unsaid] { $crop } wants about { $needs } h of direct sun a day.
+    }
+wants-tray = { $crop } shoots: 3 to 5 cm of tray mix and bright shade are enough.
+working-depth = Depth of mix: { $needs } ({ $source }).
+working-sun = Direct sun: { $needs } h ({ $source }).
+bed-stands = { $bed }, { $size }: { $crops }.
+bed-empty = { $bed }, { $size }: nothing on record in it.
+bed-planting =
+    { $crop }, { $how ->
+        [planted] planted { $day }
+       *[sown] sown { $day }
+    }
+beds-more = And { $count } more.

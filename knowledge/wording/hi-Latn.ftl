@@ -171,6 +171,17 @@ harvest-reason = Din { $tmax } aur raat { $tmin } ke hisaab se gina: kul kareeb 
 harvest-other-start = Ek hi tareekh pata hai, isliye paudh kitne din ki thi yeh andaza hai; tareekh se zyada aankh par bharosa karein.
 harvest-signs = { $signs }
 harvest-expected = Ummeed: kul { $grams }.
+harvest-supposed =
+    { $when ->
+        [today] { $crop } aaj { $how ->
+            [planted] ropein
+           *[sown] boyein
+        } to pehli tudai { $day }, kareeb { $days } din mein.
+       *[later] { $crop }: abhi iska samay nahi hai. Samay aane par, { $start } ke aas-paas, { $how ->
+            [planted] ropein
+           *[sown] boyein
+        } to pehli tudai { $day }, kareeb { $days } din mein.
+    }
 harvest-say-when =
     { $how ->
         [planted] { $crop }: paudh kab lagayi thi? Batayein to din nikal aayega.
@@ -1041,3 +1052,37 @@ spray-not-at-noon = Nahi: din ki garmi ya dhoop mein nahi, patte jal jaate hain.
 record-undone = Wapas liya: jo note kiya tha, hat gaya.
 record-which-day = Aisi koi tareekh nahi hai. Kaun sa din tha?
 new-bed-odd-size = Yeh to kamre se bhi bada hoga. Lambai, chaudai aur gehrai phir se batayein, foot, inch ya cm mein.
+
+## Fasal ko kya chahiye, aur kya-kya hai
+
+wants-depth =
+    { $verdict ->
+        [enough] { $crop }: { $offered } gehrai kaafi hai; kareeb { $needs } mix chahiye.
+        [just] { $crop }: { $offered } mein bas kaam chal jayega; { $needs } mix behtar hai.
+        [short] { $crop }: { $offered } kam hai; { $needs } mix chahiye.
+       *[unsaid] { $crop }: kareeb { $needs } gehra mix chahiye, yaani dabba ya gamla usse do ungal zyada gehra.
+    }
+wants-gap = Ek paudha kareeb { $gap } jagah leta hai: itne chaude gamle mein ek, chaude dabbe mein zyada.
+wants-sowing-depth =
+    { $as ->
+        [pieces] { $crop }: { $pieces } { $cm } cm gehre lagayein.
+       *[seed] { $crop }: beej ke upar { $cm } cm baareek mix rakhein.
+    }
+wants-sun =
+    { $verdict ->
+        [enough] { $crop }: { $offered } ghante seedhi dhoop kaafi hai; kareeb { $needs } ghante chahiye.
+        [just] { $crop }: { $offered } ghante seedhi dhoop mein bas kaam chal jayega; { $needs } ghante behtar hai.
+        [short] { $crop }: { $offered } ghante seedhi dhoop kam hai; kareeb { $needs } ghante chahiye.
+       *[unsaid] { $crop }: din mein kareeb { $needs } ghante seedhi dhoop chahiye.
+    }
+wants-tray = { $crop } ke ankur: 3 se 5 cm tray mix aur khuli chhaya kaafi hai.
+working-depth = Mix ki gehrai: { $needs } ({ $source }).
+working-sun = Seedhi dhoop: { $needs } ghante ({ $source }).
+bed-stands = { $bed }, { $size }: { $crops }.
+bed-empty = { $bed }, { $size }: ismein kuchh darj nahi hai.
+bed-planting =
+    { $crop }, { $how ->
+        [planted] { $day } ko ropa
+       *[sown] { $day } ko boya
+    }
+beds-more = Aur { $count }.

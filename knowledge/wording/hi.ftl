@@ -171,6 +171,17 @@ harvest-reason = दिन { $tmax } और रात { $tmin } के हिस
 harvest-other-start = एक ही तारीख़ पता है, इसलिए पौध कितने दिन की थी यह अंदाज़ा है; तारीख़ से ज़्यादा आँख पर भरोसा करें।
 harvest-signs = { $signs }
 harvest-expected = उम्मीद: कुल { $grams }।
+harvest-supposed =
+    { $when ->
+        [today] { $crop } आज { $how ->
+            [planted] रोपें
+           *[sown] बोएँ
+        } तो पहली तुड़ाई { $day }, क़रीब { $days } दिन में।
+       *[later] { $crop }: अभी इसका समय नहीं है। समय आने पर, { $start } के आसपास, { $how ->
+            [planted] रोपें
+           *[sown] बोएँ
+        } तो पहली तुड़ाई { $day }, क़रीब { $days } दिन में।
+    }
 harvest-say-when =
     { $how ->
         [planted] { $crop }: पौध कब लगाई थी? बताएँ तो दिन निकल आएगा।
@@ -1041,3 +1052,37 @@ spray-not-at-noon = नहीं: दिन की गर्मी या धू
 record-undone = वापस लिया: जो नोट किया था, हट गया।
 record-which-day = ऐसी कोई तारीख़ नहीं है। कौन-सा दिन था?
 new-bed-odd-size = यह तो कमरे से भी बड़ा होगा। लंबाई, चौड़ाई और गहराई फिर से बताएँ, फुट, इंच या सेमी में।
+
+## फ़सल को क्या चाहिए, और क्या-क्या है
+
+wants-depth =
+    { $verdict ->
+        [enough] { $crop }: { $offered } गहराई काफ़ी है; क़रीब { $needs } मिक्स चाहिए।
+        [just] { $crop }: { $offered } में बस काम चल जाएगा; { $needs } मिक्स बेहतर है।
+        [short] { $crop }: { $offered } कम है; { $needs } मिक्स चाहिए।
+       *[unsaid] { $crop }: क़रीब { $needs } गहरा मिक्स चाहिए, यानी डिब्बा या गमला उससे दो उँगल ज़्यादा गहरा।
+    }
+wants-gap = एक पौधा क़रीब { $gap } जगह लेता है: इतने चौड़े गमले में एक, चौड़े डिब्बे में ज़्यादा।
+wants-sowing-depth =
+    { $as ->
+        [pieces] { $crop }: { $pieces } { $cm } सेमी गहरे लगाएँ।
+       *[seed] { $crop }: बीज के ऊपर { $cm } सेमी बारीक मिक्स रखें।
+    }
+wants-sun =
+    { $verdict ->
+        [enough] { $crop }: { $offered } घंटे सीधी धूप काफ़ी है; क़रीब { $needs } घंटे चाहिए।
+        [just] { $crop }: { $offered } घंटे सीधी धूप में बस काम चल जाएगा; { $needs } घंटे बेहतर है।
+        [short] { $crop }: { $offered } घंटे सीधी धूप कम है; क़रीब { $needs } घंटे चाहिए।
+       *[unsaid] { $crop }: दिन में क़रीब { $needs } घंटे सीधी धूप चाहिए।
+    }
+wants-tray = { $crop } के अंकुर: 3 से 5 सेमी ट्रे मिक्स और खुली छाया काफ़ी है।
+working-depth = मिक्स की गहराई: { $needs } ({ $source })।
+working-sun = सीधी धूप: { $needs } घंटे ({ $source })।
+bed-stands = { $bed }, { $size }: { $crops }।
+bed-empty = { $bed }, { $size }: इसमें कुछ दर्ज नहीं है।
+bed-planting =
+    { $crop }, { $how ->
+        [planted] { $day } को रोपा
+       *[sown] { $day } को बोया
+    }
+beds-more = और { $count }।

@@ -4,6 +4,7 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::handed_over::not_known;
 use super::line::{Line, Said};
+use super::{own_beds, wants};
 use crate::knowledge::{Article, Kind};
 use crate::understanding::Reading;
 
@@ -14,7 +15,10 @@ pub const NEAR_ENOUGH: f64 = 9.0;
 const AHEAD: f64 = 1.05;
 
 /// The article's two sentences, with its caution.
-pub fn answer(_reading: &Reading, facts: &Facts<'_>) -> Answer {
+pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if let Some(plain) = own_beds::answer(reading, facts).or_else(|| wants::answer(reading, facts)) {
+        return plain;
+    }
     if let Some(article) = article(facts) {
         return told(article);
     }

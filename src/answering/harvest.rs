@@ -8,6 +8,8 @@ use super::subject::{StandingCrop, Subject, subjects, which_bed};
 use crate::garden::{BedId, JobKind, Start};
 use crate::knowledge::{CountedFrom, SourceRef, WhenDue};
 use crate::needs::harvest::{HarvestWindow, grams_expected, harvest_window};
+use crate::needs::season::{Way, outlook, usual_way};
+use crate::needs::year::Year;
 use crate::understanding::Reading;
 use chrono::NaiveDate;
 
@@ -29,7 +31,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let mut answer = Answer::new(Outcome::Answered);
     let several = wanted.len() > 1;
     let mut undated = Vec::new();
-    for (position, (subject, mut standing)) in wanted.iter().copied().enumerate() {
+    for (position, (subject, standing)) in wanted.iter().enumerate() {
+        let mut standing = *standing;
         if let Some(start) = told_start(reading, &standing, subject.today()) {
             standing.start = Some(start);
         }
@@ -37,7 +40,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         let window = window(subject, &standing);
         match &window {
             Some(window) => ready(&mut answer, subject, &standing, window, (several, told)),
-            None => undated.push(standing),
+            None => undated.push((*subject, standing)),
         }
         expected(&mut answer, subject, &standing, several);
         if told {
@@ -45,7 +48,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         }
     }
     if answer.figures.iter().all(|figure| figure.name != "first_harvest") {
-        without_dates(&mut answer, &undated, reading, facts);
+        without_dates(&mut answer, &undated, reading);
     }
     answer
 }
@@ -196,20 +199,53 @@ fn signs(answer: &mut Answer, standing: &StandingCrop<'_>) {
     }
 }
 
-/// No start is known: the day of sowing is asked for, unless only the yield or the sign was wanted.
-fn without_dates(answer: &mut Answer, undated: &[StandingCrop<'_>], reading: &Reading, facts: &Facts<'_>) {
-    let Some(standing) = undated.first() else { return };
-    if facts.sites.is_empty() && facts.elsewhere.is_none() && reading.days.is_empty() {
+/// No start is known: what a start on the next fitting day would come to, and the day of sowing is asked for; neither
+/// where only the yield of a described bed or the sign was wanted.
+fn without_dates(answer: &mut Answer, undated: &[(&Subject<'_>, StandingCrop<'_>)], reading: &Reading) {
+    let Some((subject, standing)) = undated.first() else { return };
+    if subject.weather.is_none() && reading.days.is_empty() {
         return;
     }
-    if reading.measures.is_empty() && standing.start.is_none() {
-        let how = match standing.crop.harvest.counted_from {
-            CountedFrom::Sowing => "sown",
-            CountedFrom::Planting => "planted",
-        };
-        let question = Line::new("harvest-say-when")
-            .with("how", Said::Key(how))
-            .with("crop", Said::Crop(standing.crop.id.clone()));
-        answer.lines.push(question);
+    if !reading.measures.is_empty() || standing.start.is_some() {
+        return;
     }
+    let how = started_how(standing);
+    let crop = Said::Crop(standing.crop.id.clone());
+    if let Some((window, fits_today)) = supposed(subject, standing) {
+        answer.figures.push(Figure::date("first_harvest", window.first));
+        answer.cite(&window.sum.source);
+        let line = Line::new("harvest-supposed")
+            .with("when", Said::Key(if fits_today { "today" } else { "later" }))
+            .with("start", Said::Day(window.start.date()))
+            .with("how", Said::Key(how))
+            .with("crop", crop.clone())
+            .with("day", Said::Days(window.first))
+            .with("days", Said::Number(window.days as f64, 0));
+        answer.lines.insert(0, line);
+        working(answer, subject, standing, &window);
+    }
+    answer.lines.push(Line::new("harvest-say-when").with("how", Said::Key(how)).with("crop", crop));
+}
+
+const fn started_how(standing: &StandingCrop<'_>) -> &'static str {
+    match (standing.microgreen, standing.crop.harvest.counted_from) {
+        (false, CountedFrom::Planting) => "planted",
+        _ => "sown",
+    }
+}
+
+/// The harvest of what would start today, or on the next day that suits the crop; whether today does.
+fn supposed(subject: &Subject<'_>, standing: &StandingCrop<'_>) -> Option<(HarvestWindow, bool)> {
+    let weather = subject.weather.as_ref()?;
+    let today = subject.today();
+    let planted = started_how(standing) == "planted";
+    let way = match usual_way(standing.crop, standing.microgreen) {
+        Way::Seedbed if planted => Way::Planted,
+        way => way,
+    };
+    let outlook = outlook(standing.crop, way, &Year::around(weather, today)?);
+    let day = outlook.work_on(today)?;
+    let mut standing = standing.plain();
+    standing.start = Some(if planted { Start::Planted(day) } else { Start::Sown(day) });
+    Some((harvest_window(&standing, weather)?, day == today))
 }

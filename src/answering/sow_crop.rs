@@ -6,7 +6,7 @@ use super::figure::{Figure, FigureValue};
 use super::line::{Line, Said};
 use super::sow::{Asked, caution_heat};
 use super::sow_working::{walls, working};
-use super::subject::{Subject, crops, subjects};
+use super::subject::{Subject, crops, described_bed, subjects};
 use crate::garden::BedKind;
 use crate::knowledge::{Crop, PlantedAs, SourceRef};
 use crate::needs::season::{Fits, Hindrance, NURSERY_DAYS, Outlook, Way, emergence_days, outlook, usual_way};
@@ -28,7 +28,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
     }
     let several = wanted.len() > 1;
     let mut work = None;
-    let beds = if reading.beds_named { subjects(reading, facts).unwrap_or_default() } else { Vec::new() };
+    let described = described_bed(reading).is_some();
+    let beds = if reading.beds_named || described { subjects(reading, facts).unwrap_or_default() } else { Vec::new() };
     for (position, crop) in wanted.into_iter().enumerate() {
         let way = match usual_way(crop, reading.microgreen) {
             // Saplings with a day beside them are to be planted on it.

@@ -40,6 +40,16 @@ pub enum Point {
     Concentrate,
     /// What the bottle holds is not known.
     NotKnown,
+    /// How deep a bed, or how large a pot, a crop wants.
+    BedDepth,
+    /// How deep its seed goes.
+    SowingDepth,
+    /// How much sun a crop wants.
+    SunWanted,
+    /// The beds there are.
+    OwnBeds,
+    /// What grows in a bed.
+    Stands,
 }
 
 impl Point {

@@ -35,6 +35,8 @@ pub struct Trouble {
     pub comes_with: Vec<String>,
     /// It is met on sprouting trays.
     pub trays: bool,
+    /// Whoever names it saw it at work: nothing else need be asked.
+    pub plain_to_see: bool,
     /// Crops it is typical of; empty: any.
     pub crops: Vec<String>,
     pub sources: Vec<SourceRef>,
@@ -111,6 +113,8 @@ pub struct RawTrouble {
     comes_with: Vec<String>,
     #[serde(default)]
     trays: bool,
+    #[serde(default)]
+    plain_to_see: bool,
     first_steps: InThree<String>,
     watch_for: Option<InThree<String>>,
     pull_when: Option<InThree<String>>,
@@ -159,6 +163,7 @@ pub fn read(reader: &mut Reader<'_>, raw: RawTrouble) -> Option<(String, Trouble
         without: raw.without,
         comes_with: raw.comes_with,
         trays: raw.trays,
+        plain_to_see: raw.plain_to_see,
         first_steps: raw.first_steps,
         watch_for: raw.watch_for,
         pull_when: raw.pull_when,

@@ -50,6 +50,8 @@ const OTHER_WEATHER: f64 = 0.5;
 const AFTER_WORK: f64 = 2.5;
 const WITHOUT_WORK: f64 = 1.6;
 const NAMED: f64 = 40.0;
+/// Named by whoever saw it at work, as one sees a monkey.
+const SEEN_AT_WORK: f64 = 2_000.0;
 /// What is not met on trays.
 const NOT_ON_TRAYS: f64 = 0.05;
 /// What is none of the troubles here, and how well it explains any one sign.
@@ -118,7 +120,7 @@ fn weight(trouble: &Trouble, case: &Case, known: &Knowledge) -> f64 {
     }
     let drawn_by_another = case.named.iter().any(|named| trouble.comes_with.contains(named));
     if case.named.contains(&trouble.id) && !drawn_by_another {
-        weight *= NAMED;
+        weight *= if trouble.plain_to_see { SEEN_AT_WORK } else { NAMED };
     }
     weight
 }

@@ -2,7 +2,7 @@
 
 use super::{Found, Hit, Reader, Told};
 use crate::garden::JobKind;
-use crate::knowledge::{Aspect, DayWord, Kind, TimeUnit};
+use crate::knowledge::{Aspect, DayWord, Kind, Point, TimeUnit};
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
 
@@ -76,7 +76,37 @@ impl Found {
 
     /// What can be told without weighing words.
     pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
-        self.about_water().or_else(|| self.about_a_new_bed()).or_else(|| self.about_work(text, reader))
+        self.about_water()
+            .or_else(|| self.about_a_new_bed())
+            .or_else(|| self.about_work(text, reader))
+            .or_else(|| self.about_own_beds())
+            .or_else(|| self.about_what_a_crop_wants())
+    }
+
+    /// What beds there are, and what grows in one.
+    fn about_own_beds(&self) -> Option<(Kind, f64)> {
+        /// A phrase that leaves little else (judgement).
+        const SURE: f64 = 0.85;
+        let bed = |hit: &Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_) | Named::Site(_));
+        let other = |hit: &Hit<Named>| matches!(hit.meaning, Named::Mix(_) | Named::Trouble(_) | Named::SomeoneElse);
+        let says = |point| self.points().any(|said| said == point);
+        let asked = says(Point::OwnBeds) || says(Point::Stands) && self.names.iter().any(bed);
+        let of_others = self.told.iter().any(|hit| hit.meaning == Told::Others);
+        let plainly =
+            asked && !of_others && self.did.is_none() && self.signs.is_empty() && !self.names.iter().any(other);
+        plainly.then_some((Kind::Care, SURE))
+    }
+
+    /// How deep a bed and how much sun a crop wants. How deep its seed goes is told too.
+    fn about_what_a_crop_wants(&self) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.85;
+        let crop = self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)));
+        let laid = self.points().any(|point| point == Point::SowingDepth);
+        let asked = laid || self.points().any(|point| matches!(point, Point::BedDepth | Point::SunWanted));
+        let seed = !laid && self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Sow));
+        let full_size = self.quantities.dimensions.iter().any(|found| found.length.is_some() && found.width.is_some());
+        let told = self.did.is_some() && !laid;
+        (asked && crop && !seed && !full_size && !told && self.signs.is_empty()).then_some((Kind::Care, SURE))
     }
 
     /// Work that is told of a bed or crop, and nothing asked: a record, whatever its words lean to. A plant that looks
