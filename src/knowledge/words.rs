@@ -16,6 +16,8 @@ pub struct Words {
     pub days: Lexicon<DayWord>,
     pub spans: Lexicon<TimeUnit>,
     pub parts_of_day: Lexicon<PartOfDay>,
+    /// Days of a month in words, 1 to 31.
+    pub ordinals: Lexicon<u32>,
     signs: HashMap<Sign, Lexicon<()>>,
     to_come_endings: Vec<String>,
     done_endings: Vec<String>,
@@ -118,6 +120,7 @@ struct DaysFile {
     either: Vec<Offset>,
     weekdays: Vec<Numbered>,
     months: Vec<Numbered>,
+    ordinals: Vec<Numbered>,
     spans: Vec<SpanEntry>,
     #[serde(rename = "parts-of-day")]
     parts_of_day: Vec<PartEntry>,
@@ -171,6 +174,7 @@ impl Words {
             days: Lexicon::default(),
             spans: Lexicon::default(),
             parts_of_day: Lexicon::default(),
+            ordinals: Lexicon::default(),
             signs: HashMap::new(),
             to_come_endings: Vec::new(),
             done_endings: Vec::new(),
@@ -197,6 +201,12 @@ impl Words {
                 return Err(NotWords::UnknownNumber { what: "month", number: entry.number });
             }
             words.days.add(&entry.words, DayWord::Month(entry.number));
+        }
+        for entry in days.ordinals {
+            if !(1..=31).contains(&entry.number) {
+                return Err(NotWords::UnknownNumber { what: "day of a month", number: entry.number });
+            }
+            words.ordinals.add(&entry.words, entry.number);
         }
         for entry in days.spans {
             words.spans.add(&entry.words, entry.unit);

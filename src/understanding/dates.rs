@@ -64,8 +64,11 @@ struct Reader<'a> {
 impl Reader<'_> {
     fn day_at(&self, at: usize) -> Option<DayFound> {
         self.numeric(at)
+            .or_else(|| self.from_today(at))
             .or_else(|| self.day_of_named_month(at))
+            .or_else(|| self.worded_day_of_named_month(at))
             .or_else(|| self.named_month_and_day(at))
+            .or_else(|| self.day_of_near_month(at))
             .or_else(|| self.counted(at))
             .or_else(|| self.day_of_month(at))
             .or_else(|| self.word(at))
@@ -149,6 +152,61 @@ impl Reader<'_> {
         self.on(calendar::Written { day, month, year }, at..end)
     }
 
+    /// `first of june`, `पहली जून`.
+    fn worded_day_of_named_month(&self, at: usize) -> Option<DayFound> {
+        let (day, length) = self.words.ordinals.at(self.text, at)?;
+        let of = usize::from(matches!(self.text.normal(at + length), "of" | "ki" | "की"));
+        let (month, year, end) = self.month_at(at + length + of)?;
+        self.on(calendar::Written { day, month, year }, at..end)
+    }
+
+    /// `next month 5th`, `pichhle mahine ki 20 ko`, `5th of next month`.
+    fn day_of_near_month(&self, at: usize) -> Option<DayFound> {
+        if let Some((months, end)) = self.near_month(at) {
+            let end = end + usize::from(matches!(self.text.normal(end), "on" | "ki" | "ke" | "की" | "के" | ","));
+            let end = end + usize::from(self.text.normal(end) == "the");
+            let number = self.number_at(end)?;
+            let day = day_number(number.value)?;
+            let after = number.span.end;
+            let length = self.sign(Sign::OfMonth, after).or_else(|| self.sign(Sign::Marked, after))?;
+            return self.in_month(months, day, at..after + length);
+        }
+        let number = self.number_at(at)?;
+        let day = day_number(number.value)?;
+        let next = self.after_ordinal(number.span.end);
+        let of = usize::from(matches!(self.text.normal(next), "of" | "," | "in"));
+        if next + of == number.span.end {
+            return None;
+        }
+        let (months, end) = self.near_month(next + of)?;
+        self.in_month(months, day, at..end)
+    }
+
+    /// The last, this or the next month named there, counted from this one, and where its words end.
+    fn near_month(&self, at: usize) -> Option<(i32, usize)> {
+        let (months, length) = [(Sign::Last, -1), (Sign::This, 0), (Sign::Next, 1)]
+            .into_iter()
+            .find_map(|(sign, months)| Some((months, self.sign(sign, at)?)))?;
+        let (unit, word) = self.words.spans.at(self.text, at + length)?;
+        (unit == TimeUnit::Month).then_some((months, at + length + word))
+    }
+
+    fn in_month(&self, months: i32, day: u32, span: Range<usize>) -> Option<DayFound> {
+        let day = shifted(self.today.with_day(1)?, months)?.with_day(day)?;
+        Some(Self::single(day, span))
+    }
+
+    /// `aaj se 5 din baad`, `today plus 5 days` in Hindi order: one day, not two.
+    fn from_today(&self, at: usize) -> Option<DayFound> {
+        let Some((DayWord::Relative(0), length)) = self.words.days.at(self.text, at) else { return None };
+        let from = at + length;
+        if !matches!(self.text.normal(from), "se" | "से" | "from") {
+            return None;
+        }
+        let counted = self.counted(from + 1)?;
+        Some(DayFound { span: at..counted.span.end, ..counted })
+    }
+
     /// `april 20`, `April 20th, 2026`.
     fn named_month_and_day(&self, at: usize) -> Option<DayFound> {
         let Some((DayWord::Month(month), length)) = self.words.days.at(self.text, at) else { return None };
@@ -205,6 +263,9 @@ impl Reader<'_> {
         if lead == 0 && self.before(Sign::Repeating, at) {
             return None;
         }
+        if let Some(both) = self.weeks_and_days(count, unit, at, end) {
+            return Some(both);
+        }
         if let Some(length) = self.sign(Sign::Ago, end) {
             return self.away(count, unit, false).map(|day| Self::single(day, at..end + length));
         }
@@ -215,6 +276,21 @@ impl Reader<'_> {
             return None;
         }
         self.away(count, unit, true).map(|day| Self::single(day, span))
+    }
+
+    /// `2 weeks and 3 days ago`.
+    fn weeks_and_days(&self, weeks: f64, unit: TimeUnit, at: usize, end: usize) -> Option<DayFound> {
+        let joined = usize::from(matches!(self.text.normal(end), "and" | "n" | "&" | "aur" | "और"));
+        let days = self.number_at(end + joined).filter(|_| unit == TimeUnit::Week)?;
+        let Some((TimeUnit::Day, length)) = self.words.spans.at(self.text, days.span.end) else { return None };
+        let end = days.span.end + length;
+        let (length, ahead) = match (self.sign(Sign::Ago, end), self.sign(Sign::Later, end)) {
+            (Some(length), _) => (length, false),
+            (None, Some(length)) => (length, true),
+            (None, None) => return None,
+        };
+        let day = self.away(weeks.mul_add(7.0, days.value), TimeUnit::Day, ahead)?;
+        Some(Self::single(day, at..end + length))
     }
 
     fn away(&self, count: f64, unit: TimeUnit, ahead: bool) -> Option<NaiveDate> {
@@ -297,8 +373,9 @@ impl Reader<'_> {
             DayWord::Either(days) => shift(if self.told_done(&span) { -days } else { days })?,
             DayWord::Weekday(weekday) => self.weekday(weekday, &span)?,
             DayWord::ShortWeekday(weekday) => {
-                let before = self.text.normal(at.checked_sub(1)?);
-                let sure = matches!(before, "on" | "last" | "next" | "this" | "coming" | "due");
+                let before = at.checked_sub(1).map_or("", |before| self.text.normal(before));
+                let sure = matches!(before, "on" | "last" | "next" | "this" | "coming" | "due")
+                    || matches!(self.text.normal(span.end), "ko" | "को");
                 // "for sun" in lower case may be the light.
                 let capital = self.text.tokens.get(at).is_some_and(|token| token.text.starts_with(char::is_uppercase));
                 let likely = matches!(before, "for" | "by" | "till" | "until" | "before" | "from" | "since");
@@ -315,7 +392,8 @@ impl Reader<'_> {
     fn weekday(&self, weekday: Weekday, span: &Range<usize>) -> Option<NaiveDate> {
         let ahead = i64::from(weekday.days_since(self.today.weekday()));
         let last = if ahead == 0 { -7 } else { ahead - 7 };
-        let days = if self.before(Sign::Last, span.start) {
+        let since = span.start.checked_sub(1).is_some_and(|before| self.text.normal(before) == "since");
+        let days = if since || self.before(Sign::Last, span.start) {
             last
         } else if self.before(Sign::This, span.start) {
             ahead

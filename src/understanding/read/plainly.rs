@@ -5,11 +5,17 @@ use crate::garden::JobKind;
 use crate::knowledge::{Aspect, DayWord, Kind, Point, TimeUnit};
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
+use std::ops::Range;
 
 impl Found {
     /// Days or weeks that something takes, in days.
     pub(super) fn for_days(&self) -> Option<f64> {
-        self.quantities.durations.iter().find_map(|duration| match duration.unit {
+        let of_a_day = |span: &Range<usize>| {
+            // "10 days back" names a day, and is no length of time.
+            self.days.iter().any(|day| day.span.start <= span.start && span.end <= day.span.end)
+        };
+        let lengths = self.quantities.durations.iter().filter(|duration| !of_a_day(&duration.span));
+        lengths.into_iter().find_map(|duration| match duration.unit {
             TimeUnit::Day => Some(duration.value),
             TimeUnit::Week => Some(duration.value * 7.0),
             _ => None,
