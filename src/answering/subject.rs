@@ -216,6 +216,15 @@ pub fn described_bed(reading: &Reading) -> Option<(Bed, bool)> {
     Some((bare(kind.unwrap_or(BedKind::Bag), Shape::Bag { volume, depth: None }), false))
 }
 
+/// What is longer or wider is a roof or a terrace, and no bed: nobody reaches its middle (judgement).
+fn is_of_a_bed(measured: &Measured) -> bool {
+    const LONGEST_M: f64 = 4.0;
+    const WIDEST_M: f64 = 2.5;
+    let side = |written: Option<Written>| written.and_then(Written::length).map_or(0.0, |length| length.as_metres());
+    let (length, width) = (side(measured.length), side(measured.width));
+    length.max(width) <= LONGEST_M && length.min(width) <= WIDEST_M && side(measured.diameter) <= WIDEST_M
+}
+
 /// The largest thing measured in a message: beside a box, a smaller one is its tray.
 pub fn box_measures(reading: &Reading) -> Option<Measured> {
     let area = |measured: &&Measured| {
@@ -227,6 +236,7 @@ pub fn box_measures(reading: &Reading) -> Option<Measured> {
         .measures
         .iter()
         .filter(|measured| measured.diameter.is_some() || measured.length.is_some() && measured.width.is_some())
+        .filter(|measured| is_of_a_bed(measured))
         .max_by(|a, b| area(a).total_cmp(&area(b)))
         .copied()
 }

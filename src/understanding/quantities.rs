@@ -98,6 +98,7 @@ pub fn read(text: &Text, words: &Words) -> Quantities {
     }
     join(text, words, &mut items);
     share_units(&mut items);
+    share_across(text, words, &mut items);
     let mut found = Quantities::default();
     for item in &items {
         match item.of {
@@ -228,6 +229,36 @@ fn share_units(items: &mut [Item]) {
             if let Some(before) = items.get_mut(place - 1) {
                 before.of = of;
             }
+        }
+    }
+}
+
+/// Gives a size without any unit that of the other measures of its message: `four by two, one foot deep`, `4x2 box 10
+/// in deep` (feet: a box of so few inches has no depth of ten), `120 x 60 cm, 30 deep`.
+fn share_across(text: &Text, words: &Words, items: &mut [Item]) {
+    /// A side of more feet than this is no side of a box (judgement).
+    const LONGEST_FT: f64 = 15.0;
+    let unit_of = |item: &Item| match item.of {
+        Some(Of::Unit(unit)) if unit.measures() == UnitOf::Length => Some(unit),
+        _ => None,
+    };
+    let units: Vec<Unit> = items.iter().filter_map(unit_of).collect();
+    let Some(&unit) = units.iter().find(|unit| **unit != Unit::Inch).or_else(|| units.first()) else { return };
+    let in_size: Vec<bool> = (0..items.len())
+        .map(|place| {
+            let joined = |place: Option<usize>| place.and_then(|place| items.get(place)).is_some_and(|item| item.times);
+            joined(Some(place)) || joined(place.checked_sub(1))
+        })
+        .collect();
+    for (item, in_size) in items.iter_mut().zip(in_size) {
+        if item.of.is_some() {
+            continue;
+        }
+        if in_size {
+            let of_inches = unit == Unit::Inch && item.value <= LONGEST_FT;
+            item.of = Some(Of::Unit(if of_inches { Unit::Foot } else { unit }));
+        } else if words.sign(Sign::Depth, text, item.span.end).is_some() {
+            item.of = Some(Of::Unit(unit));
         }
     }
 }
