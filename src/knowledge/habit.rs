@@ -8,6 +8,7 @@
 //! same weights.
 
 use super::asking::Kind;
+use super::meanings::MEANING;
 use super::pack::{Packed, Ranked, Unpacking};
 use std::collections::HashMap;
 
@@ -192,10 +193,20 @@ fn kinds_of(kinds: impl Iterator<Item = Kind>) -> Vec<Kind> {
 /// Marks a run of letters among the features; no word begins with it.
 const LETTERS: &str = "#";
 
-/// Tells words, pairs of neighbours with the borders of the message, and runs of three letters. Class words are no
-/// letters.
+/// Tells words, pairs of neighbours with the borders of the message, runs of three letters, meanings, and pairs of
+/// meanings in their order, whatever stands between them. Class words are no letters; meanings stand at the end.
 fn each_feature(words: &[String], mut tell: impl FnMut(&str)) {
     let mut feature = String::new();
+    let (words, meanings) =
+        words.split_at(words.iter().position(|word| word.starts_with(MEANING)).unwrap_or(words.len()));
+    for (place, meaning) in meanings.iter().enumerate() {
+        tell(meaning);
+        for later in meanings.iter().skip(place + 1).filter(|later| *later != meaning) {
+            feature.clear();
+            feature.extend([meaning.as_str(), later]);
+            tell(&feature);
+        }
+    }
     for word in words {
         tell(word);
         if word.starts_with("class") {

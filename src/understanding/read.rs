@@ -15,7 +15,7 @@ use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use crate::garden::JobKind;
 use crate::knowledge::{
-    Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, class_word,
+    Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Slips, class_word,
 };
 use crate::quantity::UnitOf;
 use crate::script::{Language, Text, index_word};
@@ -41,7 +41,8 @@ pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &As
 
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     let found = Found::of(&text, reader, asker, today);
-    let verdict = decide(reader.index, &found.class_form(&text), found.evidence(&text, reader));
+    let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
+    let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
     let (kind, sureness) = found.plainly(&text, reader).unwrap_or((verdict.kind, verdict.sureness));
     let reading = found.reading(&text, reader, kind, sureness);
     if let Some(before) = &asker.before
