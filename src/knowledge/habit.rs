@@ -20,6 +20,8 @@ const STEP: f32 = 0.3;
 const LEAST_GRADIENT: f32 = 1e-3;
 /// What a run of letters counts against a word.
 const LETTERS_COUNT: f32 = 0.5;
+/// What a meaning counts against a word.
+const MEANINGS_COUNT: f32 = 0.5;
 
 /// The weights of each feature for each kind.
 #[derive(Debug, Clone, Default)]
@@ -142,8 +144,15 @@ impl Habit {
     fn weighed(&self, mut counts: Vec<(usize, f32)>) -> Weighed {
         counts.sort_unstable_by_key(|(row, _)| *row);
         let letters = self.features.starting_with(LETTERS);
+        let meant = self.features.starting_with(MEANING);
         for (row, value) in &mut counts {
-            let counts = if letters.contains(row) { LETTERS_COUNT } else { 1.0 };
+            let counts = if letters.contains(row) {
+                LETTERS_COUNT
+            } else if meant.contains(row) {
+                MEANINGS_COUNT
+            } else {
+                1.0
+            };
             let rarity = self.rarities.get(*row).copied().unwrap_or_default();
             *value = (1.0 + libm::logf(value.max(1.0))) * rarity * counts;
         }

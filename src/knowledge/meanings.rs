@@ -35,7 +35,7 @@ struct RawMeaning {
 }
 
 /// Marks a meaning among the words of a message; no word begins with it.
-pub const MEANING: char = '=';
+pub const MEANING: &str = "=";
 
 /// Whether a word with a slip of the finger in it still means what it nearly is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
