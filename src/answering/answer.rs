@@ -153,6 +153,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 /// A reading less sure than this is not answered: a person of the crew is asked.
 const SURE_ENOUGH: f64 = 0.65;
 
+/// From here on it is asked what was seen, where a trouble may be meant and no sign was told.
+const WORTH_ASKING: f64 = 0.35;
+
 fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(emergency) = reading.emergency {
         return emergency::answer(emergency);
@@ -167,6 +170,8 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return match care::instead(reading, facts) {
             Some(article) => care::told(article),
             None if reading.senseless => none::not_understood(),
+            // "My plant looks bad": what is seen is asked before a person is troubled.
+            None if reading.kind == Kind::Trouble && reading.sureness >= WORTH_ASKING => trouble::answer(reading, facts),
             None => handed_over::not_known(),
         };
     }

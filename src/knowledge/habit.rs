@@ -8,6 +8,7 @@
 //! same weights.
 
 use super::asking::Kind;
+use super::meanings::MEANING;
 use super::pack::{Packed, Ranked, Unpacking};
 use std::collections::HashMap;
 
@@ -19,6 +20,8 @@ const STEP: f32 = 0.3;
 const LEAST_GRADIENT: f32 = 1e-3;
 /// What a run of letters counts against a word.
 const LETTERS_COUNT: f32 = 0.5;
+/// What a meaning counts against a word.
+const MEANINGS_COUNT: f32 = 0.5;
 
 /// The weights of each feature for each kind.
 #[derive(Debug, Clone, Default)]
@@ -141,8 +144,15 @@ impl Habit {
     fn weighed(&self, mut counts: Vec<(usize, f32)>) -> Weighed {
         counts.sort_unstable_by_key(|(row, _)| *row);
         let letters = self.features.starting_with(LETTERS);
+        let meant = self.features.starting_with(MEANING);
         for (row, value) in &mut counts {
-            let counts = if letters.contains(row) { LETTERS_COUNT } else { 1.0 };
+            let counts = if letters.contains(row) {
+                LETTERS_COUNT
+            } else if meant.contains(row) {
+                MEANINGS_COUNT
+            } else {
+                1.0
+            };
             let rarity = self.rarities.get(*row).copied().unwrap_or_default();
             *value = (1.0 + libm::logf(value.max(1.0))) * rarity * counts;
         }
@@ -192,10 +202,20 @@ fn kinds_of(kinds: impl Iterator<Item = Kind>) -> Vec<Kind> {
 /// Marks a run of letters among the features; no word begins with it.
 const LETTERS: &str = "#";
 
-/// Tells words, pairs of neighbours with the borders of the message, and runs of three letters. Class words are no
-/// letters.
+/// Tells words, pairs of neighbours with the borders of the message, runs of three letters, meanings, and pairs of
+/// meanings in their order, whatever stands between them. Class words are no letters; meanings stand at the end.
 fn each_feature(words: &[String], mut tell: impl FnMut(&str)) {
     let mut feature = String::new();
+    let (words, meanings) =
+        words.split_at(words.iter().position(|word| word.starts_with(MEANING)).unwrap_or(words.len()));
+    for (place, meaning) in meanings.iter().enumerate() {
+        tell(meaning);
+        for later in meanings.iter().skip(place + 1).filter(|later| *later != meaning) {
+            feature.clear();
+            feature.extend([meaning.as_str(), later]);
+            tell(&feature);
+        }
+    }
     for word in words {
         tell(word);
         if word.starts_with("class") {

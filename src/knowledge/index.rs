@@ -3,10 +3,11 @@
 use super::article::Article;
 use super::asking::Kind;
 use super::habit::Habit;
+use super::meanings::Slips;
 use super::pack::{Packed, Ranked, Unpacking};
 use super::shelf::Shelf;
 use super::{Knowledge, kept};
-use crate::script::{Language, index_words_as};
+use crate::script::{Language, Text, index_words_as};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 use thiserror::Error;
@@ -63,7 +64,14 @@ impl Index {
                 let ways = ways.iter().map(|(_, words)| words.clone()).collect::<Vec<_>>();
                 move || Shelf::build(ways.iter().map(Vec::as_slice))
             });
-            let habit = Habit::of(&ways);
+            let meant = known.ways_of_asking.iter().map(|way| {
+                let tokens = Text::read_as(&way.phrase, way.language).tokens;
+                known.meanings.of(&tokens, way.language, Slips::Refused)
+            });
+            let with_meanings = |((kind, words), meant): (&(Kind, Vec<String>), Vec<String>)| {
+                (*kind, words.iter().cloned().chain(meant).collect())
+            };
+            let habit = Habit::of(&ways.iter().zip(meant).map(with_meanings).collect::<Vec<_>>());
             let gone = |_| tantivy::TantivyError::SystemError("a thread of the index ended early".to_owned());
             let (articles, asking) = (articles.join().map_err(gone)??, asking.join().map_err(gone)??);
             Ok(Self { asking, articles, ids: ids(known), ways: Ways::of(&ways), habit })
@@ -128,7 +136,7 @@ impl Index {
         found
     }
 
-    /// How usual these words are for each kind, as shares of 1.
+    /// How usual these words and meanings are for each kind, as shares of 1.
     #[must_use]
     pub fn leaning(&self, words: &[String]) -> Vec<(Kind, f64)> {
         self.habit.shares(words)

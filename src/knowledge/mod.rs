@@ -18,6 +18,7 @@ mod kept;
 mod lexicon;
 mod looks;
 mod material;
+mod meanings;
 mod mix;
 mod names;
 mod ordinary;
@@ -47,6 +48,7 @@ pub use index::{Found, Index, IndexFault, class_word};
 pub use lexicon::Lexicon;
 pub use looks::{LookWords, Looks};
 pub use material::{FeedUse, Material, MaterialKind, SprayUse};
+pub use meanings::{MEANING, Meanings, Slips};
 pub use mix::{Addition, Component, Mix, MixProperties};
 pub use names::{InThree, Names};
 pub use ordinary::Ordinary;
@@ -79,6 +81,7 @@ pub struct Knowledge {
     pub talk: Talk,
     pub looks: Looks,
     pub ordinary: Ordinary,
+    pub meanings: Meanings,
     /// The Fluent files of phrases, one a language, as text: `wording` reads them.
     pub phrases: InThree<String>,
     /// How many numbers stand in the files.
@@ -119,6 +122,7 @@ impl Knowledge {
                 words: words(files, &mut problems),
                 talk: talk::read(files, &mut problems),
                 ordinary: ordinary::read(files, &mut problems),
+                meanings: meanings::read(files, &mut problems),
                 looks: looks::read(files, &mut problems),
                 phrases: files.phrases(&mut problems),
                 ..Self::default()

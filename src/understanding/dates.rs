@@ -326,6 +326,15 @@ impl Reader<'_> {
         let number = self.number_at(at)?;
         let day = day_number(number.value)?;
         let end = number.span.end;
+        // "21 se 25 tareekh": both are of that month.
+        if let Some(through) = self.sign(Sign::Through, end)
+            && let Some(second) = self.number_at(end + through)
+            && day_number(second.value).is_some_and(|last| last > day)
+            && let Some(last) = self.day_of_month(end + through)
+        {
+            let first = last.first.with_day(day)?;
+            return Some(DayFound { first, last: last.last, span: at..last.span.end });
+        }
         let length = self.sign(Sign::OfMonth, end)?;
         let ordinal = matches!(self.text.normal(end), "th" | "st" | "nd" | "rd");
         let floor = self.text.tokens.get(end + length).is_some_and(crate::script::Token::is_word)

@@ -67,6 +67,8 @@ pub struct Gazetteer {
     names: Phrasebook<Named>,
     told: Phrasebook<Told>,
     things: Phrasebook<Told>,
+    /// What was seen of a bed's water: said loosely, with a word or two between.
+    seen: Phrasebook<Told>,
     signs: SignBook,
     emergencies: SignBook,
     ordinary: Ordinary,
@@ -79,11 +81,11 @@ impl Gazetteer {
         std::thread::scope(|scope| {
             let signs = scope.spawn(|| SignBook::of(known));
             let names = names(known);
-            let (told, things) = told(known);
+            let (told, things, seen) = told(known);
             // A thread that ended early left nothing behind; the work is done here instead.
             let signs = signs.join().unwrap_or_else(|_| SignBook::of(known));
             let emergencies = SignBook::of_emergencies(known);
-            Self { names, told, things, signs, emergencies, ordinary: known.ordinary.clone() }
+            Self { names, told, things, seen, signs, emergencies, ordinary: known.ordinary.clone() }
         })
     }
 
@@ -160,9 +162,13 @@ impl Gazetteer {
     pub fn told(&self, forms: &Forms) -> Vec<Hit<Told>> {
         let mut all = self.told.find_all(forms);
         all.extend(self.things.find_all(forms));
+        all.extend(self.seen.find_loosely(forms, SEEN_APART));
         all
     }
 }
+
+/// So many words may stand between those for what was seen: "dry again by lunch".
+const SEEN_APART: usize = 2;
 
 fn names(known: &Knowledge) -> Phrasebook<Named> {
     let mut names = Phrasebook::new(By::Stem, &known.ordinary);
@@ -194,11 +200,12 @@ fn names(known: &Knowledge) -> Phrasebook<Named> {
 
 /// The past tense alone says that a thing was done, so those words are compared whole; the things it was
 /// done with are compared by their stems.
-fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
+fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<Told>) {
     let talk = &known.talk;
     // Everyday words are what these lists are made of.
     let none = Ordinary::default();
     let (mut told, mut things) = (Phrasebook::new(By::Whole, &none), Phrasebook::new(By::Stem, &none));
+    let mut seen_words = Phrasebook::new(By::Whole, &none);
     for job in &talk.jobs {
         if let Some(kind) = JobKind::with_word(&job.job) {
             told.add(&job.did, &Told::Did(kind));
@@ -207,7 +214,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
     }
     for seen in &talk.seen {
         if let Some(kind) = SeenKind::with_word(&seen.what) {
-            told.add(&seen.words, &Told::Saw(kind));
+            seen_words.add(&seen.words, &Told::Saw(kind));
         }
     }
     for aspect in &talk.aspects {
@@ -240,5 +247,5 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
     for (words, meaning) in lists {
         told.add(words, &meaning);
     }
-    (told, things)
+    (told, things, seen_words)
 }

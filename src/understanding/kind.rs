@@ -42,15 +42,15 @@ pub struct Verdict {
 /// How many of the nearest ways of asking are looked at.
 const LOOKED_AT: usize = 40;
 
-/// Decides between the kinds.
-pub fn decide(index: &Index, words: &[String], evidence: Evidence) -> Verdict {
+/// Decides between the kinds by the words of a message and their meanings.
+pub fn decide(index: &Index, words: &[String], meant: &[String], evidence: Evidence) -> Verdict {
     let mut near: BTreeMap<Kind, f64> = BTreeMap::new();
     for found in index.ways_of_asking(words, LOOKED_AT) {
         let nearest = near.entry(found.what).or_default();
         *nearest = nearest.max(found.score);
     }
     let mut scores: Vec<(Kind, f64, f64)> = index
-        .leaning(words)
+        .leaning(&[words, meant].concat())
         .into_iter()
         .map(|(kind, share)| {
             let nearness = near.get(&kind).copied().unwrap_or_default();

@@ -5,7 +5,7 @@ use super::follow_up::{Says, completed};
 use super::read::{Reader, read_as, read_part};
 use super::reading::Reading;
 use crate::garden::JobKind;
-use crate::knowledge::Kind;
+use crate::knowledge::{Kind, Point};
 use crate::script::Text;
 use chrono::NaiveDate;
 
@@ -19,7 +19,8 @@ const LEAST_WORDS: usize = 2;
 #[must_use]
 pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> (Reading, Option<Reading>) {
     let whole = read_as(text, reader, asker, today);
-    if whole.why || whole.follow_up {
+    // After an accident "what now" asks about it, and is no request of its own.
+    if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) {
         return (whole, None);
     }
     match split(text, reader, asker, today) {

@@ -188,6 +188,35 @@ impl<T: Clone> Phrasebook<T> {
         all
     }
 
+    /// Phrases whose words come in their order with at most `apart` others between two of them, none of which denies.
+    #[must_use]
+    pub fn find_loosely(&self, forms: &Forms, apart: usize) -> Vec<Hit<T>> {
+        let (written, forms) = (&forms.written, forms.by(self.by));
+        let mut all = Vec::new();
+        for (map, words) in [(&self.english, &forms.english), (&self.hindi, &forms.hindi)] {
+            for start in 0..words.len() {
+                for entry in words.get(start).and_then(|word| map.get(word)).into_iter().flatten() {
+                    let mut end = start + 1;
+                    let fits = entry.words.iter().skip(1).all(|wanted| {
+                        let next = (end..words.len().min(end + apart + 1)).find(|at| words.get(*at) == Some(wanted));
+                        let denied = |from: usize, to: usize| {
+                            written
+                                .get(from..to)
+                                .is_some_and(|between| between.iter().any(|w| NOT.contains(&w.as_str())))
+                        };
+                        let found = next.filter(|next| !denied(end, *next));
+                        end = found.map_or(end, |next| next + 1);
+                        found.is_some()
+                    });
+                    if fits {
+                        all.push(Hit { span: start..end, meaning: entry.meaning.clone(), exact: true });
+                    }
+                }
+            }
+        }
+        all
+    }
+
     /// One-word phrases that are nearly a token's word, where `open` says that the token is still free.
     #[must_use]
     pub fn find_near(&self, forms: &Forms, open: impl Fn(usize) -> bool) -> Vec<Hit<T>> {
@@ -198,7 +227,12 @@ impl<T: Clone> Phrasebook<T> {
                 .into_iter()
                 .filter_map(|(map, words)| nearest(map, words.get(position)?))
                 .min_by_key(|(slips, _)| *slips);
-            if let Some((_, meaning)) = best {
+            let pair = [(&self.english, &forms.english), (&self.hindi, &forms.hindi)]
+                .into_iter()
+                .find_map(|(map, words)| nearly_a_pair(map, words, position));
+            if let Some(hit) = pair {
+                all.push(hit);
+            } else if let Some((_, meaning)) = best {
                 all.push(Hit { span: position..position + 1, meaning, exact: false });
             }
         }
@@ -225,12 +259,38 @@ fn nearest<T: Clone>(map: &HashMap<String, Vec<Entry<T>>>, word: &str) -> Option
             let meaning = &phrases.iter().find(|entry| entry.words.len() == 1 && entry.spelled.is_empty())?.meaning;
             // People rarely miss the first letter; a word that begins otherwise is another word.
             let alike = known.chars().next() == word.chars().next();
-            let slips = near(known, word).filter(|_| alike)?;
+            let slips = near(known, word).filter(|_| alike && known.chars().count() >= SHORTEST_SLIP)?;
             Some((slips, known, meaning))
         })
         .min_by_key(|(slips, known, _)| (*slips, (*known).clone()))
         .map(|(slips, _, meaning)| (slips, meaning.clone()))
 }
+
+/// A name of two words, one as it is and the other, at this position, with a slip in it: `bitter guard`.
+fn nearly_a_pair<T: Clone>(map: &HashMap<String, Vec<Entry<T>>>, words: &[String], position: usize) -> Option<Hit<T>> {
+    let slipped = |known: &str, said: &str| {
+        let alike = known.chars().next() == said.chars().next() && said.chars().count() >= SHORTEST_SLIP;
+        alike && near(known, said).is_some()
+    };
+    let word = words.get(position)?;
+    if let Some(before) = position.checked_sub(1).and_then(|before| words.get(before)) {
+        let entries = map.get(before).into_iter().flatten();
+        for entry in entries {
+            if matches!(entry.words.as_slice(), [_, second] if slipped(second, word)) {
+                return Some(Hit { span: position - 1..position + 1, meaning: entry.meaning.clone(), exact: false });
+            }
+        }
+    }
+    let after = words.get(position + 1)?;
+    let pairs = map.values().flatten().filter(|entry| matches!(entry.words.as_slice(), [_, second] if second == after));
+    let mut found = pairs.filter(|entry| entry.words.first().is_some_and(|first| slipped(first, word)));
+    // The order of a map is none: the first by the alphabet.
+    let best = found.by_ref().min_by(|a, b| a.words.cmp(&b.words))?;
+    Some(Hit { span: position..position + 2, meaning: best.meaning.clone(), exact: false })
+}
+
+/// Words between those of a phrase that is said loosely turn it round.
+const NOT: [&str; 7] = ["not", "no", "never", "nahi", "nhi", "nahin", "नहीं"];
 
 fn without_overlaps<T>(mut all: Vec<Hit<T>>) -> Vec<Hit<T>> {
     all.sort_by_key(|hit| (std::cmp::Reverse(hit.span.len()), hit.span.start));

@@ -90,7 +90,7 @@ struct Item {
 #[must_use]
 pub fn read(text: &Text, words: &Words) -> Quantities {
     let mut items: Vec<Item> = Vec::new();
-    for number in numbers(text) {
+    for number in with_articles(text, words) {
         // A number inside a unit belongs to it: "ml per 1 litre".
         if items.last().is_none_or(|before| before.span.end <= number.span.start) {
             items.push(item(text, words, &number));
@@ -99,6 +99,7 @@ pub fn read(text: &Text, words: &Words) -> Quantities {
     join(text, words, &mut items);
     share_units(&mut items);
     share_across(text, words, &mut items);
+    share_percent(text, &mut items);
     let mut found = Quantities::default();
     for item in &items {
         match item.of {
@@ -120,6 +121,25 @@ pub fn read(text: &Text, words: &Words) -> Quantities {
     found.bare = bare(&items);
     found.counts = (0..items.len()).filter_map(|place| count(text, words, &items, place)).collect();
     found
+}
+
+/// The numbers of a text, and the article that stands for one in "a foot deep".
+fn with_articles(text: &Text, words: &Words) -> Vec<Number> {
+    let mut all = numbers(text);
+    let sides = [Sign::Depth, Sign::Width, Sign::Length];
+    for at in 0..text.tokens.len() {
+        let unit = || {
+            let (unit, length) = words.units.at(text, at + 1)?;
+            let side = sides.iter().any(|sign| words.sign(*sign, text, at + 1 + length).is_some());
+            (unit.measures() == UnitOf::Length && side).then_some(())
+        };
+        let taken = all.iter().any(|number| number.span.contains(&at));
+        if matches!(text.normal(at), "a" | "an") && !taken && unit().is_some() {
+            all.push(Number { value: 1.0, span: at..at + 1, weak: false, worded: true });
+        }
+    }
+    all.sort_by_key(|number| number.span.start);
+    all
 }
 
 /// The number with the unit after it.
@@ -167,6 +187,12 @@ fn of(text: &Text, words: &Words, number: &Number) -> Option<(Of, usize)> {
 fn is_meant(text: &Text, words: &Words, at: usize, unit: Unit, number: &Number) -> bool {
     let touching = at > 0 && close(text, at - 1, 1);
     match (text.normal(at), unit) {
+        // The last side of "5 ft x 3 ft x 10 in box".
+        ("in", Unit::Inch)
+            if number.span.start > 0 && words.sign(Sign::Times, text, number.span.start - 1) == Some(1) =>
+        {
+            true
+        }
         ("in", Unit::Inch) => {
             let next = text.tokens.get(at + 1);
             let ends = next.is_none_or(|next| !next.is_word());
@@ -259,6 +285,23 @@ fn share_across(text: &Text, words: &Words, items: &mut [Item]) {
             item.of = Some(Of::Unit(if of_inches { Unit::Foot } else { unit }));
         } else if words.sign(Sign::Depth, text, item.span.end).is_some() {
             item.of = Some(Of::Unit(unit));
+        }
+    }
+}
+
+/// "35, 50 and 90 percent": all of them are.
+fn share_percent(text: &Text, items: &mut [Item]) {
+    for place in (1..items.len()).rev() {
+        let Some([before, item]) = items.get(place - 1..=place) else { continue };
+        let between = before.span.end..item.number.start;
+        let joins = |at| matches!(text.normal(at), "," | "and" | "or" | "/" | "n" | "&" | "aur" | "ya" | "और" | "या");
+        let listed = !between.is_empty() && between.len() <= 2 && between.clone().all(joins);
+        let percent = item.of == Some(Of::Unit(Unit::Percent)) && (1.0..=100.0).contains(&before.value);
+        if before.of.is_none() && listed && percent {
+            let of = item.of;
+            if let Some(before) = items.get_mut(place - 1) {
+                before.of = of;
+            }
         }
     }
 }

@@ -13,9 +13,9 @@ use super::own_beds::with_beds;
 use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
-use crate::garden::JobKind;
+use crate::garden::{BedKind, JobKind};
 use crate::knowledge::{
-    Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, class_word,
+    Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Slips, class_word,
 };
 use crate::quantity::UnitOf;
 use crate::script::{Language, Text, index_word};
@@ -41,7 +41,8 @@ pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &As
 
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     let found = Found::of(&text, reader, asker, today);
-    let verdict = decide(reader.index, &found.class_form(&text), found.evidence(&text, reader));
+    let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
+    let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
     let (kind, sureness) = found.plainly(&text, reader).unwrap_or((verdict.kind, verdict.sureness));
     let reading = found.reading(&text, reader, kind, sureness);
     if let Some(before) = &asker.before
@@ -102,9 +103,14 @@ impl Found {
         let slips = reader.gazetteer.told_nearly(&forms, |position| !known_word(position));
         names.extend(nearly);
         told.extend(slips.into_iter().filter(|slip| names.iter().all(|hit| hit.span != slip.span)));
+        // "Ruk jau" is to wait: no barley stands in it.
+        names.retain(|hit| {
+            let within = |told: &Hit<Told>| told.span.start <= hit.span.start && hit.span.end <= told.span.end;
+            !told.iter().any(|told| told.meaning == Told::Filler && told.span.len() > hit.span.len() && within(told))
+        });
         names.sort_by_key(|hit| hit.span.start);
         let asks = text.original.contains('?') || told.iter().any(|hit| hit.meaning == Told::Question);
-        let did = did(&told).or_else(|| picked(&told, &names, &quantities, asks));
+        let did = did(&told).or_else(|| given(&told, &names, &quantities, asks));
         let days = dates::read(text, &reader.known.words, today, did.is_some());
         let material = |kinds: &[MaterialKind]| {
             names.iter().any(|hit| match &hit.meaning {
@@ -177,6 +183,20 @@ impl Found {
         let counts = &self.quantities.counts;
         let several = counts.iter().find(|count| (count.value - 1.0).abs() > f64::EPSILON);
         several.or(counts.first()).map(|count| count.value)
+    }
+
+    /// What was measured. A round thing has one width: a pot "14 inches wide" has that diameter.
+    fn measures(&self) -> Vec<Measured> {
+        let kind = self.names.iter().find_map(|hit| match hit.meaning {
+            Named::BedKind(kind) => Some(kind),
+            _ => None,
+        });
+        let round = matches!(kind, Some(BedKind::Pot | BedKind::Basket));
+        let mut all: Vec<Measured> = self.quantities.dimensions.iter().map(measured).collect();
+        for one in all.iter_mut().filter(|one| round && one.length.is_none() && one.diameter.is_none()) {
+            one.diameter = one.width.take();
+        }
+        all
     }
 
     fn saw(&self) -> Option<crate::garden::SeenKind> {
@@ -394,7 +414,7 @@ impl Found {
             places: Vec::new(),
             days: self.days.iter().map(|day| (day.first, day.last)).collect(),
             quantities: self.quantities.said.iter().map(|said| said.written).collect(),
-            measures: self.quantities.dimensions.iter().map(measured).collect(),
+            measures: self.measures(),
             count: self.count(),
             months: self.months(text, reader),
             follows: self.told.iter().any(|hit| hit.meaning == Told::Follows),
@@ -505,12 +525,20 @@ fn did(told: &[Hit<Told>]) -> Option<JobKind> {
     }
 }
 
-/// "Got 400 g of tomatoes": a crop and a weight, told and not asked about.
-fn picked(told: &[Hit<Told>], names: &[Hit<Named>], quantities: &Quantities, asks: bool) -> Option<JobKind> {
-    let got = told.iter().any(|hit| hit.meaning == Told::Got);
+/// Told and not asked about: "got 400 g of tomatoes", a crop and a weight; "done, 4 L on the east box", a bed and a
+/// volume of nothing but water.
+fn given(told: &[Hit<Told>], names: &[Hit<Named>], quantities: &Quantities, asks: bool) -> Option<JobKind> {
+    let says = |what: Told| told.iter().any(|hit| hit.meaning == what);
+    let got = says(Told::Got);
     let crop = names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)));
-    let weighed = quantities.said.iter().any(|said| said.written.unit.measures() == UnitOf::Mass);
-    (got && crop && weighed && !asks).then_some(JobKind::Pick)
+    let bed = names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
+    let stuff = names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
+    let measured = |what: UnitOf| quantities.said.iter().any(|said| said.written.unit.measures() == what);
+    let plain = !asks && quantities.dimensions.is_empty() && !stuff;
+    if plain && crop && measured(UnitOf::Mass) && (got || says(Told::Thing(JobKind::Pick))) {
+        return Some(JobKind::Pick);
+    }
+    (plain && bed && measured(UnitOf::Volume) && (got || says(Told::Done))).then_some(JobKind::Water)
 }
 
 fn measured(found: &quantities::Dimensions) -> Measured {

@@ -67,8 +67,7 @@ impl Found {
     /// A new bed with its measures, told and not asked about.
     pub(super) fn is_new_bed(&self) -> bool {
         let measured = self
-            .quantities
-            .dimensions
+            .measures()
             .iter()
             .any(|found| found.diameter.is_some() || found.length.is_some() && found.width.is_some());
         !self.asks && measured && self.told.iter().any(|hit| hit.meaning == Told::NewBed)
@@ -122,7 +121,8 @@ impl Found {
         const SURE: f64 = 0.8;
         const STRANGE: f64 = 0.5;
         let named = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_)));
-        let told = self.did.is_some() && named && !self.asks && !self.on_plant;
+        let seen = self.saw().is_some();
+        let told = (self.did.is_some() && !self.on_plant || seen) && named && !self.asks;
         (told && self.strange(text, reader) < STRANGE).then_some((Kind::Record, SURE))
     }
 }
