@@ -40,6 +40,8 @@ pub enum Point {
     Concentrate,
     /// What the bottle holds is not known.
     NotKnown,
+    /// When something was done last, and by whom.
+    LastDone,
 }
 
 impl Point {
