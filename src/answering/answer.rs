@@ -171,7 +171,9 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
             Some(article) => care::told(article),
             None if reading.senseless => none::not_understood(),
             // "My plant looks bad": what is seen is asked before a person is troubled.
-            None if reading.kind == Kind::Trouble && reading.sureness >= WORTH_ASKING => trouble::answer(reading, facts),
+            None if reading.kind == Kind::Trouble && reading.sureness >= WORTH_ASKING => {
+                trouble::answer(reading, facts)
+            }
             None => handed_over::not_known(),
         };
     }

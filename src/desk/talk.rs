@@ -2,7 +2,7 @@
 
 use super::fetch::{Seen, seen};
 use super::house::House;
-use crate::answering::{Answer, Line, Outcome, answer};
+use crate::answering::{Answer, Line, Outcome, Said, answer};
 use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, Store, StoreError};
 use crate::script::Language;
 use crate::understanding::{Reader, Reading, read};
@@ -96,10 +96,17 @@ impl<'a> Desk<'a> {
         if there != today {
             (reading, second) = read(&message.text, &reader, &names, there);
         }
-        match before {
+        let speaks = reading.speaks.or(before.as_ref().and_then(|before| before.speaks));
+        let (mut reading, second) = match before {
             Some(before) if reading.why => (Reading { why: true, language: reading.language, ..before }, None),
+            Some(before) if reading.once_more => {
+                let (language, shorter) = (reading.language, reading.shorter);
+                (Reading { once_more: true, shorter, language, ..before }, None)
+            }
             _ => (reading, second),
-        }
+        };
+        reading.speaks = speaks;
+        (reading, second)
     }
 
     fn before(&self, asker: Option<&Person>, now: DateTime<FixedOffset>) -> Result<Option<Reading>, StoreError> {
@@ -124,17 +131,19 @@ impl<'a> Desk<'a> {
         mut answer: Answer,
         wrong: Vec<Record>,
     ) -> Reply {
-        let language = self.speaks.unwrap_or(reading.language);
-        let manner = Manner { language, devanagari_digits: reading.devanagari_digits, why: reading.why };
+        let language = reading.speaks.or(self.speaks).unwrap_or(reading.language);
+        let (why, short) = (reading.why, reading.shorter && reading.once_more);
+        let manner = Manner { language, devanagari_digits: reading.devanagari_digits, why, short };
         let put = |answer: &Answer| reply(answer, &self.house.known, self.house.phrases(language), manner);
         let mut said = put(&answer);
         let mut changes: Vec<Change> = Vec::new();
         // The working of a recorded answer is asked for, not the record again.
-        if !reading.why && (reading.undo || !answer.records.is_empty()) {
+        let again = reading.why || reading.once_more;
+        if !again && (reading.undo || !answer.records.is_empty()) {
             changes.extend(wrong.into_iter().map(Change::Remove));
             changes.extend(answer.records.iter().cloned().map(Change::Put));
         }
-        if answer.queued {
+        if answer.queued && !again {
             let at = message.now.with_timezone(&Utc);
             let who = asker.map(|person| person.id.clone());
             let question = Question::asked(who, at, &message.text, Some(said.text.clone()));
@@ -166,7 +175,17 @@ impl<'a> Desk<'a> {
 /// What was asked back is remembered with the reading, so that an answer to it is known as one.
 fn with_offered(reading: &Reading, answer: &Answer) -> Reading {
     let asked = reading.asked.saturating_add(u8::from(!answer.offered.is_empty()));
-    Reading { offered: answer.offered.clone(), asked, ..reading.clone() }
+    let beds = answer.choices.iter().flat_map(|choice| &choice.values);
+    let offered_beds = beds.filter_map(|(_, said)| if let Said::Bed(bed) = said { Some(bed.clone()) } else { None });
+    let offered_beds = offered_beds.collect();
+    Reading {
+        offered: answer.offered.clone(),
+        offered_beds,
+        asked,
+        once_more: false,
+        shorter: false,
+        ..reading.clone()
+    }
 }
 
 fn remembered(person: &Person, message: &Message, reading: &Reading) -> Option<Change> {

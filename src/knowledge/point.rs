@@ -50,6 +50,8 @@ pub enum Point {
     OwnBeds,
     /// What grows in a bed.
     Stands,
+    /// When something was done last, and by whom.
+    LastDone,
 }
 
 impl Point {

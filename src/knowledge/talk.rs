@@ -4,6 +4,7 @@ use super::files::Files;
 use super::names::Names;
 use super::point::Point;
 use super::problem::Problem;
+use crate::script::Language;
 use serde::{Deserialize, Serialize};
 
 /// The words of `words/talk.toml`. Ids of jobs, beds and things seen are those of garden files.
@@ -48,6 +49,24 @@ pub struct Talk {
     /// None of what was offered.
     #[serde(default)]
     pub none_of_these: Names,
+    /// Which of what was offered.
+    #[serde(default)]
+    pub nth: Vec<NthWords>,
+    /// The first two of what was offered.
+    #[serde(default)]
+    pub both: Names,
+    /// The same once more, in fewer words.
+    #[serde(default)]
+    pub shorter: Names,
+    /// The same once more in another language.
+    #[serde(default)]
+    pub speak: Vec<SpeakWords>,
+    /// The day after the one spoken of.
+    #[serde(default)]
+    pub day_after: Names,
+    /// "Did" where it asks.
+    #[serde(default)]
+    pub did_ask: Names,
     /// The mix of a bed has gone down.
     #[serde(default)]
     pub sunk: Names,
@@ -149,6 +168,24 @@ pub enum Emergency {
 #[serde(deny_unknown_fields)]
 pub struct BedWords {
     pub kind: String,
+    pub words: Names,
+}
+
+/// How people say a place among choices.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct NthWords {
+    /// From 1.
+    pub place: usize,
+    pub words: Names,
+}
+
+/// How people ask for a language.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SpeakWords {
+    /// `en`, `hi`, or `hi-Latn`.
+    pub language: Language,
     pub words: Names,
 }
 

@@ -59,6 +59,16 @@ pub enum Told {
     Got,
     NoneOfThese,
     Point(Point),
+    /// A place among what was offered, from 1.
+    Nth(usize),
+    Both,
+    Shorter,
+    /// The language that is asked for.
+    Speak(Language),
+    /// The day after the one spoken of.
+    DayAfter,
+    /// "Did" where it asks.
+    DidAsk,
 }
 
 /// Names and steering words of the knowledge base.
@@ -151,10 +161,8 @@ impl Gazetteer {
     /// Words for work done, nearly said, among the tokens still open.
     #[must_use]
     pub fn told_nearly(&self, forms: &Forms, open: impl Fn(usize) -> bool) -> Vec<Hit<Told>> {
-        let mut all =
-            self.told.find_near(forms, |position| open(position) && !self.ordinary.is(forms.written(position)));
-        all.retain(|hit| matches!(hit.meaning, Told::Did(_)));
-        all
+        let free = |position: usize| open(position) && !self.ordinary.is(forms.written(position));
+        self.told.find_near_of(forms, free, |meaning| matches!(meaning, Told::Did(_)))
     }
 
     /// Steering words in a text.
@@ -220,7 +228,13 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for aspect in &talk.aspects {
         told.add(&aspect.words, &Told::Aspect(aspect.aspect));
     }
-    let lists: [(&Names, Told); 19] = [
+    for nth in &talk.nth {
+        told.add(&nth.words, &Told::Nth(nth.place));
+    }
+    for speak in &talk.speak {
+        told.add(&speak.words, &Told::Speak(speak.language));
+    }
+    let lists: [(&Names, Told); 23] = [
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),
@@ -240,6 +254,10 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         (&talk.pronoun, Told::Pronoun),
         (&talk.got, Told::Got),
         (&talk.none_of_these, Told::NoneOfThese),
+        (&talk.both, Told::Both),
+        (&talk.shorter, Told::Shorter),
+        (&talk.day_after, Told::DayAfter),
+        (&talk.did_ask, Told::DidAsk),
     ];
     for point in &talk.points {
         told.add(&point.words, &Told::Point(point.point));

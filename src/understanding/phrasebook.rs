@@ -220,16 +220,28 @@ impl<T: Clone> Phrasebook<T> {
     /// One-word phrases that are nearly a token's word, where `open` says that the token is still free.
     #[must_use]
     pub fn find_near(&self, forms: &Forms, open: impl Fn(usize) -> bool) -> Vec<Hit<T>> {
+        self.find_near_of(forms, open, |_| true)
+    }
+
+    /// The same among the phrases of wanted meanings alone.
+    #[must_use]
+    pub fn find_near_of(
+        &self,
+        forms: &Forms,
+        open: impl Fn(usize) -> bool,
+        wanted: impl Fn(&T) -> bool,
+    ) -> Vec<Hit<T>> {
         let forms = forms.by(self.by);
         let mut all = Vec::new();
         for position in (0..forms.english.len()).filter(|position| open(*position)) {
             let best = [(&self.english, &forms.english), (&self.hindi, &forms.hindi)]
                 .into_iter()
-                .filter_map(|(map, words)| nearest(map, words.get(position)?))
+                .filter_map(|(map, words)| nearest(map, words.get(position)?, &wanted))
                 .min_by_key(|(slips, _)| *slips);
             let pair = [(&self.english, &forms.english), (&self.hindi, &forms.hindi)]
                 .into_iter()
-                .find_map(|(map, words)| nearly_a_pair(map, words, position));
+                .find_map(|(map, words)| nearly_a_pair(map, words, position))
+                .filter(|hit| wanted(&hit.meaning));
             if let Some(hit) = pair {
                 all.push(hit);
             } else if let Some((_, meaning)) = best {
@@ -250,13 +262,20 @@ fn bent(sound: &str) -> Vec<String> {
     all
 }
 
-fn nearest<T: Clone>(map: &HashMap<String, Vec<Entry<T>>>, word: &str) -> Option<(usize, T)> {
+fn nearest<T: Clone>(
+    map: &HashMap<String, Vec<Entry<T>>>,
+    word: &str,
+    wanted: &impl Fn(&T) -> bool,
+) -> Option<(usize, T)> {
     if word.chars().count() < SHORTEST_SLIP {
         return None;
     }
     map.iter()
         .filter_map(|(known, phrases)| {
-            let meaning = &phrases.iter().find(|entry| entry.words.len() == 1 && entry.spelled.is_empty())?.meaning;
+            let meaning = &phrases
+                .iter()
+                .find(|entry| entry.words.len() == 1 && entry.spelled.is_empty() && wanted(&entry.meaning))?
+                .meaning;
             // People rarely miss the first letter; a word that begins otherwise is another word.
             let alike = known.chars().next() == word.chars().next();
             let slips = near(known, word).filter(|_| alike && known.chars().count() >= SHORTEST_SLIP)?;

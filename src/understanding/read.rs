@@ -1,5 +1,6 @@
 //! A text, who wrote it and on which day → its reading.
 
+mod asked_back;
 mod plainly;
 mod words;
 
@@ -44,7 +45,13 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
     let (kind, sureness) = found.plainly(&text, reader).unwrap_or((verdict.kind, verdict.sureness));
-    let reading = found.reading(&text, reader, kind, sureness);
+    let mut reading = found.reading(&text, reader, kind, sureness);
+    if let Some(before) = &asker.before {
+        if let Some(chosen) = found.chosen(&text, &reading, before) {
+            return chosen;
+        }
+        found.with_day_after(&mut reading, before);
+    }
     if let Some(before) = &asker.before
         && let Some(reading) = corrected(&reading, before, found.corrects())
             .or_else(|| undone(&reading, before, found.undoes()))
@@ -58,7 +65,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
         return with_beds(reading, asker);
     }
     let reading = match &asker.before {
-        Some(before) => completed(reading, before, found.says(&text, reader, &kind, verdict.nearness)),
+        Some(before) => completed(reading, before, found.says(&text, reader, before, &kind, verdict.nearness)),
         None => reading,
     };
     with_beds(reading, asker)
@@ -91,6 +98,10 @@ impl Found {
             day.is_some_and(|(_, length)| length == span.len())
         };
         told.retain(|hit| !(matches!(hit.meaning, Told::Did(_)) && is_day(&hit.span)));
+        // "Did" in "did I miss it" asks, and tells of nothing done.
+        let asks_did: Vec<Range<usize>> =
+            told.iter().filter(|hit| hit.meaning == Told::DidAsk).map(|hit| hit.span.clone()).collect();
+        told.retain(|hit| hit.meaning != Told::Done || asks_did.iter().all(|did| !did.contains(&hit.span.start)));
         let mut names = reader.gazetteer.names(&forms, asker);
         // What no phrase and no name has may be a name with a slip of the finger in it.
         let known_word = |position: usize| {
@@ -109,7 +120,11 @@ impl Found {
             !told.iter().any(|told| told.meaning == Told::Filler && told.span.len() > hit.span.len() && within(told))
         });
         names.sort_by_key(|hit| hit.span.start);
-        let asks = text.original.contains('?') || told.iter().any(|hit| hit.meaning == Told::Question);
+        // "May" of "1 may" asks nothing.
+        let dated = dates::read(text, &reader.known.words, today, false);
+        told.retain(|hit| hit.meaning != Told::Question || dated.iter().all(|day| !day.span.contains(&hit.span.start)));
+        let asks =
+            text.original.contains('?') || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk));
         let did = did(&told).or_else(|| given(&told, &names, &quantities, asks));
         let days = dates::read(text, &reader.known.words, today, did.is_some());
         let material = |kinds: &[MaterialKind]| {
@@ -297,11 +312,24 @@ impl Found {
     fn answers_about_trouble(&self, text: &Text, reading: &Reading, before: &Reading) -> Option<Reading> {
         /// An answer has at most so many tokens.
         const LONGEST: usize = 12;
+        /// So sure a reading of another kind is a question of its own (judgement).
+        const OTHER: f64 = 0.85;
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
         let unknown = says(Told::Point(Point::NotKnown));
         let (yes, none) = (says(Told::Yes), says(Told::NoneOfThese) && self.signs.is_empty());
         let waits = before.kind == Kind::Trouble && before.asked > 0;
-        let named = !self.signs.is_empty() || !reading.crops.is_empty() || !reading.beds.is_empty();
+        let nth = self.nth().and_then(|place| before.offered.get(place - 1)).filter(|_| self.signs.is_empty());
+        let named = nth.is_some() || !self.signs.is_empty() || !reading.crops.is_empty() || !reading.beds.is_empty();
+        // What is seen on another plant, or asked about something else, is no answer.
+        let other_plant = !self.signs.is_empty()
+            && !before.crops.is_empty()
+            && !reading.crops.is_empty()
+            && reading.crops.iter().all(|crop| !before.crops.contains(crop));
+        let other_matter =
+            self.asks && self.signs.is_empty() && reading.kind != Kind::Trouble && reading.sureness > OTHER;
+        if other_plant || other_matter {
+            return None;
+        }
         if !waits || text.tokens.len() > LONGEST || !(named || yes || none || unknown) {
             return None;
         }
@@ -320,6 +348,7 @@ impl Found {
             now.beds_named = reading.beds_named;
         }
         let mut seen = self.signs.clone();
+        seen.extend(nth.cloned());
         if yes && seen.is_empty() && before.offered.len() == 1 {
             seen.clone_from(&before.offered);
         }
@@ -337,7 +366,7 @@ impl Found {
     }
 
     /// Whether the message says its kind, and what it is about.
-    fn says(&self, text: &Text, reader: &Reader<'_>, kind: &Kind, nearness: f64) -> Says {
+    fn says(&self, text: &Text, reader: &Reader<'_>, before: &Reading, kind: &Kind, nearness: f64) -> Says {
         /// A message nearer than this to a way of asking has a kind of its own.
         const HAS_A_KIND: f64 = 0.45;
         // "How many days?" asks on; a question with a thing in it has a kind of its own.
@@ -369,6 +398,14 @@ impl Found {
         if keeps {
             return Says::NoKind;
         }
+        let sized_or_named = !bare || !self.days.is_empty();
+        // "No, 6 ft x 3 ft", "and if only 8 inches deep?": what was asked before, of something else.
+        let changes = self.corrects() && text.tokens.len() <= CORRECTION && sized_or_named && self.did.is_none();
+        let other_size =
+            ties && self.names.is_empty() && !self.quantities.dimensions.is_empty() && nearness < HAS_A_KIND;
+        if (changes && !self.asks || other_size) && before.kind != Kind::Record {
+            return Says::NoKind;
+        }
         // What is in a bottle is only told in answer to a question.
         if text.tokens.len() <= SHORT && self.points().any(Point::tells_product) {
             return Says::NoKind;
@@ -379,7 +416,11 @@ impl Found {
         // A size is enough where no crop is needed.
         let sized = matches!(kind, Kind::Mix | Kind::Build | Kind::Load) && !self.quantities.dimensions.is_empty();
         let subject = sized || self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_) | Named::OwnBed(_)));
-        let leans = self.told.iter().any(|hit| hit.meaning == Told::Pronoun);
+        // The same sort of question again, with nothing it is about, is about the same.
+        let all = self.told.iter().any(|hit| hit.meaning == Told::All);
+        let same = *kind == before.kind && *kind != Kind::Sow && !all;
+        let ends = self.told.iter().any(|hit| hit.meaning == Told::FollowUp && hit.span.end == text.tokens.len());
+        let leans = same || ends || self.told.iter().any(|hit| hit.meaning == Told::Pronoun);
         let needs_subject = !matches!(kind, Kind::None | Kind::Person | Kind::Care | Kind::Due | Kind::Record);
         if needs_subject && !subject && (ties || leans || text.tokens.len() <= SHORT) {
             Says::NoSubject
@@ -410,6 +451,10 @@ impl Found {
             denied: Vec::new(),
             offered: Vec::new(),
             asked: 0,
+            offered_beds: Vec::new(),
+            speaks: self.speaks(),
+            once_more: self.once_more(text),
+            shorter: self.shorter(),
             none_of_these: false,
             places: Vec::new(),
             days: self.days.iter().map(|day| (day.first, day.last)).collect(),
@@ -479,6 +524,9 @@ impl Found {
 
 /// A message that is as good as one of the ways of asking says all, however it begins.
 const HAS_A_KIND_OF_ITS_OWN: f64 = 0.75;
+
+/// A correction has at most so many tokens.
+const CORRECTION: usize = 12;
 
 /// A message of so few tokens without a subject leans on what was said before.
 const SHORT: usize = 6;

@@ -50,6 +50,17 @@ pub struct Reading {
     /// How often something was asked back about a trouble.
     #[serde(default)]
     pub asked: u8,
+    /// Beds offered in a question that was asked back.
+    #[serde(default)]
+    pub offered_beds: Vec<BedId>,
+    /// The language asked for, here or before in the conversation.
+    #[serde(default)]
+    pub speaks: Option<Language>,
+    /// The last answer is asked for once more: in another language, or in fewer words.
+    #[serde(default)]
+    pub once_more: bool,
+    #[serde(default)]
+    pub shorter: bool,
     /// None of what was offered is meant.
     #[serde(default)]
     pub none_of_these: bool,

@@ -33,6 +33,8 @@ pub struct Manner {
     pub devanagari_digits: bool,
     /// The working is what was asked for.
     pub why: bool,
+    /// The first line and the cautions alone.
+    pub short: bool,
 }
 
 /// The cautions that are never crowded out of the text.
@@ -55,6 +57,9 @@ pub fn reply(answer: &Answer, known: &Knowledge, phrases: &Phrases, manner: Mann
     // What was handed over or stopped has no working to show.
     let worked = manner.why && answer.outcome == Outcome::Answered && !working.is_empty();
     let mut shown = if worked { working.clone() } else { lines };
+    if manner.short && answer.outcome != Outcome::AskedBack {
+        shown.truncate(1);
+    }
     if !cautions.is_empty() {
         for caution in cautions.iter().take(CAUTIONS_IN_TEXT) {
             let mut values = fluent_bundle::FluentArgs::new();

@@ -1,0 +1,70 @@
+//! Short messages that answer what was asked back, or want the last answer put otherwise.
+
+use super::{Found, Reading, Told};
+use crate::garden::BedId;
+use crate::script::{Language, Text};
+use chrono::Days;
+
+/// Such a message has at most so many tokens.
+const SHORT: usize = 7;
+
+impl Found {
+    fn has(&self, what: &Told) -> bool {
+        self.told.iter().any(|hit| hit.meaning == *what)
+    }
+
+    /// The place among what was offered, from 1.
+    pub(super) fn nth(&self) -> Option<usize> {
+        // "The second one": the later place is meant, "one" is no place then.
+        self.told.iter().filter_map(|hit| if let Told::Nth(place) = hit.meaning { Some(place) } else { None }).max()
+    }
+
+    /// The language that is asked for.
+    pub(super) fn speaks(&self) -> Option<Language> {
+        self.told.iter().find_map(|hit| if let Told::Speak(language) = hit.meaning { Some(language) } else { None })
+    }
+
+    pub(super) fn shorter(&self) -> bool {
+        self.has(&Told::Shorter)
+    }
+
+    /// Nothing but a wish for another language or fewer words.
+    pub(super) fn once_more(&self, text: &Text) -> bool {
+        let wish = self.speaks().is_some() || self.shorter();
+        let bare = self.names.is_empty() && self.signs.is_empty() && self.quantities.said.is_empty();
+        wish && bare && text.tokens.len() <= SHORT
+    }
+
+    /// Which of the beds that were offered is meant, named by its place: "the second", "dono". Words that tell no
+    /// place leave the question as it was.
+    pub(super) fn chosen(&self, text: &Text, reading: &Reading, before: &Reading) -> Option<Reading> {
+        let offered = &before.offered_beds;
+        let named = !reading.crops.is_empty() || reading.beds_named || !self.quantities.said.is_empty();
+        if offered.is_empty() || named || text.tokens.len() > SHORT || self.did.is_some() {
+            return None;
+        }
+        let beds: Vec<BedId> = match (self.nth(), self.has(&Told::Both)) {
+            (_, true) => offered.iter().take(2).cloned().collect(),
+            (Some(place), _) => vec![offered.get(place - 1)?.clone()],
+            (None, _) => return None,
+        };
+        Some(Reading {
+            beds,
+            beds_named: true,
+            offered_beds: Vec::new(),
+            follow_up: true,
+            language: reading.language,
+            devanagari_digits: reading.devanagari_digits,
+            why: false,
+            ..before.clone()
+        })
+    }
+
+    /// "And the day after?": after the day spoken of.
+    pub(super) fn with_day_after(&self, reading: &mut Reading, before: &Reading) {
+        let after = before.days.last().and_then(|(_, last)| last.checked_add_days(Days::new(1)));
+        if let Some(day) = after.filter(|_| self.has(&Told::DayAfter) && reading.days.is_empty()) {
+            reading.days.push((day, day));
+        }
+    }
+}
