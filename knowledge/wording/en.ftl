@@ -1044,3 +1044,26 @@ spray-not-at-noon = No: not in the heat of the day or in sun, it burns the leave
 record-undone = Taken back: what I had noted is gone.
 record-which-day = There is no such day. Which day was it?
 new-bed-odd-size = That would be larger than a room. Say length, width and depth once more, with feet, inches or cm.
+
+# --- What was done last; messages about the conversation itself ---
+last-done =
+    { $bed }: last { $job ->
+        [water] watered
+        [spray] sprayed
+        [feed] fed
+        [pick] picked
+       *[other] done
+    } on { $day }{ $amount ->
+        [none] {""}
+       *[other] , { $amount }
+    }.
+last-none =
+    { $bed }: not { $job ->
+        [water] watered
+        [spray] sprayed
+        [feed] fed
+        [pick] picked
+       *[other] done
+    } yet, as far as it was told here.
+last-who = Who did it is not kept here.
+speaks-set = From here on in English. What would you like to know?

@@ -1041,3 +1041,26 @@ spray-not-at-noon = Nahi: din ki garmi ya dhoop mein nahi, patte jal jaate hain.
 record-undone = Wapas liya: jo note kiya tha, hat gaya.
 record-which-day = Aisi koi tareekh nahi hai. Kaun sa din tha?
 new-bed-odd-size = Yeh to kamre se bhi bada hoga. Lambai, chaudai aur gehrai phir se batayein, foot, inch ya cm mein.
+
+# --- What was done last; messages about the conversation itself ---
+last-done =
+    { $bed }: pichhli baar { $job ->
+        [water] paani
+        [spray] spray
+        [feed] khaad
+        [pick] tudai
+       *[other] kaam
+    } { $day } ko{ $amount ->
+        [none] {""}
+       *[other] , { $amount }
+    }.
+last-none =
+    { $bed }: { $job ->
+        [water] paani
+        [spray] spray
+        [feed] khaad
+        [pick] tudai
+       *[other] kaam
+    } ka yahan kuchh darj nahi hai.
+last-who = Kisne kiya, yeh yahan nahi rakha jaata.
+speaks-set = Ab se roman Hindi mein. Kya jaanna chahenge?

@@ -1041,3 +1041,26 @@ spray-not-at-noon = नहीं: दिन की गर्मी या धू
 record-undone = वापस लिया: जो नोट किया था, हट गया।
 record-which-day = ऐसी कोई तारीख़ नहीं है। कौन-सा दिन था?
 new-bed-odd-size = यह तो कमरे से भी बड़ा होगा। लंबाई, चौड़ाई और गहराई फिर से बताएँ, फुट, इंच या सेमी में।
+
+# --- What was done last; messages about the conversation itself ---
+last-done =
+    { $bed }: पिछली बार { $job ->
+        [water] पानी
+        [spray] छिड़काव
+        [feed] खाद
+        [pick] तुड़ाई
+       *[other] काम
+    } { $day } को{ $amount ->
+        [none] {""}
+       *[other] , { $amount }
+    }।
+last-none =
+    { $bed }: { $job ->
+        [water] पानी
+        [spray] छिड़काव
+        [feed] खाद
+        [pick] तुड़ाई
+       *[other] काम
+    } का यहाँ कुछ दर्ज नहीं है।
+last-who = किसने किया, यह यहाँ नहीं रखा जाता।
+speaks-set = अब से हिंदी में। क्या जानना चाहेंगे?

@@ -42,6 +42,8 @@ pub enum Point {
     NotKnown,
     /// When something was done last, and by whom.
     LastDone,
+    /// By whom.
+    Who,
 }
 
 impl Point {
