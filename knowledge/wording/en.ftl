@@ -1089,3 +1089,26 @@ bed-planting =
        *[sown] sown { $day }
     }
 beds-more = And { $count } more.
+
+# --- What was done last; messages about the conversation itself ---
+last-done =
+    { $bed }: last { $job ->
+        [water] watered
+        [spray] sprayed
+        [feed] fed
+        [pick] picked
+       *[other] done
+    } on { $day }{ $amount ->
+        [none] {""}
+       *[other] , { $amount }
+    }.
+last-none =
+    { $bed }: not { $job ->
+        [water] watered
+        [spray] sprayed
+        [feed] fed
+        [pick] picked
+       *[other] done
+    } yet, as far as it was told here.
+last-who = Who did it is not kept here.
+speaks-set = From here on in English. What would you like to know?

@@ -1086,3 +1086,26 @@ bed-planting =
        *[sown] { $day } ko boya
     }
 beds-more = Aur { $count }.
+
+# --- What was done last; messages about the conversation itself ---
+last-done =
+    { $bed }: pichhli baar { $job ->
+        [water] paani
+        [spray] spray
+        [feed] khaad
+        [pick] tudai
+       *[other] kaam
+    } { $day } ko{ $amount ->
+        [none] {""}
+       *[other] , { $amount }
+    }.
+last-none =
+    { $bed }: { $job ->
+        [water] paani
+        [spray] spray
+        [feed] khaad
+        [pick] tudai
+       *[other] kaam
+    } ka yahan kuchh darj nahi hai.
+last-who = Kisne kiya, yeh yahan nahi rakha jaata.
+speaks-set = Ab se roman Hindi mein. Kya jaanna chahenge?

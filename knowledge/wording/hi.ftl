@@ -1086,3 +1086,26 @@ bed-planting =
        *[sown] { $day } को बोया
     }
 beds-more = और { $count }।
+
+# --- What was done last; messages about the conversation itself ---
+last-done =
+    { $bed }: पिछली बार { $job ->
+        [water] पानी
+        [spray] छिड़काव
+        [feed] खाद
+        [pick] तुड़ाई
+       *[other] काम
+    } { $day } को{ $amount ->
+        [none] {""}
+       *[other] , { $amount }
+    }।
+last-none =
+    { $bed }: { $job ->
+        [water] पानी
+        [spray] छिड़काव
+        [feed] खाद
+        [pick] तुड़ाई
+       *[other] काम
+    } का यहाँ कुछ दर्ज नहीं है।
+last-who = किसने किया, यह यहाँ नहीं रखा जाता।
+speaks-set = अब से हिंदी में। क्या जानना चाहेंगे?

@@ -5,8 +5,8 @@ use super::figure::Figure;
 use super::line::Line;
 use super::shown::ReadingShown;
 use super::{
-    build, care, due, emergency, feed, handed_over, harvest, load, mix, none, record, refused, seed, shade, sow, space,
-    spray, trouble, water,
+    build, care, due, emergency, feed, handed_over, harvest, last_done, load, mix, none, record, refused, seed, shade,
+    sow, space, spray, trouble, water,
 };
 use crate::garden::Record;
 use crate::knowledge::{Kind, SourceRef};
@@ -135,6 +135,10 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         // A danger of the roof was heard in it, whatever else it asked for.
         answer.reading.kind = Kind::Load;
     }
+    if reading.emergency.is_none() && refused::shoots(reading, facts).is_some() {
+        // Whether one may grow it is what was asked.
+        answer.reading.kind = Kind::Sow;
+    }
     let by_article = !answer.articles.is_empty() && reading.sureness < SURE_ENOUGH;
     if by_article && answer.outcome == Outcome::Answered && answer.reading.kind != Kind::Feed {
         answer.reading.kind = Kind::Care;
@@ -180,6 +184,10 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(article) = care::of_harm(facts) {
         return care::told(article);
     }
+    last_done::answer(reading, facts, || of_kind(reading, facts)).unwrap_or_else(|| of_kind(reading, facts))
+}
+
+fn of_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     match reading.kind {
         Kind::Water => water::answer(reading, facts),
         Kind::Harvest => harvest::answer(reading, facts),

@@ -19,6 +19,7 @@ mod figure;
 mod handed_over;
 mod harvest;
 mod hint;
+mod last_done;
 mod line;
 mod load;
 mod load_working;

@@ -6,6 +6,10 @@ use crate::understanding::Reading;
 
 /// Short and polite; nothing invented, nothing revealed, nothing recorded.
 pub fn answer(reading: &Reading) -> Answer {
+    if reading.once_more && reading.speaks.is_some() {
+        let choices = ["choice-water", "choice-harvest", "choice-person"].map(Line::new).to_vec();
+        return Answer::ask(Line::new("speaks-set"), choices);
+    }
     if reading.senseless {
         return not_understood();
     }

@@ -52,6 +52,8 @@ pub enum Point {
     Stands,
     /// When something was done last, and by whom.
     LastDone,
+    /// By whom.
+    Who,
 }
 
 impl Point {

@@ -383,8 +383,13 @@ impl Reader<'_> {
             DayWord::Weekday(weekday) => self.weekday(weekday, &span)?,
             DayWord::ShortWeekday(weekday) => {
                 let before = at.checked_sub(1).map_or("", |before| self.text.normal(before));
+                let after = self.text.normal(span.end);
+                // "wed and thurs": the other day makes it one.
+                let listed = matches!(after, "and" | "or" | "&" | "n" | "," | "aur" | "ya")
+                    && matches!(self.words.days.at(self.text, span.end + 1), Some((DayWord::Weekday(_), _)));
                 let sure = matches!(before, "on" | "last" | "next" | "this" | "coming" | "due")
-                    || matches!(self.text.normal(span.end), "ko" | "को");
+                    || matches!(after, "ko" | "को")
+                    || listed;
                 // "for sun" in lower case may be the light.
                 let capital = self.text.tokens.get(at).is_some_and(|token| token.text.starts_with(char::is_uppercase));
                 let likely = matches!(before, "for" | "by" | "till" | "until" | "before" | "from" | "since");

@@ -26,6 +26,8 @@ pub struct Evidence {
     pub picking: bool,
     /// A sowing or planting is told as the ground of a question.
     pub started: bool,
+    /// A month is named without a day: "is June ok for it".
+    pub month: bool,
     pub sprays: About,
     pub feeds: About,
 }
@@ -99,6 +101,7 @@ fn leaning(kind: Kind, evidence: Evidence) -> f64 {
         Kind::Harvest if evidence.started && evidence.picking => 0.90,
         Kind::Harvest if evidence.started => 0.30,
         Kind::Record | Kind::Sow if evidence.started => -0.25,
+        Kind::Sow if evidence.month && evidence.asks && evidence.sizes == 0 => 0.35,
         Kind::Record if evidence.told && !evidence.asks => 0.45,
         Kind::Record if evidence.told => 0.0,
         Kind::Record => -0.35,

@@ -12,6 +12,9 @@ use chrono::NaiveDate;
 /// A part must be surer than this to stand by itself.
 const SURE_ALONE: f64 = 0.7;
 
+/// What follows a plain statement of work may be less sure, since the work says what it is about.
+const SURE_AFTER_WORK: f64 = 0.6;
+
 /// A part has at least so many words.
 const LEAST_WORDS: usize = 2;
 
@@ -24,7 +27,13 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
         return (whole, None);
     }
     match split(text, reader, asker, today) {
-        Some((first, second)) if stand_apart(&first, &second) && !cut(&whole, &first, &second) => (first, Some(second)),
+        Some((first, second))
+            if stand_apart(&first, &second, today, text)
+                && !cut(&whole, &first, &second)
+                && !is_start(&whole, &first) =>
+        {
+            (first, Some(second))
+        }
         _ => (whole, None),
     }
 }
@@ -43,21 +52,36 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         let first = read_part(parts.0, read.language, reader, &alone, today);
         let second = read_part(parts.1, read.language, reader, &alone, today);
         let (first, second) = (as_told(first), as_told(second));
+        let second = as_due_again(&first, second);
         let sure = first.sureness.min(second.sureness);
         if best.as_ref().is_none_or(|(before, ..)| sure > *before) {
             best = Some((sure, first, second));
         }
     }
     let (sure, first, second) = best?;
-    if sure < SURE_ALONE {
+    let told = first.kind == Kind::Record && first.did.is_some() && first.sureness >= SURE_ALONE;
+    if sure < if told { SURE_AFTER_WORK } else { SURE_ALONE } {
         return None;
     }
     // What one part leaves unsaid, the other says: "how much water for okra and when is it ready".
     let mut second = Reading { follow_up: false, ..completed(second, &first, Says::NoSubject) };
-    // A watering told beside "again today?" is what the answer counts from.
-    if first.did == Some(JobKind::Water) && second.kind == Kind::Water && second.did.is_none() {
+    // Work told beside "again today?", "when next?", "when may we pick?" is what the answer counts from, not what was
+    // on record before.
+    let of_that = match first.did {
+        Some(JobKind::Water) => second.kind == Kind::Water,
+        Some(JobKind::Spray) => second.kind == Kind::Spray,
+        Some(JobKind::Feed) => second.kind == Kind::Feed,
+        _ => false,
+    };
+    if of_that && second.did.is_none() {
         second.did = first.did;
         second.days.splice(0..0, first.days.iter().copied());
+        if second.days.is_empty() && first.did != Some(JobKind::Water) {
+            second.days.push((today, today));
+        }
+        if second.materials.is_empty() {
+            second.materials.clone_from(&first.materials);
+        }
     }
     let first = if first.crops.is_empty() && first.measures.is_empty() && !first.beds_named {
         Reading { follow_up: false, ..completed(first, &second, Says::NoSubject) }
@@ -73,6 +97,24 @@ fn as_told(part: Reading) -> Reading {
         return Reading { kind: Kind::Record, sureness: part.sureness.max(SURE_ALONE), ..part };
     }
     part
+}
+
+/// "Fed today, when next?", "neem sprayed yesterday, may we pick?": what is asked after work without naming anything is
+/// asked of that work.
+fn as_due_again(first: &Reading, second: Reading) -> Reading {
+    let bare = second.crops.is_empty() && !second.beds_named && second.measures.is_empty() && second.did.is_none();
+    let again = second.asks && second.points.contains(&Point::Time);
+    let kind = match first.did {
+        Some(JobKind::Spray) if bare && (again || second.kind == Kind::Harvest) => Kind::Spray,
+        Some(JobKind::Feed) if bare && again && second.kind != Kind::Water => Kind::Feed,
+        _ => return second,
+    };
+    Reading { kind, sureness: second.sureness.max(SURE_ALONE), ..second }
+}
+
+/// A sowing told as the ground of a question about its harvest is no record beside it.
+fn is_start(whole: &Reading, first: &Reading) -> bool {
+    whole.kind == Kind::Harvest && matches!(first.did, Some(JobKind::Sow | JobKind::Plant))
 }
 
 /// The border runs through the measures of one thing: "a box of 3 x 2 ft, 10 in deep".
@@ -100,7 +142,7 @@ fn borders(text: &Text) -> Vec<(usize, usize)> {
 /// Two requests are two only where their kinds differ, and where one is not the ground of the other:
 /// "sowed radish on 25 April, when is it ready" is one question, and whether one may pick after a spray is
 /// a question about the spray, as is when the next one is due.
-fn stand_apart(first: &Reading, second: &Reading) -> bool {
+fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str) -> bool {
     let ground = |told: &Reading, asked: &Reading, told_first: bool| {
         let started = matches!(told.did, Some(JobKind::Sow | JobKind::Plant | JobKind::Spray));
         let again = match told.did {
@@ -108,19 +150,39 @@ fn stand_apart(first: &Reading, second: &Reading) -> bool {
             Some(JobKind::Feed) => asked.kind == Kind::Feed,
             _ => false,
         };
-        // Work told of a bed by its name is noted as well.
-        let noted = told_first && told.beds_named && told.kind == Kind::Record;
+        // Work told of a bed by its name is noted as well, and of a crop where it was just done.
+        let fresh = told.days.iter().all(|(day, _)| (today - *day).num_days() <= 1) && !tells_of_last(text);
+        let which = told.beds_named || !told.crops.is_empty() && fresh && told.did != Some(JobKind::Spray);
+        let noted = told_first && which && told.kind == Kind::Record;
         !noted && (again || started && asked.kind == Kind::Harvest)
     };
-    let talk = |reading: &Reading| matches!(reading.kind, Kind::None | Kind::Care | Kind::Trouble);
+    // A trouble stands beside a call for a person, or beside what is wrong with another crop.
+    let other_crop = first.crops.iter().all(|crop| !second.crops.contains(crop));
+    let two_troubles = first.kind == Kind::Trouble
+        && second.kind == Kind::Trouble
+        && [first, second].iter().all(|part| !part.crops.is_empty() && !part.signs.is_empty())
+        && other_crop;
+    let calls = first.kind == Kind::Person || second.kind == Kind::Person;
+    let talk = |reading: &Reading| {
+        matches!(reading.kind, Kind::None | Kind::Care) || reading.kind == Kind::Trouble && !calls && !two_troubles
+    };
     // "seed for beans, one 6 foot row": what neither asks nor tells is no request.
-    let differ = first.kind != second.kind || first.kind == Kind::Record && first.did != second.did;
+    let differ = first.kind != second.kind || first.kind == Kind::Record && first.did != second.did || two_troubles;
     let speaks = |reading: &Reading| {
         /// "Spacing for chilli" asks without a word that asks.
         const PLAINLY: f64 = 0.8;
+        /// A size told with so sure a kind is a request, not the ground of one.
+        const SURELY: f64 = 0.9;
         // A size told by itself is the ground of the question beside it.
         let about = (!reading.crops.is_empty() || reading.beds_named) && reading.quantities.is_empty();
-        reading.asks || reading.did.is_some() || reading.saw.is_some() || about && reading.sureness >= PLAINLY
+        // "Weight of a 3x2x1 ft box": nothing but a request has these words.
+        let request = !reading.measures.is_empty() && reading.sureness >= SURELY;
+        reading.asks
+            || reading.did.is_some()
+            || reading.saw.is_some()
+            || request
+            || about && reading.sureness >= PLAINLY
+            || matches!(reading.kind, Kind::Trouble) && !reading.signs.is_empty()
     };
     speaks(first)
         && speaks(second)
@@ -129,4 +191,10 @@ fn stand_apart(first: &Reading, second: &Reading) -> bool {
         && !ground(second, first, false)
         && !talk(first)
         && !talk(second)
+}
+
+/// "Last fed on 4 May. Next?" tells what was done before; nothing is to be noted.
+fn tells_of_last(text: &str) -> bool {
+    const LAST: [&str; 8] = ["last", "previous", "pichli", "pichla", "aakhri", "पिछली", "पिछला", "आख़िरी"];
+    Text::read(text).tokens.iter().any(|token| LAST.contains(&token.normal.as_str()))
 }

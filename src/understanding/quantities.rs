@@ -96,6 +96,8 @@ pub fn read(text: &Text, words: &Words) -> Quantities {
             items.push(item(text, words, &number));
         }
     }
+    items.extend(articles(text, words, &items));
+    items.sort_by_key(|item| item.span.start);
     join(text, words, &mut items);
     share_units(&mut items);
     share_across(text, words, &mut items);
@@ -140,6 +142,34 @@ fn with_articles(text: &Text, words: &Words) -> Vec<Number> {
     }
     all.sort_by_key(|number| number.span.start);
     all
+}
+
+/// "An inch down", "a kilo of tomatoes": the article stands for one of a length or weight. (A litre after an article is
+/// mostly the litre of a strength.)
+fn articles(text: &Text, words: &Words, items: &[Item]) -> Vec<Item> {
+    let free = |at: usize| items.iter().all(|item| !(item.span.start..item.span.end).contains(&at));
+    (0..text.tokens.len())
+        .filter(|at| matches!(text.normal(*at), "a" | "an") && free(*at) && free(*at + 1))
+        .filter_map(|at| {
+            let (unit, length) = words.units.at(text, at + 1)?;
+            let worded = text.tokens.get(at + 1).is_some_and(|token| token.normal.chars().count() > 2);
+            let meant = worded && matches!(unit.measures(), UnitOf::Length | UnitOf::Mass);
+            let per = at.checked_sub(1).is_some_and(|before| {
+                matches!(text.normal(before), "times" | "many" | "per" | "half")
+                    || words.units.at(text, before).is_some()
+            });
+            (meant && !per).then(|| Item {
+                value: 1.0,
+                number: at..at + 1,
+                span: at..at + 1 + length,
+                of: Some(Of::Unit(unit)),
+                weak: true,
+                worded: true,
+                times: false,
+                between: false,
+            })
+        })
+        .collect()
 }
 
 /// The number with the unit after it.

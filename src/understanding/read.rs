@@ -161,6 +161,7 @@ impl Found {
             on_plant: self.on_plant,
             crop: self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_))),
             started: self.asks && matches!(self.did, Some(JobKind::Sow | JobKind::Plant)),
+            month: !self.months(text, reader).is_empty(),
             sprays: about_sprays(&signs, self.sprays),
             feeds: about_feeds(&signs, self.feeds && !mix),
         }
@@ -421,7 +422,10 @@ impl Found {
         let same = *kind == before.kind && *kind != Kind::Sow && !all;
         let ends = self.told.iter().any(|hit| hit.meaning == Told::FollowUp && hit.span.end == text.tokens.len());
         let leans = same || ends || self.told.iter().any(|hit| hit.meaning == Told::Pronoun);
-        let needs_subject = !matches!(kind, Kind::None | Kind::Person | Kind::Care | Kind::Due | Kind::Record);
+        // "Removed it on Sunday": of the one bed spoken of.
+        let of_that = *kind == Kind::Record && leans && before.beds.len() == 1 && text.tokens.len() <= CORRECTION;
+        let needs_subject =
+            of_that || !matches!(kind, Kind::None | Kind::Person | Kind::Care | Kind::Due | Kind::Record);
         if needs_subject && !subject && (ties || leans || text.tokens.len() <= SHORT) {
             Says::NoSubject
         } else {

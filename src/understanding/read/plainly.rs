@@ -79,9 +79,33 @@ impl Found {
         self.is_new_bed().then_some((Kind::Record, SURE))
     }
 
+    /// A wish for another language or fewer words, and nothing else.
+    fn about_the_talk(&self, text: &Text) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.9;
+        self.once_more(text).then_some((Kind::None, SURE))
+    }
+
+    /// When work was done last, and by whom: it is asked, not told.
+    fn about_what_was_done(&self) -> Option<(Kind, f64)> {
+        /// Such words leave little else (judgement).
+        const SURE: f64 = 0.85;
+        let asked = self.asks && self.points().any(|point| point == Point::LastDone);
+        let job = self.did.or_else(|| self.jobs().first().copied()).filter(|_| asked)?;
+        let kind = match job {
+            JobKind::Water => Kind::Water,
+            JobKind::Spray => Kind::Spray,
+            JobKind::Feed => Kind::Feed,
+            JobKind::Pick => Kind::Harvest,
+            _ => return None,
+        };
+        Some((kind, SURE))
+    }
+
     /// What can be told without weighing words.
     pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
-        self.about_water()
+        self.about_the_talk(text)
+            .or_else(|| self.about_what_was_done())
+            .or_else(|| self.about_water())
             .or_else(|| self.about_a_new_bed())
             .or_else(|| self.about_work(text, reader))
             .or_else(|| self.about_own_beds())

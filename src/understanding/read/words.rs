@@ -4,6 +4,9 @@ use super::{Found, Reader, Told};
 use crate::knowledge::{DayWord, Sign};
 use crate::script::{Language, Text, Token, index_word};
 
+/// Letters of a name that nonsense may hold by chance.
+const SHORT_NAME: usize = 3;
+
 impl Found {
     /// The words that tell what is asked about: neither fillers nor words that only ask. A word of romanised
     /// Hindi may be an English one, so it is searched in both forms.
@@ -42,6 +45,7 @@ impl Found {
     pub(super) fn strange(&self, text: &Text, reader: &Reader<'_>) -> f64 {
         let named = |position: usize| {
             self.names.iter().any(|hit| hit.span.contains(&position))
+                || self.told.iter().any(|hit| matches!(hit.meaning, Told::Did(_)) && hit.span.contains(&position))
                 || self.days.iter().any(|day| day.span.contains(&position))
                 || self.quantities.said.iter().any(|said| said.span.contains(&position))
         };
@@ -100,6 +104,11 @@ impl Found {
         let known = |token| index_word(token, text.language).is_some_and(|word| reader.index.knows(&word));
         let words = text.tokens.iter().filter(|token| token.normal.chars().any(char::is_alphabetic)).count();
         let understood = text.tokens.iter().filter(|token| known(token)).count();
-        self.names.is_empty() && self.quantities.said.is_empty() && self.days.is_empty() && understood * 4 <= words
+        // A name of three letters among such words met by chance.
+        let named = self.names.iter().any(|hit| {
+            let letters = hit.span.clone().map(|position| text.normal(position).chars().count()).sum::<usize>();
+            letters > SHORT_NAME || words <= hit.span.len() + 1
+        });
+        !named && self.quantities.said.is_empty() && self.days.is_empty() && understood * 4 <= words
     }
 }
