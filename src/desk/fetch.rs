@@ -1,6 +1,7 @@
 //! What an answer needs, fetched: the asker, what she may see, its weather.
 
 use super::house::House;
+use super::sky::{Handed, of_position};
 use crate::answering::{BedFacts, Facts, SiteFacts};
 use crate::garden::rights::may_see_site;
 use crate::garden::{Person, Role, SiteId, Store, StoreError};
@@ -24,7 +25,7 @@ pub struct Seen<'a> {
 pub fn seen<'a>(
     house: &'a House,
     store: &dyn Store,
-    forecast: Option<&'a Forecast>,
+    handed: Handed<'a>,
     asker: Option<Person>,
     now: DateTime<FixedOffset>,
 ) -> Result<Seen<'a>, StoreError> {
@@ -53,8 +54,7 @@ pub fn seen<'a>(
             let bed = bed.as_worked(&jobs, |id| house.known.mixes.contains_key(id));
             beds.push(BedFacts { bed, net_unrated, plantings, jobs, seen: looks });
         }
-        let position = (site.latitude_deg, site.longitude_deg, site.elevation_m);
-        let weather = Weather::at(position, forecast, &house.known);
+        let weather = of_position(store, &site, handed, &house.known, here.date_naive())?;
         sites.push(SiteFacts { site, now: here, beds, weather });
     }
     Ok(Seen { asker, sites, people, others, now: local.unwrap_or(now) })
