@@ -1044,3 +1044,14 @@ spray-not-at-noon = No: not in the heat of the day or in sun, it burns the leave
 record-undone = Taken back: what I had noted is gone.
 record-which-day = There is no such day. Which day was it?
 new-bed-odd-size = That would be larger than a room. Say length, width and depth once more, with feet, inches or cm.
+
+## The weather of this week: who foretold it, how old it is, what is known of the days gone by
+
+weather-old = The newest forecast I have is { $days } days old, of { $day }: look at the sky as well.
+assumed-usual-days-after = The forecast goes to { $until }; after it I took usual days for the season at { $place }.
+working-forecast-by = Forecast data: { $service ->
+        [met-norway] MET Norway, Locationforecast 2.0
+       *[open-meteo] Open-Meteo
+    }, licence CC BY 4.0, made { $day }, up to { $until }.
+working-forecast-ended = The last forecast ended on { $until }; usual days stand in for it.
+working-days-gone = Of the last { $days } days: { $observed } as they were found to be, { $kept } as their last forecast had them, { $told } as people told, the rest usual days.

@@ -1041,3 +1041,14 @@ spray-not-at-noon = Nahi: din ki garmi ya dhoop mein nahi, patte jal jaate hain.
 record-undone = Wapas liya: jo note kiya tha, hat gaya.
 record-which-day = Aisi koi tareekh nahi hai. Kaun sa din tha?
 new-bed-odd-size = Yeh to kamre se bhi bada hoga. Lambai, chaudai aur gehrai phir se batayein, foot, inch ya cm mein.
+
+## The weather of this week: who foretold it, how old it is, what is known of the days gone by
+
+weather-old = Mere paas jo sabse naya forecast hai woh { $days } din purana hai, { $day } ka: aasmaan bhi dekh lein.
+assumed-usual-days-after = Forecast { $until } tak ka hai; uske baad { $place } ke is mausam ke aam din maane hain.
+working-forecast-by = Forecast ka source: { $service ->
+        [met-norway] MET Norway, Locationforecast 2.0
+       *[open-meteo] Open-Meteo
+    }, licence CC BY 4.0, { $day } ka bana, { $until } tak.
+working-forecast-ended = Pichhla forecast { $until } tak ka hi tha; uski jagah aam din maane hain.
+working-days-gone = Pichhle { $days } dinon mein: { $observed } jaise sach mein rahe, { $kept } jaisa unke aakhri forecast ne kaha, { $told } jaisa logon ne bataya, baaki aam din.

@@ -1041,3 +1041,14 @@ spray-not-at-noon = नहीं: दिन की गर्मी या धू
 record-undone = वापस लिया: जो नोट किया था, हट गया।
 record-which-day = ऐसी कोई तारीख़ नहीं है। कौन-सा दिन था?
 new-bed-odd-size = यह तो कमरे से भी बड़ा होगा। लंबाई, चौड़ाई और गहराई फिर से बताएँ, फुट, इंच या सेमी में।
+
+## The weather of this week: who foretold it, how old it is, what is known of the days gone by
+
+weather-old = मेरे पास जो सबसे नया पूर्वानुमान है वह { $days } दिन पुराना है, { $day } का: आसमान भी देख लें।
+assumed-usual-days-after = पूर्वानुमान { $until } तक का है; उसके बाद { $place } के इस मौसम के आम दिन माने हैं।
+working-forecast-by = पूर्वानुमान का स्रोत: { $service ->
+        [met-norway] MET Norway, Locationforecast 2.0
+       *[open-meteo] Open-Meteo
+    }, लाइसेंस CC BY 4.0, { $day } का बना, { $until } तक।
+working-forecast-ended = पिछला पूर्वानुमान { $until } तक का ही था; उसकी जगह आम दिन माने हैं।
+working-days-gone = पिछले { $days } दिनों में: { $observed } जैसे सच में रहे, { $kept } जैसा उनके आख़िरी पूर्वानुमान ने कहा, { $told } जैसा लोगों ने बताया, बाक़ी आम दिन।

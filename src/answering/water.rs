@@ -286,11 +286,15 @@ fn assumptions(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
     if week.usual_days > 0 {
         let place = subject.weather.as_ref().and_then(|weather| weather.normals());
         if let Some((place, _)) = place {
-            lines.push(
-                Line::new("assumed-usual-days")
-                    .with("place", Said::Place(place.id.clone()))
-                    .with("day", Said::Day(subject.today())),
-            );
+            // Usual days that follow a forecast are another thing than no forecast at all.
+            let foretold = subject.weather.as_ref().and_then(|weather| weather.foretold());
+            let part = foretold.filter(|_| week.usual_days < week.days.len());
+            let line = match part {
+                Some(foretold) => Line::new("assumed-usual-days-after").with("until", Said::Day(foretold.until)),
+                None => Line::new("assumed-usual-days"),
+            };
+            let line = line.with("place", Said::Place(place.id.clone())).with("day", Said::Day(subject.today()));
+            lines.push(line);
         }
     }
     lines

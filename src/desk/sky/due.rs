@@ -22,6 +22,13 @@ pub struct Due {
 }
 
 impl Due {
+    /// The cell of a spot as it stands, whether it is due or not.
+    #[must_use]
+    pub fn of(spot: Spot, sky: &Sky) -> Self {
+        let known = sky.good.as_ref().and_then(|good| Some((good.by, good.last_modified.clone()?)));
+        Self { spot, known }
+    }
+
     /// What to tell a service of the document that is known, if it is its own.
     #[must_use]
     pub fn since(&self, service: Service) -> Option<&str> {
@@ -56,8 +63,7 @@ pub fn due(store: &dyn Store, sites: &[Site], now: DateTime<Utc>) -> Result<Room
         let mut sky = SkySlip::of(store, &spot)?;
         roll(store, &spot, &mut sky, now)?;
         if sky.next <= now {
-            let known = sky.good.and_then(|good| Some((good.by, good.last_modified?)));
-            waiting.push((sky.next, Due { spot, known }));
+            waiting.push((sky.next, Due::of(spot, &sky)));
         } else {
             rooms.next = Some(rooms.next.map_or(sky.next, |next| next.min(sky.next)));
         }
