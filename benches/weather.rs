@@ -1,7 +1,7 @@
 //! What the weather of one answer costs: a site's days out of the store, and a service's document read into days.
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use rooftend::desk::sky::{Handed, file, of_position};
+use rooftend::desk::sky::{Handed, Skies, file};
 use rooftend::garden::import::import;
 use rooftend::garden::{Garden, KnownIds, SledStore, Store, read_garden};
 use rooftend::knowledge::{Files, Knowledge};
@@ -37,7 +37,7 @@ fn weather(criterion: &mut Criterion) {
     }
     let today = now.date_naive();
     criterion.bench_function("weather: a site's days out of the store", |bench| {
-        bench.iter(|| of_position(&store, black_box(&site), Handed::Nothing, &known, today).expect("weather"));
+        bench.iter(|| Skies::new(&store, Handed::Nothing, &known).over(black_box(&site), today).expect("weather"));
     });
     criterion.bench_function("weather: a document read", |bench| {
         bench.iter(|| met_norway::read(black_box(&text), spot.cell).expect("a document"));

@@ -7,7 +7,7 @@ mod bot_api;
 mod weather_service;
 
 use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
-use rooftend::desk::sky::{Filed, Handed, PastMonth, SkySlip, file, of_position};
+use rooftend::desk::sky::{Filed, Handed, PastMonth, Skies, SkySlip, file};
 use rooftend::garden::{Overlay, Site, SiteId, Slip, Store, ToldWeather};
 use rooftend::knowledge::{Files, Knowledge};
 use rooftend::weather::cell::{Cell, Spot};
@@ -126,7 +126,8 @@ fn refused_compact(spoil: impl Fn(&mut Value), expected: &str) {
 #[test]
 fn compact_documents_that_cannot_be() {
     let details = "/properties/timeseries/3/data/instant/details";
-    let set = |path: String, value: Value| move |document: &mut Value| *document.pointer_mut(&path).unwrap() = value.clone();
+    let set =
+        |path: String, value: Value| move |document: &mut Value| *document.pointer_mut(&path).unwrap() = value.clone();
     let third = "properties.timeseries[3] (2026-05-18T05:00:00+00:00)";
     refused_compact(
         set(format!("{details}/air_temperature"), json!(70.0)),
@@ -228,7 +229,7 @@ impl Kept {
 
     fn on(&self, day: &str, now: &str) -> Day {
         let today = at(now).with_timezone(&chrono_tz::Asia::Kolkata).date_naive();
-        let weather = of_position(&self.store, &site(), Handed::Nothing, &self.known, today).unwrap();
+        let weather = Skies::new(&self.store, Handed::Nothing, &self.known).over(&site(), today).unwrap();
         weather.on(date(day)).unwrap()
     }
 }
@@ -431,7 +432,7 @@ fn from_one_command_to_an_answer_and_how_it_ages() {
     assert!(has(&third["working"], "2 as their last forecast had them"), "{third}");
     let week = garden.asked("2026-05-24T07:30:00+05:30", WATER);
     let text = week["text"].as_str().unwrap();
-    assert!(text.contains("The forecast goes to Wed 27 May"), "{text}");
+    assert!(text.contains("The forecast lacks 3 of the 7 days"), "{text}");
     let ended = garden.asked("2026-05-30T07:30:00+05:30", WATER);
     let text = ended["text"].as_str().unwrap();
     assert!(text.contains("usual days") && !text.contains("days old"), "{text}");
@@ -469,7 +470,16 @@ fn a_file_of_the_setting_joins_what_the_store_has() {
     let now = "2026-05-18T08:00:00+05:30";
     let by_setting = garden.asked(now, WATER);
     let told = garden.told(&[
-        "ask", "--as", "meera", "--now", now, "--dry-run", "--json", "--forecast", "demo-data/forecast-may.json", WATER,
+        "ask",
+        "--as",
+        "meera",
+        "--now",
+        now,
+        "--dry-run",
+        "--json",
+        "--forecast",
+        "demo-data/forecast-may.json",
+        WATER,
     ]);
     let by_option: Value = serde_json::from_str(&told).unwrap();
     assert_eq!(by_setting["figures"], by_option["figures"]);

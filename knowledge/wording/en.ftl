@@ -1048,7 +1048,7 @@ new-bed-odd-size = That would be larger than a room. Say length, width and depth
 ## The weather of this week: who foretold it, how old it is, what is known of the days gone by
 
 weather-old = The newest forecast I have is { $days } days old, of { $day }: look at the sky as well.
-assumed-usual-days-after = The forecast goes to { $until }; after it I took usual days for the season at { $place }.
+assumed-usual-days-part = The forecast lacks { $days } of the 7 days: there I took usual days for the season at { $place }.
 working-forecast-by = Forecast data: { $service ->
         [met-norway] MET Norway, Locationforecast 2.0
        *[open-meteo] Open-Meteo

@@ -1045,7 +1045,7 @@ new-bed-odd-size = Yeh to kamre se bhi bada hoga. Lambai, chaudai aur gehrai phi
 ## The weather of this week: who foretold it, how old it is, what is known of the days gone by
 
 weather-old = Mere paas jo sabse naya forecast hai woh { $days } din purana hai, { $day } ka: aasmaan bhi dekh lein.
-assumed-usual-days-after = Forecast { $until } tak ka hai; uske baad { $place } ke is mausam ke aam din maane hain.
+assumed-usual-days-part = 7 mein se { $days } din ka forecast nahi hai: wahan { $place } ke is mausam ke aam din maane hain.
 working-forecast-by = Forecast ka source: { $service ->
         [met-norway] MET Norway, Locationforecast 2.0
        *[open-meteo] Open-Meteo

@@ -1045,7 +1045,7 @@ new-bed-odd-size = यह तो कमरे से भी बड़ा हो�
 ## The weather of this week: who foretold it, how old it is, what is known of the days gone by
 
 weather-old = मेरे पास जो सबसे नया पूर्वानुमान है वह { $days } दिन पुराना है, { $day } का: आसमान भी देख लें।
-assumed-usual-days-after = पूर्वानुमान { $until } तक का है; उसके बाद { $place } के इस मौसम के आम दिन माने हैं।
+assumed-usual-days-part = 7 में से { $days } दिन का पूर्वानुमान नहीं है: वहाँ { $place } के इस मौसम के आम दिन माने हैं।
 working-forecast-by = पूर्वानुमान का स्रोत: { $service ->
         [met-norway] MET Norway, Locationforecast 2.0
        *[open-meteo] Open-Meteo

@@ -286,12 +286,11 @@ fn assumptions(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
     if week.usual_days > 0 {
         let place = subject.weather.as_ref().and_then(|weather| weather.normals());
         if let Some((place, _)) = place {
-            // Usual days that follow a forecast are another thing than no forecast at all.
-            let foretold = subject.weather.as_ref().and_then(|weather| weather.foretold());
-            let part = foretold.filter(|_| week.usual_days < week.days.len());
-            let line = match part {
-                Some(foretold) => Line::new("assumed-usual-days-after").with("until", Said::Day(foretold.until)),
-                None => Line::new("assumed-usual-days"),
+            // A forecast that lacks some days is another thing than no forecast at all.
+            let line = if week.usual_days < week.days.len() {
+                Line::new("assumed-usual-days-part").with("days", Said::Count(week.usual_days as i64))
+            } else {
+                Line::new("assumed-usual-days")
             };
             let line = line.with("place", Said::Place(place.id.clone())).with("day", Said::Day(subject.today()));
             lines.push(line);

@@ -35,7 +35,8 @@ pub fn tell(answer: &mut Answer, reading: &Reading, facts: &Facts<'_>) {
 fn skies<'f>(reading: &Reading, facts: &'f Facts<'_>) -> Vec<(&'f Weather<'f>, DateTime<FixedOffset>)> {
     let of = |site: &SiteFacts<'_>| reading.beds.iter().any(|bed| bed.site() == &site.site.id);
     let all = reading.beds.is_empty() && reading.kind == Kind::Due;
-    let named: Vec<_> = facts.sites.iter().filter(|site| all || of(site)).map(|site| (&site.weather, site.now)).collect();
+    let named: Vec<_> =
+        facts.sites.iter().filter(|site| all || of(site)).map(|site| (&site.weather, site.now)).collect();
     if !named.is_empty() {
         return named;
     }

@@ -6,7 +6,7 @@ use super::ask::print;
 use super::forecasts::Forecasts;
 use super::front::{knowledge, person, read_forecast, store, system_clock};
 use super::refusal::Refusal;
-use crate::desk::sky::{Due, Filed, Handed, SkySlip, of_position};
+use crate::desk::sky::{Due, Filed, Handed, Skies, SkySlip};
 use crate::garden::rights::may_see_site;
 use crate::garden::{Site, SiteId, Store};
 use crate::knowledge::{Knowledge, Worth};
@@ -41,8 +41,9 @@ pub fn run(weather: &Weather, arguments: &Arguments) -> Result<ExitCode, Refusal
         Some((forecast, false)) => Handed::Later(forecast),
         None => Handed::Nothing,
     };
+    let mut skies = Skies::new(store.as_ref(), handed, &known);
     for site in &sites {
-        for line in lines(site, store.as_ref(), &known, handed, now)? {
+        for line in lines(site, store.as_ref(), &known, &mut skies, now)? {
             print(&line)?;
         }
     }
@@ -77,12 +78,7 @@ fn file_of(weather: &Weather) -> Result<Option<(Forecast, bool)>, Refusal> {
 }
 
 /// Asks for the cells of these sites now, but for documents whose service wants to be left alone still.
-fn fetch(
-    weather: &Weather,
-    store: &Arc<dyn Store>,
-    sites: &[Site],
-    now: DateTime<FixedOffset>,
-) -> Result<(), Refusal> {
+fn fetch(weather: &Weather, store: &Arc<dyn Store>, sites: &[Site], now: DateTime<FixedOffset>) -> Result<(), Refusal> {
     let forecasts = Forecasts::of(&weather.sources, store.clone(), Arc::default())?;
     let forecasts = forecasts.ok_or_else(|| {
         Refusal::plain("no source of weather is set; ROOFTEND_WEATHER=met-norway, open-meteo or file:PATH expected")
@@ -139,7 +135,7 @@ fn lines(
     site: &Site,
     store: &dyn Store,
     known: &Knowledge,
-    handed: Handed<'_>,
+    skies: &mut Skies<'_, '_>,
     now: DateTime<FixedOffset>,
 ) -> Result<Vec<String>, Refusal> {
     let here = now.with_timezone(&site.timezone);
@@ -147,7 +143,7 @@ fn lines(
     let today = here.date_naive();
     let spot = spot_of(site);
     let sky = SkySlip::of(store, &spot)?;
-    let weather = of_position(store, site, handed, known, today)?;
+    let weather = skies.over(site, today)?;
     let mut lines = vec![format!("{} ({}), cell {}", site.name, site.id, spot.cell)];
     match weather.foretold() {
         Some(foretold) => {
@@ -181,7 +177,8 @@ fn lines(
     lines.extend(ahead.iter().take_while(|day| day.origin != Origin::Normals).map(day_line));
     match weather.normals() {
         Some((place, distance)) => {
-            let then = ahead.iter().find(|day| day.origin == Origin::Normals).map(|day| format!("from {} on ", day.date));
+            let then =
+                ahead.iter().find(|day| day.origin == Origin::Normals).map(|day| format!("from {} on ", day.date));
             let then = then.unwrap_or_else(|| "after that ".to_owned());
             lines.push(format!("  {then}usual days of {} ({}, {distance:.0} km away)", place.id, place.period));
         }

@@ -1,7 +1,7 @@
 //! What an answer needs, fetched: the asker, what she may see, its weather.
 
 use super::house::House;
-use super::sky::{Handed, of_position};
+use super::sky::{Handed, Skies};
 use crate::answering::{BedFacts, Facts, SiteFacts};
 use crate::garden::rights::may_see_site;
 use crate::garden::{Person, Role, SiteId, Store, StoreError};
@@ -29,6 +29,7 @@ pub fn seen<'a>(
     asker: Option<Person>,
     now: DateTime<FixedOffset>,
 ) -> Result<Seen<'a>, StoreError> {
+    let mut skies = Skies::new(store, handed, &house.known);
     let mut sites = Vec::new();
     let mut local = None;
     let (people, mut others) = names_of_people(house, store, asker.as_ref())?;
@@ -54,7 +55,7 @@ pub fn seen<'a>(
             let bed = bed.as_worked(&jobs, |id| house.known.mixes.contains_key(id));
             beds.push(BedFacts { bed, net_unrated, plantings, jobs, seen: looks });
         }
-        let weather = of_position(store, &site, handed, &house.known, here.date_naive())?;
+        let weather = skies.over(&site, here.date_naive())?;
         sites.push(SiteFacts { site, now: here, beds, weather });
     }
     Ok(Seen { asker, sites, people, others, now: local.unwrap_or(now) })

@@ -161,11 +161,8 @@ fn of_steps(
     new: &[Step],
     today: NaiveDate,
 ) -> (Vec<Day>, Vec<String>, Vec<StepRow>, Vec<NaiveDate>) {
-    let ground = Ground {
-        latitude_deg: spot.cell.latitude_deg(),
-        longitude_deg: spot.cell.longitude_deg(),
-        zone: spot.zone,
-    };
+    let ground =
+        Ground { latitude_deg: spot.cell.latitude_deg(), longitude_deg: spot.cell.longitude_deg(), zone: spot.zone };
     let observed = days(new, &ground).0.iter().map(|day| day.date).filter(|date| *date < today).collect();
     let old: Vec<Step> = old.iter().filter_map(|row| row.step()).collect();
     let since = begins(today, spot.zone).unwrap_or(DateTime::<Utc>::MIN_UTC);

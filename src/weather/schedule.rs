@@ -65,7 +65,8 @@ fn doubled(first: TimeDelta, failures: u32, most: TimeDelta) -> TimeDelta {
 fn spread(key: &str, now: DateTime<Utc>) -> TimeDelta {
     let bytes = key.bytes().chain(now.timestamp().to_le_bytes());
     // FNV-1a, 64 bits (Fowler, Noll, Vo).
-    let hash = bytes.fold(0xcbf2_9ce4_8422_2325_u64, |hash, byte| (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3));
+    let hash =
+        bytes.fold(0xcbf2_9ce4_8422_2325_u64, |hash, byte| (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3));
     TimeDelta::seconds((hash >> 16) as i64 % SPREAD_S)
 }
 

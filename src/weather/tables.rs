@@ -86,9 +86,9 @@ impl<'a> Weather<'a> {
 
     /// The same over what the store has of the site; a forecast that was handed in fixes the weather and stands alone.
     #[must_use]
-    pub fn keeping(mut self, kept: SiteDays) -> Self {
+    pub fn keeping(mut self, kept: Arc<SiteDays>) -> Self {
         if self.forecast.is_none() && !kept.days.is_empty() {
-            self.kept = Some(Arc::new(kept));
+            self.kept = Some(kept);
         }
         self
     }

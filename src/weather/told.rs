@@ -97,7 +97,8 @@ mod tests {
     use crate::weather::row::DayRow;
 
     fn below() -> Day {
-        let text = r#"{"date":"2026-05-18","tmax_c":40,"tmin_c":27,"rh_mean_percent":30,"rain_mm":3,"rain_chance":0.4}"#;
+        let text =
+            r#"{"date":"2026-05-18","tmax_c":40,"tmin_c":27,"rh_mean_percent":30,"rain_mm":3,"rain_chance":0.4}"#;
         serde_json::from_str::<DayRow>(text).unwrap().day(Origin::Normals).unwrap()
     }
 

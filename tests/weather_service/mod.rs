@@ -125,7 +125,9 @@ fn serve(stream: TcpStream, notes: &Mutex<Vec<Asked>>, script: &Mutex<VecDeque<R
     let out = stream.get_mut();
     match reply.unwrap_or(Reply::Dead) {
         Reply::Dead => Ok(()),
-        Reply::Broken => out.write_all(b"HTTP/1.1 200 OK\r\nContent-Length: 5000\r\nConnection: close\r\n\r\n{\"geometry\""),
+        Reply::Broken => {
+            out.write_all(b"HTTP/1.1 200 OK\r\nContent-Length: 5000\r\nConnection: close\r\n\r\n{\"geometry\"")
+        }
         Reply::Whole(status, headers, body) => {
             let mut head = format!("HTTP/1.1 {status} -\r\nConnection: close\r\n");
             if status != 304 {

@@ -6,5 +6,5 @@ mod join;
 mod slips;
 
 pub use due::{Due, Filed, Rooms, due, file};
-pub use join::{Handed, of_position, standing};
+pub use join::{Handed, Skies};
 pub use slips::{PastMonth, SkySlip, StepsSlip};

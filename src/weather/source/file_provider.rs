@@ -18,11 +18,8 @@ impl FileProvider {
     }
 
     fn read(&self, cell: Cell, since: Option<&str>) -> Result<Answered, Fault> {
-        let document = |what: String| Fault::Document {
-            service: Service::File,
-            place: self.path.display().to_string(),
-            what,
-        };
+        let document =
+            |what: String| Fault::Document { service: Service::File, place: self.path.display().to_string(), what };
         let unreadable = |fault: std::io::Error| document(format!("it cannot be read: {}", fault.kind()));
         let written = std::fs::metadata(&self.path).and_then(|about| about.modified()).map_err(unreadable)?;
         let last_modified = DateTime::<Utc>::from(written).to_rfc3339();

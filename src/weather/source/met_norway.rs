@@ -117,7 +117,8 @@ pub fn read(text: &str, cell: Cell) -> Result<Outlook, Fault> {
     let nexts = timeseries.iter().skip(1).map(|entry| Some(entry.time)).chain([None]);
     let mut steps = Vec::with_capacity(timeseries.len());
     for (place, (entry, next)) in timeseries.iter().zip(nexts).enumerate() {
-        let named = |what: String| fault(&format!("properties.timeseries[{place}] ({})", entry.time.to_rfc3339()), what);
+        let named =
+            |what: String| fault(&format!("properties.timeseries[{place}] ({})", entry.time.to_rfc3339()), what);
         if next.is_some_and(|next| next <= entry.time) {
             return Err(named("the next time is not later; times in their order expected".to_owned()));
         }
@@ -170,9 +171,11 @@ fn check_units(units: &BTreeMap<String, String>, timeseries: &[Entry]) -> Result
     };
     let chance = |entry: &Entry| {
         let nexts = [&entry.data.next_1_hours, &entry.data.next_6_hours];
-        nexts.into_iter().flatten().filter_map(|next| next.details.as_ref()).any(|details| {
-            details.probability_of_precipitation.is_some()
-        })
+        nexts
+            .into_iter()
+            .flatten()
+            .filter_map(|next| next.details.as_ref())
+            .any(|details| details.probability_of_precipitation.is_some())
     };
     for (name, unit, used) in [
         ("air_temperature", "celsius", true),

@@ -80,7 +80,9 @@ pub enum Content {
 #[derive(Debug, Clone, PartialEq)]
 pub enum Answered {
     /// The document that is known is still the newest.
-    Same { expires: Option<DateTime<Utc>> },
+    Same {
+        expires: Option<DateTime<Utc>>,
+    },
     New(Box<Fetched>),
 }
 

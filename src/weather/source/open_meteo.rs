@@ -77,7 +77,8 @@ pub fn read(text: &str, cell: Cell) -> Result<Outlook, Fault> {
     check_lengths(hourly)?;
     let winds = check_units(&document.hourly_units, hourly)?;
     let offset = TimeDelta::try_seconds(document.utc_offset_seconds).unwrap_or_default();
-    let times: Vec<DateTime<Utc>> = hourly.time.iter().enumerate().map(|(place, text)| time(place, text, offset)).collect::<Result<_, _>>()?;
+    let times: Vec<DateTime<Utc>> =
+        hourly.time.iter().enumerate().map(|(place, text)| time(place, text, offset)).collect::<Result<_, _>>()?;
     let mut steps = Vec::with_capacity(times.len());
     for (place, at) in times.iter().enumerate() {
         let named = |what: String| fault(&format!("hourly[{place}] ({})", at.to_rfc3339()), what);
@@ -132,7 +133,8 @@ fn step(
 
 /// A time without a zone, as the service writes it, with the document's own offset taken off.
 fn time(place: usize, text: &str, offset: TimeDelta) -> Result<DateTime<Utc>, Fault> {
-    let read = ["%Y-%m-%dT%H:%M", "%Y-%m-%dT%H:%M:%S"].iter().find_map(|form| NaiveDateTime::parse_from_str(text, form).ok());
+    let read =
+        ["%Y-%m-%dT%H:%M", "%Y-%m-%dT%H:%M:%S"].iter().find_map(|form| NaiveDateTime::parse_from_str(text, form).ok());
     let read = read.and_then(|at| at.checked_sub_signed(offset));
     read.map(|at| at.and_utc()).ok_or_else(|| {
         fault(&format!("hourly.time[{place}]"), format!("\"{text}\" is no time; one like 2026-05-18T06:00 expected"))

@@ -28,7 +28,9 @@ pub enum Choice {
 /// A setting that names no such thing.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum NoSetting {
-    #[error("\"{0}\" is no source of weather; met-norway, open-meteo, file:PATH or none expected, several parted by commas")]
+    #[error(
+        "\"{0}\" is no source of weather; met-norway, open-meteo, file:PATH or none expected, several parted by commas"
+    )]
     Unknown(String),
     #[error("\"{0}\" stands twice; each source once expected")]
     Twice(String),
@@ -112,7 +114,8 @@ mod tests {
             "met-norway=http://127.0.0.1:8080/, open-meteo, file:days.json",
             "[MetNorway(\"http://127.0.0.1:8080\"), OpenMeteo(\"https://api.open-meteo.com\"), File(\"days.json\")]",
         );
-        let unknown = "is no source of weather; met-norway, open-meteo, file:PATH or none expected, several parted by commas";
+        let unknown =
+            "is no source of weather; met-norway, open-meteo, file:PATH or none expected, several parted by commas";
         case("metno", &format!("\"metno\" {unknown}"));
         case("met-norway,,none", &format!("\"\" {unknown}"));
         case("met-norway,met-norway=http://a", "\"met-norway=http://a\" stands twice; each source once expected");
