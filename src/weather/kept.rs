@@ -154,7 +154,6 @@ pub fn taken(
 
 /// Days of new steps over old ones, those not made, the steps to keep, and the days that the new ones alone know after
 /// they have passed.
-#[expect(clippy::type_complexity, reason = "four lists that are parted at once")]
 fn of_steps(
     spot: &Spot,
     old: &[StepRow],
