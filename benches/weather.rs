@@ -35,9 +35,9 @@ fn weather(criterion: &mut Criterion) {
         file(&store, &spot, Service::MetNorway, answered, now, 1).expect("filed");
         now += chrono::TimeDelta::days(1);
     }
-    let today = now.date_naive();
+    let here = now.fixed_offset();
     criterion.bench_function("weather: a site's days out of the store", |bench| {
-        bench.iter(|| Skies::new(&store, Handed::Nothing, &known).over(black_box(&site), today).expect("weather"));
+        bench.iter(|| Skies::new(&store, Handed::Nothing, &known).over(black_box(&site), here).expect("weather"));
     });
     criterion.bench_function("weather: a document read", |bench| {
         bench.iter(|| met_norway::read(black_box(&text), spot.cell).expect("a document"));

@@ -228,8 +228,8 @@ impl Kept {
     }
 
     fn on(&self, day: &str, now: &str) -> Day {
-        let today = at(now).with_timezone(&chrono_tz::Asia::Kolkata).date_naive();
-        let weather = Skies::new(&self.store, Handed::Nothing, &self.known).over(&site(), today).unwrap();
+        let here = at(now).with_timezone(&chrono::FixedOffset::east_opt(19_800).unwrap());
+        let weather = Skies::new(&self.store, Handed::Nothing, &self.known).over(&site(), here).unwrap();
         weather.on(date(day)).unwrap()
     }
 }
@@ -544,4 +544,57 @@ fn a_running_bot_fetches_in_the_background() {
 fn the_documents_are_what_they_seem() {
     assert!((celsius(at("2026-05-18T09:30:00Z")) - 43.0).abs() < 1e-9);
     assert_eq!(stamp(at(NOW)), "2026-05-18T02:00:00Z");
+}
+
+/// A document of so many hours for Berlin, warmer by a tenth of a degree every hour.
+fn berlin(by: By, first: &str, hours: i64) -> Value {
+    let (first, position) = (at(first), [13.4, 52.5]);
+    if by == By::MetNorway {
+        let mut document = compact(first, hours, 0);
+        document["geometry"]["coordinates"] = json!(position);
+        for (hour, entry) in document["properties"]["timeseries"].as_array_mut().unwrap().iter_mut().enumerate() {
+            entry["data"]["instant"]["details"]["air_temperature"] = json!(hour as f64 / 10.0);
+            if (hour as i64) < hours {
+                entry["data"]["next_1_hours"]["details"]["precipitation_amount"] = json!(0.5);
+            }
+        }
+        return document;
+    }
+    let times = (0..=hours).map(|hour| (first + TimeDelta::hours(hour)).format("%Y-%m-%dT%H:%M").to_string());
+    let list = |value: f64| json!((0..=hours).map(|_| value).collect::<Vec<_>>());
+    let mut document = arrays(first, 3);
+    (document["latitude"], document["longitude"]) = (json!(position[1]), json!(position[0]));
+    document["hourly"] = json!({
+        "time": times.collect::<Vec<_>>(),
+        "temperature_2m": (0..=hours).map(|hour| hour as f64 / 10.0).collect::<Vec<_>>(),
+        "precipitation": list(0.5),
+    });
+    document
+}
+
+#[track_caller]
+fn clock_change(by: By, first: &str, day: &str, hours: f64) {
+    let zone = chrono_tz::Europe::Berlin;
+    let (cell, store) = (Cell::of(52.5, 13.4), Overlay::in_memory());
+    let text = berlin(by, first, 72).to_string();
+    let read = if by == By::MetNorway { met_norway::read(&text, cell) } else { open_meteo::read(&text, cell) };
+    let outlook = read.unwrap();
+    let fetched = rooftend::weather::source::Fetched { outlook, last_modified: None, expires: None, deprecated: false };
+    let spot = Spot { cell, zone };
+    file(&store, &spot, by, Ok(Answered::New(Box::new(fetched))), at(first), 1).unwrap();
+    let good = SkySlip::of(&store, &spot).unwrap().good.unwrap();
+    let made = good.days.iter().find(|made| made.date == date(day)).unwrap();
+    // Half a millimetre an hour, and a tenth of a degree from each hour to the next.
+    assert!((made.rain_mm.unwrap() - hours / 2.0).abs() < 1e-9, "{made:?}");
+    assert!((made.tmax_c - made.tmin_c - (hours - 1.0) / 10.0).abs() < 1e-9, "{made:?}");
+}
+
+/// Days of 23 and of 25 hours (IANA time zone database, Europe/Berlin), by both services.
+#[test]
+fn the_days_on_which_clocks_are_moved() {
+    for by in [By::MetNorway, By::OpenMeteo] {
+        clock_change(by, "2026-03-28T20:00:00Z", "2026-03-29", 23.0);
+        clock_change(by, "2026-03-28T20:00:00Z", "2026-03-30", 24.0);
+        clock_change(by, "2026-10-24T20:00:00Z", "2026-10-25", 25.0);
+    }
 }

@@ -143,7 +143,7 @@ fn lines(
     let today = here.date_naive();
     let spot = spot_of(site);
     let sky = SkySlip::of(store, &spot)?;
-    let weather = skies.over(site, today)?;
+    let weather = skies.over(site, here)?;
     let mut lines = vec![format!("{} ({}), cell {}", site.name, site.id, spot.cell)];
     match weather.foretold() {
         Some(foretold) => {
@@ -174,12 +174,11 @@ fn lines(
         count(Origin::Normals)
     ));
     let ahead: Vec<Day> = weather.from(today).take(SHOWN_D).collect();
-    lines.extend(ahead.iter().take_while(|day| day.origin != Origin::Normals).map(day_line));
+    let until = weather.foretold().map(|foretold| foretold.until);
+    lines.extend(ahead.iter().filter(|day| until.is_some_and(|until| day.date <= until)).map(day_line));
     match weather.normals() {
         Some((place, distance)) => {
-            let then =
-                ahead.iter().find(|day| day.origin == Origin::Normals).map(|day| format!("from {} on ", day.date));
-            let then = then.unwrap_or_else(|| "after that ".to_owned());
+            let then = if until.is_some_and(|until| until >= today) { "after that: " } else { "" };
             lines.push(format!("  {then}usual days of {} ({}, {distance:.0} km away)", place.id, place.period));
         }
         None => lines.push("  no usual days are known within 250 km".to_owned()),
@@ -211,8 +210,10 @@ fn day_line(day: &Day) -> String {
         Some(solar) => add(format!(", sun {:.1} MJ/m2", solar.as_megajoules_per_square_metre())),
         None => add(", sun estimated from the temperatures".to_owned()),
     }
-    if day.origin == Origin::Told {
-        add(", as told".to_owned());
+    match day.origin {
+        Origin::Told => add(" (as told)".to_owned()),
+        Origin::Normals => add(" (a usual day: the forecast lacks it)".to_owned()),
+        Origin::Forecast | Origin::Kept | Origin::Observed => {}
     }
     line
 }

@@ -55,7 +55,7 @@ pub fn seen<'a>(
             let bed = bed.as_worked(&jobs, |id| house.known.mixes.contains_key(id));
             beds.push(BedFacts { bed, net_unrated, plantings, jobs, seen: looks });
         }
-        let weather = skies.over(&site, here.date_naive())?;
+        let weather = skies.over(&site, here)?;
         sites.push(SiteFacts { site, now: here, beds, weather });
     }
     Ok(Seen { asker, sites, people, others, now: local.unwrap_or(now) })

@@ -60,12 +60,69 @@ impl Good {
 
 /// A day gone by.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(from = "PastRow", into = "PastRow")]
 pub struct PastDay {
     pub day: DayRow,
     pub was: Was,
     pub by: Service,
     /// When the document was made that told it.
     pub made: DateTime<Utc>,
+}
+
+/// A day gone by as the store keeps it, short, for a season of them is read for one answer: date, °C, °C, percent, m/s,
+/// MJ/m², h, mm, how it is known, by whom, made when. How likely rain was is no longer of use.
+#[derive(Serialize, Deserialize)]
+struct PastRow(
+    NaiveDate,
+    f64,
+    f64,
+    Option<f64>,
+    Option<f64>,
+    Option<f64>,
+    Option<f64>,
+    Option<f64>,
+    Was,
+    Service,
+    DateTime<Utc>,
+);
+
+impl From<PastDay> for PastRow {
+    fn from(past: PastDay) -> Self {
+        let PastDay { day, was, by, made } = past;
+        let DayRow { date, tmax_c, tmin_c, rh_mean_percent, wind_2m_m_s, solar_mj_m2, sunshine_h, rain_mm, .. } = day;
+        Self(date, tmax_c, tmin_c, rh_mean_percent, wind_2m_m_s, solar_mj_m2, sunshine_h, rain_mm, was, by, made)
+    }
+}
+
+impl From<PastRow> for PastDay {
+    fn from(row: PastRow) -> Self {
+        let PastRow(
+            date,
+            tmax_c,
+            tmin_c,
+            rh_mean_percent,
+            wind_2m_m_s,
+            solar_mj_m2,
+            sunshine_h,
+            rain_mm,
+            was,
+            by,
+            made,
+        ) = row;
+        let rain_chance = None;
+        let day = DayRow {
+            date,
+            tmax_c,
+            tmin_c,
+            rh_mean_percent,
+            wind_2m_m_s,
+            solar_mj_m2,
+            sunshine_h,
+            rain_mm,
+            rain_chance,
+        };
+        Self { day, was, by, made }
+    }
 }
 
 /// How a day gone by is known.

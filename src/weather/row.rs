@@ -52,19 +52,20 @@ impl DayRow {
         })
     }
 
-    /// A day as it is written; where it comes from is kept beside it.
+    /// A day as it is written, to a thousandth of each unit, which no forecast knows; where it comes from is kept beside it.
     #[must_use]
     pub fn of(day: &Day) -> Self {
+        let fine = |value: f64| (value * 1_000.0).round() / 1_000.0;
         Self {
             date: day.date,
-            tmax_c: day.tmax.as_celsius(),
-            tmin_c: day.tmin.as_celsius(),
-            rh_mean_percent: day.humidity_mean.map(Fraction::as_percent),
-            wind_2m_m_s: day.wind_2m.map(WindSpeed::as_metres_per_second),
-            solar_mj_m2: day.solar.map(Radiation::as_megajoules_per_square_metre),
-            sunshine_h: day.sunshine_h,
-            rain_mm: day.rain.map(WaterDepth::as_millimetres),
-            rain_chance: day.rain_chance.map(Fraction::as_of_one),
+            tmax_c: fine(day.tmax.as_celsius()),
+            tmin_c: fine(day.tmin.as_celsius()),
+            rh_mean_percent: day.humidity_mean.map(Fraction::as_percent).map(fine),
+            wind_2m_m_s: day.wind_2m.map(WindSpeed::as_metres_per_second).map(fine),
+            solar_mj_m2: day.solar.map(Radiation::as_megajoules_per_square_metre).map(fine),
+            sunshine_h: day.sunshine_h.map(fine),
+            rain_mm: day.rain.map(WaterDepth::as_millimetres).map(fine),
+            rain_chance: day.rain_chance.map(Fraction::as_of_one).map(fine),
         }
     }
 }

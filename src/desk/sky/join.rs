@@ -7,7 +7,7 @@ use crate::knowledge::Knowledge;
 use crate::weather::cell::Spot;
 use crate::weather::kept::Good;
 use crate::weather::{Day, Forecast, Foretold, Origin, Service, SiteDays, Told, Weather, reaches};
-use chrono::{NaiveDate, Offset, TimeZone};
+use chrono::{DateTime, FixedOffset, NaiveDate, Offset, TimeZone};
 use std::collections::HashMap;
 use std::sync::Arc;
 
@@ -49,11 +49,12 @@ impl<'s, 'a> Skies<'s, 'a> {
         Self { store, handed, known, read: HashMap::new() }
     }
 
-    /// The weather of a site on its own day.
+    /// The weather of a site at a moment on its own clock; what was said after it does not count yet.
     ///
     /// # Errors
     /// When the store cannot be read.
-    pub fn over(&mut self, site: &Site, today: NaiveDate) -> Result<Weather<'a>, StoreError> {
+    pub fn over(&mut self, site: &Site, now: DateTime<FixedOffset>) -> Result<Weather<'a>, StoreError> {
+        let today = now.date_naive();
         let position = (site.latitude_deg, site.longitude_deg, site.elevation_m);
         let fixed = if let Handed::Fixed(forecast) = self.handed { Some(forecast) } else { None };
         let mut weather = Weather::at(position, fixed, self.known);
@@ -67,7 +68,10 @@ impl<'s, 'a> Skies<'s, 'a> {
             weather = weather.keeping(read);
         }
         let told = ToldWeather::of_site(self.store, &site.id)?;
-        let told = told.iter().filter_map(|told| Told::checked(told.date, told.tmax_c, told.tmin_c, told.rain_mm).ok());
+        let told = told
+            .iter()
+            .filter(|told| told.at <= now)
+            .filter_map(|told| Told::checked(told.date, told.tmax_c, told.tmin_c, told.rain_mm).ok());
         Ok(weather.as_told(told))
     }
 }
