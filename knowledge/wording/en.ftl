@@ -1112,3 +1112,13 @@ last-none =
     } yet, as far as it was told here.
 last-who = Who did it is not kept here.
 speaks-set = From here on in English. What would you like to know?
+## The weather of this week: who foretold it, how old it is, what is known of the days gone by
+
+weather-old = The newest forecast I have is { $days } days old, of { $day }: look at the sky as well.
+assumed-usual-days-part = The forecast lacks { $days } of the 7 days: there I took usual days for the season at { $place }.
+working-forecast-by = Forecast data: { $service ->
+        [met-norway] MET Norway, Locationforecast 2.0
+       *[open-meteo] Open-Meteo
+    }, licence CC BY 4.0, made { $day }, up to { $until }.
+working-forecast-ended = The last forecast ended on { $until }; usual days stand in for it.
+working-days-gone = Of the last { $days } days: { $observed } as they were found to be, { $kept } as their last forecast had them, { $told } as people told, the rest usual days.

@@ -1109,3 +1109,13 @@ last-none =
     } ka yahan kuchh darj nahi hai.
 last-who = Kisne kiya, yeh yahan nahi rakha jaata.
 speaks-set = Ab se roman Hindi mein. Kya jaanna chahenge?
+## The weather of this week: who foretold it, how old it is, what is known of the days gone by
+
+weather-old = Mere paas jo sabse naya forecast hai woh { $days } din purana hai, { $day } ka: aasmaan bhi dekh lein.
+assumed-usual-days-part = 7 mein se { $days } din ka forecast nahi hai: wahan { $place } ke is mausam ke aam din maane hain.
+working-forecast-by = Forecast ka source: { $service ->
+        [met-norway] MET Norway, Locationforecast 2.0
+       *[open-meteo] Open-Meteo
+    }, licence CC BY 4.0, { $day } ka bana, { $until } tak.
+working-forecast-ended = Pichhla forecast { $until } tak ka hi tha; uski jagah aam din maane hain.
+working-days-gone = Pichhle { $days } dinon mein: { $observed } jaise sach mein rahe, { $kept } jaisa unke aakhri forecast ne kaha, { $told } jaisa logon ne bataya, baaki aam din.

@@ -1109,3 +1109,13 @@ last-none =
     } का यहाँ कुछ दर्ज नहीं है।
 last-who = किसने किया, यह यहाँ नहीं रखा जाता।
 speaks-set = अब से हिंदी में। क्या जानना चाहेंगे?
+## The weather of this week: who foretold it, how old it is, what is known of the days gone by
+
+weather-old = मेरे पास जो सबसे नया पूर्वानुमान है वह { $days } दिन पुराना है, { $day } का: आसमान भी देख लें।
+assumed-usual-days-part = 7 में से { $days } दिन का पूर्वानुमान नहीं है: वहाँ { $place } के इस मौसम के आम दिन माने हैं।
+working-forecast-by = पूर्वानुमान का स्रोत: { $service ->
+        [met-norway] MET Norway, Locationforecast 2.0
+       *[open-meteo] Open-Meteo
+    }, लाइसेंस CC BY 4.0, { $day } का बना, { $until } तक।
+working-forecast-ended = पिछला पूर्वानुमान { $until } तक का ही था; उसकी जगह आम दिन माने हैं।
+working-days-gone = पिछले { $days } दिनों में: { $observed } जैसे सच में रहे, { $kept } जैसा उनके आख़िरी पूर्वानुमान ने कहा, { $told } जैसा लोगों ने बताया, बाक़ी आम दिन।

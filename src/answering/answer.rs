@@ -6,7 +6,7 @@ use super::line::Line;
 use super::shown::ReadingShown;
 use super::{
     build, care, due, emergency, feed, handed_over, harvest, last_done, load, mix, none, record, refused, seed, shade,
-    sow, space, spray, trouble, water,
+    sow, space, spray, trouble, water, weather_said,
 };
 use crate::garden::Record;
 use crate::knowledge::{Kind, SourceRef};
@@ -130,6 +130,7 @@ fn least_finished(a: Outcome, b: Outcome) -> Outcome {
 #[must_use]
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let mut answer = by_kind(reading, facts);
+    weather_said::tell(&mut answer, reading, facts);
     answer.reading = ReadingShown::of(reading);
     if answer.stops && reading.emergency.is_none() {
         // A danger of the roof was heard in it, whatever else it asked for.

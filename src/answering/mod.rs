@@ -50,6 +50,7 @@ mod water_bed;
 mod water_now;
 mod water_salt;
 mod water_working;
+mod weather_said;
 
 pub use answer::{Answer, Outcome, answer};
 pub use facts::{BedFacts, Facts, SiteFacts};

@@ -286,11 +286,14 @@ fn assumptions(bed: &BedWater<'_>, facts: &Facts<'_>) -> Vec<Line> {
     if week.usual_days > 0 {
         let place = subject.weather.as_ref().and_then(|weather| weather.normals());
         if let Some((place, _)) = place {
-            lines.push(
+            // A forecast that lacks some days is another thing than no forecast at all.
+            let line = if week.usual_days < week.days.len() {
+                Line::new("assumed-usual-days-part").with("days", Said::Count(week.usual_days as i64))
+            } else {
                 Line::new("assumed-usual-days")
-                    .with("place", Said::Place(place.id.clone()))
-                    .with("day", Said::Day(subject.today())),
-            );
+            };
+            let line = line.with("place", Said::Place(place.id.clone())).with("day", Said::Day(subject.today()));
+            lines.push(line);
         }
     }
     lines

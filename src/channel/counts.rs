@@ -31,6 +31,8 @@ pub struct Counts {
     pub waiting: Count,
     pub questions: Count,
     pub backups: Count,
+    pub forecasts: Count,
+    pub forecast_failures: Count,
     /// Seconds since 1970 of the last poll that was answered; 0 before the first.
     polled: AtomicI64,
 }
@@ -65,6 +67,8 @@ impl Counts {
             ("rooftend_letter_failures_total", "Calls to send that failed", &self.send_failures),
             ("rooftend_poll_failures_total", "Polls that failed", &self.poll_failures),
             ("rooftend_backups_total", "Backups made since the start", &self.backups),
+            ("rooftend_forecasts_total", "Calls for a forecast that were answered", &self.forecasts),
+            ("rooftend_forecast_failures_total", "Calls for a forecast that failed", &self.forecast_failures),
         ];
         for (name, help, count) in counters {
             line(name, "counter", help, count.get().to_string());

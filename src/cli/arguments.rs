@@ -1,5 +1,6 @@
 //! What can be typed.
 
+use crate::weather::source::Setting;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::path::PathBuf;
@@ -33,6 +34,8 @@ pub enum Command {
     Questions(Questions),
     /// What is due, where, in the order to go round
     Round(Round),
+    /// Which weather each site stands on, how old it is and who made it
+    Weather(Weather),
     /// Read the knowledge base: what is in it, what is wrong with it
     Check(Check),
     /// The published sums by themselves, on a CSV file
@@ -65,6 +68,37 @@ pub struct Front {
     /// Use an invented garden and its weather, in a store that is thrown away
     #[arg(long, value_name = "SEASON", num_args = 0..=1, require_equals = true, default_missing_value = "may")]
     pub demo: Option<Season>,
+    #[command(flatten)]
+    pub sources: Sources,
+}
+
+/// Where forecasts come from, unless a forecast file is given.
+#[derive(Debug, Args)]
+pub struct Sources {
+    /// met-norway, open-meteo, file:PATH, several parted by commas in the order in which they are asked, or none
+    #[arg(long, env = "ROOFTEND_WEATHER", value_name = "SOURCES", default_value = "none")]
+    pub weather: Setting,
+    /// Whom a forecast service may write to: an e-mail address or a page
+    #[arg(long, env = "ROOFTEND_WEATHER_CONTACT", value_name = "CONTACT")]
+    pub weather_contact: Option<String>,
+}
+
+#[derive(Debug, Args)]
+pub struct Weather {
+    /// Only the sites of this person
+    #[arg(long = "as", value_name = "PERSON")]
+    pub person: Option<String>,
+    /// Only this site
+    #[arg(long, value_name = "SITE", conflicts_with = "person")]
+    pub site: Option<String>,
+    /// Ask the services now, and say what came
+    #[arg(long)]
+    pub fetch: bool,
+    /// The moment of asking, like 2026-05-18T08:00:00+05:30 (else the system's clock)
+    #[arg(long, value_name = "RFC3339")]
+    pub now: Option<DateTime<FixedOffset>>,
+    #[command(flatten)]
+    pub sources: Sources,
 }
 
 /// A season of the demo.
@@ -113,6 +147,8 @@ pub struct Serve {
     /// Whether each person is told in the morning what is due
     #[arg(long, env = "ROOFTEND_DIGEST", value_name = "ON|OFF", default_value = "on")]
     pub digest: Switch,
+    #[command(flatten)]
+    pub sources: Sources,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]

@@ -5,7 +5,7 @@ use super::batch;
 use super::front::Parts;
 use super::refusal::Refusal;
 use crate::channel::terminal::Looks;
-use crate::desk::{Desk, Message};
+use crate::desk::Message;
 use crate::script::Language;
 use crate::wording::simple;
 use std::io::{IsTerminal, Write};
@@ -19,7 +19,7 @@ pub fn run(ask: &Ask, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let message = Message { from: parts.person.clone(), text: ask.message.join(" "), now: parts.now };
     let reply = if ask.dry_run {
         let forgetful = parts.forgetful();
-        Desk::new(parts.house, &forgetful, parts.forecast.as_ref()).answer(&message)?
+        parts.desk_over(&forgetful).answer(&message)?
     } else {
         parts.desk().answer(&message)?
     };

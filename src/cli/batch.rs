@@ -4,7 +4,7 @@ use super::arguments::{Arguments, Ask};
 use super::ask::print;
 use super::front::{Parts, person, read_text};
 use super::refusal::Refusal;
-use crate::desk::{Desk, Message};
+use crate::desk::Message;
 use crate::wording::Reply;
 use chrono::{DateTime, FixedOffset};
 use serde::Deserialize;
@@ -49,7 +49,7 @@ fn answer(line: Line, parts: &Parts) -> Result<Reply, Refusal> {
     };
     let now = line.now.unwrap_or(parts.now);
     let forgetful = parts.forgetful();
-    let desk = Desk::new(parts.house, &forgetful, parts.forecast.as_ref());
+    let desk = parts.desk_over(&forgetful);
     for text in line.after {
         desk.answer(&Message { from: from.clone(), text, now })?;
     }

@@ -3,11 +3,13 @@
 use super::arguments::{Arguments, Front};
 use super::demo;
 use super::refusal::Refusal;
+use crate::desk::sky::Handed;
 use crate::desk::{Desk, House};
 use crate::garden::store::{Overlay, SledStore};
 use crate::garden::{PersonId, Store};
 use crate::knowledge::{Files, Knowledge};
 use crate::weather::Forecast;
+use crate::weather::source::{Choice, Setting};
 use chrono::{DateTime, FixedOffset, Local};
 use std::path::{Path, PathBuf};
 
@@ -16,7 +18,10 @@ pub struct Parts {
     /// It serves as long as the program runs: taking it apart at the end would only cost time.
     pub house: &'static House,
     pub store: Box<dyn Store>,
+    /// It fixes the weather.
     pub forecast: Option<Forecast>,
+    /// The file of the setting, and whether it comes first there.
+    sky: Option<(Forecast, bool)>,
     pub now: DateTime<FixedOffset>,
     pub person: Option<PersonId>,
 }
@@ -45,19 +50,39 @@ impl Parts {
             (None, Some(_), Some(forecast)) => demo::morning(forecast).unwrap_or_else(system_clock),
             _ => system_clock(),
         };
+        let sky = if forecast.is_none() { file_of(&front.sources.weather)? } else { None };
         let person = front.person.as_deref().map(|id| person(id, store.as_ref())).transpose()?;
-        Ok(Self { house, store, forecast, now, person })
+        Ok(Self { house, store, forecast, sky, now, person })
     }
 
     /// A desk over the store itself.
     pub fn desk(&self) -> Desk<'_> {
-        Desk::new(self.house, self.store.as_ref(), self.forecast.as_ref())
+        self.desk_over(self.store.as_ref())
+    }
+
+    /// A desk over another store, under the same sky.
+    pub fn desk_over<'s>(&'s self, store: &'s dyn Store) -> Desk<'s> {
+        let desk = Desk::new(self.house, store, self.forecast.as_ref());
+        match &self.sky {
+            Some((forecast, true)) => desk.handed(Handed::First(forecast)),
+            Some((forecast, false)) => desk.handed(Handed::Later(forecast)),
+            None => desk,
+        }
     }
 
     /// A store whose changes are forgotten.
     pub fn forgetful(&self) -> Overlay<'_> {
         Overlay::over(self.store.as_ref())
     }
+}
+
+/// The file of a setting, read, and whether it comes first there. Nothing is fetched in the way of an answer.
+fn file_of(setting: &Setting) -> Result<Option<(Forecast, bool)>, Refusal> {
+    let mut files = setting.choices.iter().enumerate().filter_map(|(place, choice)| match choice {
+        Choice::File(path) => Some((path, place == 0)),
+        Choice::MetNorway(_) | Choice::OpenMeteo(_) => None,
+    });
+    files.next().map(|(path, first)| Ok((read_forecast(path)?, first))).transpose()
 }
 
 /// A person of the store by id.

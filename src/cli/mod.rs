@@ -9,6 +9,7 @@ mod chat;
 mod check;
 pub mod compute;
 mod demo;
+mod forecasts;
 mod front;
 mod questions;
 mod records;
@@ -17,6 +18,7 @@ mod round;
 mod serve;
 mod sums;
 mod upkeep;
+mod weather;
 
 use arguments::{Arguments, Command};
 use clap::Parser;
@@ -39,6 +41,7 @@ pub fn main() -> ExitCode {
         Command::Serve(serve) => serve::run(serve, &arguments),
         Command::Questions(questions) => questions::run(questions, &arguments),
         Command::Round(round) => round::run(round, &arguments),
+        Command::Weather(weather) => weather::run(weather, &arguments),
         Command::Check(check) => check::run(check, &arguments),
         Command::Compute { sum } => sums::run(sum, &arguments),
         Command::Import { file } => records::import(file, &arguments),

@@ -4,7 +4,7 @@ use super::arguments::{Arguments, Round};
 use super::ask::{looks, print};
 use super::front::Parts;
 use super::refusal::Refusal;
-use crate::desk::{Desk, Message};
+use crate::desk::Message;
 use crate::garden::{PersonId, Role, Store};
 use crate::script::Language;
 use std::process::ExitCode;
@@ -19,8 +19,7 @@ pub fn run(round: &Round, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     // The words of a round are those of the answer to this question, and nothing of it is kept.
     let message = Message { from, text: format!("what is due {day}"), now: parts.now };
     let forgetful = parts.forgetful();
-    let reply =
-        Desk::new(parts.house, &forgetful, parts.forecast.as_ref()).speaking(Some(Language::En)).answer(&message)?;
+    let reply = parts.desk_over(&forgetful).speaking(Some(Language::En)).answer(&message)?;
     if round.json {
         print(&serde_json::to_string(&reply).map_err(Refusal::plain)?)?;
     } else {

@@ -2,6 +2,7 @@
 
 use super::arguments::{Arguments, Serve, Switch};
 use super::ask::print;
+use super::forecasts::Forecasts;
 use super::front::{cache, files, folder, read_forecast, read_text, system_clock};
 use super::refusal::Refusal;
 use super::upkeep::Upkeep;
@@ -59,6 +60,7 @@ pub fn run(serve: &Serve, arguments: &Arguments) -> Result<ExitCode, Refusal> {
         wake: wake.clone(),
         written: line.written(),
     };
+    let forecasts = Forecasts::of(&serve.sources, store.clone(), counts.clone())?;
     let served = runtime.block_on(async {
         let mut beside = tokio::task::JoinSet::new();
         if let Some(port) = serve.metrics {
@@ -73,6 +75,9 @@ pub fn run(serve: &Serve, arguments: &Arguments) -> Result<ExitCode, Refusal> {
             Err(fault) => tracing::warn!(%fault, "no socket: other commands cannot reach the store while this runs"),
         }
         beside.spawn(upkeep.run());
+        if let Some(forecasts) = forecasts {
+            beside.spawn(forecasts.run());
+        }
         let told = tokio::spawn(async move {
             wait_for_a_signal().await;
             tracing::info!("stopping");

@@ -1,6 +1,7 @@
 //! What an answer needs, fetched: the asker, what she may see, its weather.
 
 use super::house::House;
+use super::sky::{Handed, Skies};
 use crate::answering::{BedFacts, Facts, SiteFacts};
 use crate::garden::rights::may_see_site;
 use crate::garden::{Person, Role, SiteId, Store, StoreError};
@@ -24,10 +25,11 @@ pub struct Seen<'a> {
 pub fn seen<'a>(
     house: &'a House,
     store: &dyn Store,
-    forecast: Option<&'a Forecast>,
+    handed: Handed<'a>,
     asker: Option<Person>,
     now: DateTime<FixedOffset>,
 ) -> Result<Seen<'a>, StoreError> {
+    let mut skies = Skies::new(store, handed, &house.known);
     let mut sites = Vec::new();
     let mut local = None;
     let (people, mut others) = names_of_people(house, store, asker.as_ref())?;
@@ -53,8 +55,7 @@ pub fn seen<'a>(
             let bed = bed.as_worked(&jobs, |id| house.known.mixes.contains_key(id));
             beds.push(BedFacts { bed, net_unrated, plantings, jobs, seen: looks });
         }
-        let position = (site.latitude_deg, site.longitude_deg, site.elevation_m);
-        let weather = Weather::at(position, forecast, &house.known);
+        let weather = skies.over(&site, here)?;
         sites.push(SiteFacts { site, now: here, beds, weather });
     }
     Ok(Seen { asker, sites, people, others, now: local.unwrap_or(now) })

@@ -6,6 +6,7 @@
 mod fetch;
 mod house;
 pub mod reception;
+pub mod sky;
 mod talk;
 
 pub use house::{House, NoHouse};

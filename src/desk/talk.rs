@@ -2,6 +2,7 @@
 
 use super::fetch::{Seen, seen};
 use super::house::House;
+use super::sky::Handed;
 use crate::answering::{Answer, Line, Outcome, Said, answer};
 use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, Store, StoreError};
 use crate::script::Language;
@@ -24,7 +25,7 @@ pub struct Message {
 pub struct Desk<'a> {
     house: &'a House,
     store: &'a dyn Store,
-    forecast: Option<&'a Forecast>,
+    handed: Handed<'a>,
     /// What the stranger of this desk said last: nothing of a stranger is stored.
     stranger: Mutex<Option<Reading>>,
     /// The language of the replies, where the person chose one.
@@ -35,9 +36,17 @@ pub struct Desk<'a> {
 const REMEMBERED: TimeDelta = TimeDelta::hours(24);
 
 impl<'a> Desk<'a> {
+    /// A forecast that is given fixes the weather; without one it is the store's.
     #[must_use]
     pub fn new(house: &'a House, store: &'a dyn Store, forecast: Option<&'a Forecast>) -> Self {
-        Self { house, store, forecast, stranger: Mutex::new(None), speaks: None }
+        let handed = forecast.map_or(Handed::Nothing, Handed::Fixed);
+        Self { house, store, handed, stranger: Mutex::new(None), speaks: None }
+    }
+
+    /// The same desk with a forecast that does not fix the weather but joins what the store has.
+    #[must_use]
+    pub fn handed(self, handed: Handed<'a>) -> Self {
+        Self { handed, ..self }
     }
 
     /// The same desk, remembering what its stranger said before.
@@ -70,9 +79,9 @@ impl<'a> Desk<'a> {
             None => None,
         };
         let before = self.before(asker.as_ref(), message.now)?;
-        let seen = seen(self.house, self.store, self.forecast, asker.clone(), message.now)?;
+        let seen = seen(self.house, self.store, self.handed, asker.clone(), message.now)?;
         let (reading, second) = self.read(message, &seen, before.clone());
-        let facts = seen.facts(self.house, self.forecast, &reading);
+        let facts = seen.facts(self.house, self.handed.any(), &reading);
         let answered = match &second {
             Some(second) => answer(&reading, &facts).joined(answer(second, &facts)),
             None => answer(&reading, &facts),

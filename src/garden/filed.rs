@@ -1,7 +1,7 @@
 //! Slips that other rooms keep beside the garden and write in one go with its records: updates taken
 //! in, reminders going out, which chat is whose.
 
-use super::store::{Change, Store, StoreError};
+use super::store::{Change, Kind, Record, Store, StoreError};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 
@@ -45,6 +45,16 @@ pub trait Slip: Serialize + DeserializeOwned {
     fn all(store: &dyn Store) -> Result<Vec<Self>, StoreError> {
         let filed = store.drawer(Self::DRAWER)?;
         Ok(filed.into_iter().filter_map(|filed| serde_json::from_value(filed.value).ok()).collect())
+    }
+
+    /// Those whose keys begin so, in the order of the keys.
+    ///
+    /// # Errors
+    /// When the store cannot be read.
+    fn beginning(store: &dyn Store, prefix: &str) -> Result<Vec<Self>, StoreError> {
+        let filed = store.records(Kind::Filed, &format!("{}|{prefix}", Self::DRAWER))?;
+        let values = filed.into_iter().filter_map(Record::filed).map(|filed| filed.value);
+        Ok(values.filter_map(|value| serde_json::from_value(value).ok()).collect())
     }
 
     /// The change that files it.

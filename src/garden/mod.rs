@@ -21,6 +21,7 @@ pub mod rights;
 mod seen;
 mod site;
 pub mod store;
+mod told_weather;
 mod when;
 mod word;
 
@@ -37,4 +38,5 @@ pub use question::Question;
 pub use seen::{Seen, SeenKind};
 pub use site::{Site, Wall};
 pub use store::{Change, Garden, Kind, Overlay, Record, SledStore, Store, StoreError, note_backup};
+pub use told_weather::ToldWeather;
 pub use when::{NotADay, When};

@@ -15,6 +15,8 @@ use chrono::{Days, NaiveDate};
 const FURTHEST_DAYS: usize = 400;
 /// A usual day's mean may be this far from the day that comes (judgement: the spread of a mean over weeks).
 const USUAL_DAY_DOUBT_K: f64 = 1.5;
+/// So may that of a day as its source had it afterwards, on a roof and not at a station (judgement).
+const OBSERVED_DOUBT_K: f64 = 0.5;
 /// A forecast day's mean may be this far off (judgement).
 const FORECAST_DOUBT_K: f64 = 0.7;
 
@@ -133,7 +135,8 @@ pub fn grams_expected(standing: &Standing<'_>, kind: BedKind, shape: &Shape) -> 
 /// A day moved by its own doubt, warmer or colder.
 fn warmed(day: &Day, warmer: f64) -> DayTemperatures {
     let doubt = match day.origin {
-        Origin::Forecast => FORECAST_DOUBT_K,
+        Origin::Forecast | Origin::Told | Origin::Kept => FORECAST_DOUBT_K,
+        Origin::Observed => OBSERVED_DOUBT_K,
         Origin::Normals => USUAL_DAY_DOUBT_K,
     };
     let shift = TemperatureDifference::kelvins(doubt * warmer);

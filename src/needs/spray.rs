@@ -131,7 +131,7 @@ pub fn next_spray(product: &SprayUse, bed: &SprayedBed<'_>, weather: Option<&Wea
 fn washed_off(weather: &Weather<'_>, last: NaiveDate, due: NaiveDate) -> Option<NaiveDate> {
     let days = last.succ_opt()?.iter_days().take_while(|day| *day < due).filter_map(|day| weather.on(day));
     let heavy = |day: &Day| {
-        day.origin == Origin::Forecast && day.rain.is_some_and(|rain| rain.as_millimetres() >= WASHES_OFF_MM)
+        day.origin != Origin::Normals && day.rain.is_some_and(|rain| rain.as_millimetres() >= WASHES_OFF_MM)
     };
     days.into_iter().find(heavy).map(|day| day.date)
 }
@@ -164,7 +164,7 @@ fn hours(
     now: DateTime<FixedOffset>,
 ) -> Result<SprayHours, Option<Obstacle>> {
     // A usual day's rain is a month's amount spread evenly: it says nothing of one day.
-    let forecast = day.origin == Origin::Forecast;
+    let forecast = day.origin != Origin::Normals;
     if forecast && day.rain.is_some_and(|rain| rain.as_millimetres() >= RAIN_MM) {
         return Err(Some(Obstacle::Rain));
     }

@@ -45,7 +45,11 @@ impl Year {
     #[must_use]
     pub fn around(weather: &Weather<'_>, day: NaiveDate) -> Option<Self> {
         let first = day.checked_sub_days(Days::new(BEFORE as u64))?;
-        let days: Vec<Day> = weather.from(first).take(BEFORE + AFTER).collect();
+        let days: Vec<Day> = first
+            .iter_days()
+            .map_while(|date| if date < day { weather.in_season(date) } else { weather.on(date) })
+            .take(BEFORE + AFTER)
+            .collect();
         if days.len() < BEFORE + AFTER {
             return None;
         }

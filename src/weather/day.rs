@@ -26,6 +26,12 @@ pub struct Day {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Origin {
     Forecast,
+    /// A day that has passed, as the last forecast before its end had it.
+    Kept,
+    /// A day that has passed, as its source had it afterwards: measured or analysed.
+    Observed,
+    /// A person at the site said something of it; what they did not say is of the day below.
+    Told,
     /// Monthly normals: a usual day of that time of the year.
     Normals,
 }

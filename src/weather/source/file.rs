@@ -1,8 +1,8 @@
 //! The file provider: a forecast as JSON.
 
 use crate::knowledge::Problem;
-use crate::quantity::{Fraction, OutOfBounds, Quantity, Radiation, Temperature, WaterDepth, WindSpeed};
 use crate::weather::day::{Day, Origin};
+use crate::weather::row::DayRow;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use serde::Deserialize;
 use std::collections::BTreeMap;
@@ -25,20 +25,7 @@ struct RawForecast {
     elevation_m: f64,
     timezone: String,
     issued: Option<DateTime<FixedOffset>>,
-    days: Vec<RawDay>,
-}
-
-#[derive(Deserialize)]
-struct RawDay {
-    date: NaiveDate,
-    tmax_c: f64,
-    tmin_c: f64,
-    rh_mean_percent: Option<f64>,
-    wind_2m_m_s: Option<f64>,
-    solar_mj_m2: Option<f64>,
-    sunshine_h: Option<f64>,
-    rain_mm: Option<f64>,
-    rain_chance: Option<f64>,
+    days: Vec<DayRow>,
 }
 
 impl Forecast {
@@ -74,7 +61,7 @@ impl Forecast {
         let mut days = BTreeMap::new();
         for day in &raw.days {
             let shown = day.date.to_string();
-            let read = checked(day).map_err(|why| refuse(&shown, format!("{shown}: {why}")))?;
+            let read = day.day(Origin::Forecast).map_err(|why| refuse(&shown, format!("{shown}: {why}")))?;
             if days.insert(day.date, read).is_some() {
                 return Err(refuse(&shown, format!("the day {shown} stands twice")));
             }
@@ -98,33 +85,16 @@ impl Forecast {
         self.days.get(&date).copied()
     }
 
+    /// Its days, in their order.
+    pub fn days(&self) -> impl Iterator<Item = &Day> {
+        self.days.values()
+    }
+
     /// The first day of the forecast.
     #[must_use]
     pub fn first_day(&self) -> Option<NaiveDate> {
         self.days.keys().next().copied()
     }
-}
-
-fn checked(raw: &RawDay) -> Result<Day, String> {
-    if raw.tmin_c > raw.tmax_c {
-        return Err(format!("minimum {} °C above maximum {} °C", raw.tmin_c, raw.tmax_c));
-    }
-    let told = |refusal: OutOfBounds| refusal.to_string();
-    if let Some(hours) = raw.sunshine_h.filter(|hours| !(0.0..=24.0).contains(hours)) {
-        return Err(format!("sunshine {hours} h was given, 0 to 24 h expected"));
-    }
-    Ok(Day {
-        date: raw.date,
-        tmax: Temperature::checked(raw.tmax_c).map_err(told)?,
-        tmin: Temperature::checked(raw.tmin_c).map_err(told)?,
-        humidity_mean: raw.rh_mean_percent.map(|rh| Fraction::checked(rh / 100.0)).transpose().map_err(told)?,
-        wind_2m: raw.wind_2m_m_s.map(WindSpeed::checked).transpose().map_err(told)?,
-        solar: raw.solar_mj_m2.map(Radiation::checked).transpose().map_err(told)?,
-        sunshine_h: raw.sunshine_h,
-        rain: raw.rain_mm.map(WaterDepth::checked).transpose().map_err(told)?,
-        rain_chance: raw.rain_chance.map(Fraction::checked).transpose().map_err(told)?,
-        origin: Origin::Forecast,
-    })
 }
 
 /// The refusal without its own line and column, which the problem carries.
