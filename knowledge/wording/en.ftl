@@ -1044,3 +1044,56 @@ spray-not-at-noon = No: not in the heat of the day or in sun, it burns the leave
 record-undone = Taken back: what I had noted is gone.
 record-which-day = There is no such day. Which day was it?
 new-bed-odd-size = That would be larger than a room. Say length, width and depth once more, with feet, inches or cm.
+
+## The year ahead
+
+year-head =
+    { $of ->
+        [site] The year ahead at { $site }, by the sun and depth of its beds.
+        [sites] The year ahead on your roofs, by the sun and depth of their beds.
+        [beds] The year ahead for the { $beds }, by sun and depth.
+       *[place] The year ahead in { $place }, for beds with sun and depth enough.
+    }
+year-month = { $month }: { $sow }{ $net_up }{ $net_down }{ $halved }{ $full }{ $drains }{ $water }
+year-sow =
+    { $what ->
+        [begins] start { $begins }.{ $more }
+        [both] start { $begins }; last month for { $ends }.{ $more }
+        [ends] last month for { $ends }.{ $more }
+        [goes-on] nothing new; { $count } crops are still in time.
+       *[nothing] nothing goes in.
+    }
+year-goes-on = {" "}{ $count } more are in time.
+year-more = { $count } more
+year-net-up =
+    {" "}{ $when ->
+        [now] The net belongs up now.
+       *[later] Net up about { $day }.
+    }
+year-net-down = {" "}Net down about { $day }.
+year-feed-halved =
+    {" "}{ $when ->
+        [now] Half feeds for now (days of { $limit } and more).
+       *[later] Half feeds from about { $day } (days of { $limit } and more).
+    }
+year-feed-full = {" "}Full feeds again from about { $day }.
+year-drains = {" "}Clear drains and outlets before its first big rain.
+year-water =
+    {" "}{ $rhythm ->
+        [none] Rain waters it.
+        [weekly] Water once a week.
+        [third] Water every third day.
+        [second] Water every second day.
+        [daily] Water once a day.
+        [twice] Water morning and evening.
+       *[thrice] Water three times a day.
+    }
+year-always = The whole year: { $crops }.
+year-trays = On sprouting trays the whole year, in shade: { $crops }.
+year-seedbed = Into a seedbed first, saplings out 25 to 35 days later: { $crops }.
+year-pieces = Not from seed: { $crops }.
+year-pieces-of = { $crop } from { $pieces }
+year-water-of = Waterings are of the { $bed } fully grown over and told where they change; the finger in the mix has the last word.
+year-net-rule = Nets are for weeks above { $above } by day; tender greens want one sooner, okra and amaranth later.
+year-usual = All by usual weather: a year can be two weeks early or late. Ask for one crop for its exact days.
+working-year = Each crop: the weeks from which it gets to its harvest before heat, cold or long days end it. Net: weeks above 35 °C by day (common practice). Feed: halved in weeks of 40 °C and more (a judgement). Drains: the first month of 100 mm of rain (a judgement). Waterings: the bed's sum for the middle of each month.

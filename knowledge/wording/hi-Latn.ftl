@@ -1041,3 +1041,56 @@ spray-not-at-noon = Nahi: din ki garmi ya dhoop mein nahi, patte jal jaate hain.
 record-undone = Wapas liya: jo note kiya tha, hat gaya.
 record-which-day = Aisi koi tareekh nahi hai. Kaun sa din tha?
 new-bed-odd-size = Yeh to kamre se bhi bada hoga. Lambai, chaudai aur gehrai phir se batayein, foot, inch ya cm mein.
+
+## The year ahead
+
+year-head =
+    { $of ->
+        [site] { $site } ka aane wala saal, bed ki dhoop aur gehrai ke hisaab se.
+        [sites] Aapki chhaton ka aane wala saal, bed ki dhoop aur gehrai ke hisaab se.
+        [beds] { $beds } ka aane wala saal, dhoop aur gehrai ke hisaab se.
+       *[place] { $place } mein aane wala saal, aise bed ke liye jinmein dhoop aur gehrai poori ho.
+    }
+year-month = { $month }: { $sow }{ $net_up }{ $net_down }{ $halved }{ $full }{ $drains }{ $water }
+year-sow =
+    { $what ->
+        [begins] shuru karein { $begins }.{ $more }
+        [both] shuru karein { $begins }; aakhri mahina { $ends } ka.{ $more }
+        [ends] aakhri mahina { $ends } ka.{ $more }
+        [goes-on] naya kuch nahi; { $count } faslon ka samay abhi hai.
+       *[nothing] kuch nahi lagta.
+    }
+year-goes-on = {" "}{ $count } aur ka samay abhi hai.
+year-more = { $count } aur
+year-net-up =
+    {" "}{ $when ->
+        [now] Jaali abhi lagi honi chahiye.
+       *[later] Jaali lagbhag { $day } ko lagayein.
+    }
+year-net-down = {" "}Jaali lagbhag { $day } ko utaarein.
+year-feed-halved =
+    {" "}{ $when ->
+        [now] Abhi khaad aadhi ({ $limit } aur upar ke din).
+       *[later] Khaad lagbhag { $day } se aadhi ({ $limit } aur upar ke din).
+    }
+year-feed-full = {" "}Lagbhag { $day } se phir poori khaad.
+year-drains = {" "}Pehli badi baarish se pehle naali aur nikaas saaf karein.
+year-water =
+    {" "}{ $rhythm ->
+        [none] Paani baarish de deti hai.
+        [weekly] Paani hafte mein ek baar.
+        [third] Paani har teesre din.
+        [second] Paani ek din chhodkar.
+        [daily] Paani din mein ek baar.
+        [twice] Paani subah aur shaam.
+       *[thrice] Paani din mein teen baar.
+    }
+year-always = Poore saal: { $crops }.
+year-trays = Ankur tray par poore saal, chhaya mein: { $crops }.
+year-seedbed = Pehle paudh taiyar karein, 25 se 35 din baad ropein: { $crops }.
+year-pieces = Beej se nahi: { $crops }.
+year-pieces-of = { $crop } ({ $pieces })
+year-water-of = Paani { $bed } ka hai jab woh poora bhara ho; jahan badalta hai wahin likha hai; aakhri baat mitti mein daali ungli ki.
+year-net-rule = Jaali un hafton ki hai jab din { $above } se upar hon; naram patton ko pehle chahiye, bhindi aur chaulai ko baad mein.
+year-usual = Sab aam mausam se: saal do hafte aage-peeche ho sakta hai. Theek din jaanne hon to ek fasal poochein.
+working-year = Har fasal: woh hafte jinmein bone par woh garmi, thand ya lambe dinon se pehle tudai tak pahunchti hai. Jaali: 35 °C se upar ke hafte (aam chalan). Khaad: 40 °C aur upar ke hafton mein aadhi (anumaan). Naali: 100 mm baarish ka pehla mahina (anumaan). Paani: har mahine ke beech ka bed ka hisaab.

@@ -47,6 +47,8 @@ mod water_bed;
 mod water_now;
 mod water_salt;
 mod water_working;
+mod year;
+mod year_told;
 
 pub use answer::{Answer, Outcome, answer};
 pub use facts::{BedFacts, Facts, SiteFacts};

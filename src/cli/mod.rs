@@ -17,6 +17,7 @@ mod round;
 mod serve;
 mod sums;
 mod upkeep;
+mod year;
 
 use arguments::{Arguments, Command};
 use clap::Parser;
@@ -39,6 +40,7 @@ pub fn main() -> ExitCode {
         Command::Serve(serve) => serve::run(serve, &arguments),
         Command::Questions(questions) => questions::run(questions, &arguments),
         Command::Round(round) => round::run(round, &arguments),
+        Command::Year(year) => year::run(year, &arguments),
         Command::Check(check) => check::run(check, &arguments),
         Command::Compute { sum } => sums::run(sum, &arguments),
         Command::Import { file } => records::import(file, &arguments),

@@ -3,7 +3,7 @@
 use super::fetch::{Seen, seen};
 use super::house::House;
 use crate::answering::{Answer, Line, Outcome, answer};
-use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, Store, StoreError};
+use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, SiteId, Store, StoreError};
 use crate::script::Language;
 use crate::understanding::{Reader, Reading, read};
 use crate::weather::Forecast;
@@ -65,13 +65,26 @@ impl<'a> Desk<'a> {
     /// When the store cannot be read. A store that cannot be written is told in the reply: nothing is called
     /// recorded that is not kept.
     pub fn answer(&self, message: &Message) -> Result<Reply, StoreError> {
+        self.answer_about(message, None)
+    }
+
+    /// The same, of one site, whatever the message names.
+    ///
+    /// # Errors
+    /// As [`Desk::answer`].
+    pub fn answer_at(&self, site: &SiteId, message: &Message) -> Result<Reply, StoreError> {
+        self.answer_about(message, Some(site))
+    }
+
+    fn answer_about(&self, message: &Message, site: Option<&SiteId>) -> Result<Reply, StoreError> {
         let asker = match &message.from {
             Some(id) => self.store.person(id)?,
             None => None,
         };
         let before = self.before(asker.as_ref(), message.now)?;
         let seen = seen(self.house, self.store, self.forecast, asker.clone(), message.now)?;
-        let (reading, second) = self.read(message, &seen, before.clone());
+        let (mut reading, second) = self.read(message, &seen, before.clone());
+        reading.sites.extend(site.filter(|site| !reading.sites.contains(site)).cloned());
         let facts = seen.facts(self.house, self.forecast, &reading);
         let answered = match &second {
             Some(second) => answer(&reading, &facts).joined(answer(second, &facts)),

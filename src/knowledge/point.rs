@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-/// A point of a message about sprays and feeds.
+/// A point of a message, mostly about sprays and feeds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Point {
@@ -40,6 +40,8 @@ pub enum Point {
     Concentrate,
     /// What the bottle holds is not known.
     NotKnown,
+    /// Month by month, the year through.
+    WholeYear,
 }
 
 impl Point {
