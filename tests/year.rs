@@ -131,7 +131,8 @@ fn asked(person: &str, message: &str, language: &str, words: &[&str]) -> Value {
 
 #[test]
 fn the_same_year_in_three_languages() {
-    let english = asked("meera", "what does my year look like", "en", &["Jun: start", "Clear drains", "Net down about"]);
+    let english =
+        asked("meera", "what does my year look like", "en", &["Jun: start", "Clear drains", "Net down about"]);
     let hindi = asked("meera", "साल भर में कब क्या लगाएँ", "hi", &["जून: शुरू करें", "नाली", "जाली लगभग"]);
     let roman = asked("meera", "saal bhar kya lagayein", "hi-Latn", &["June: shuru karein", "naali", "Jaali lagbhag"]);
     assert_eq!(english["figures"], hindi["figures"]);

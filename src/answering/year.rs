@@ -4,7 +4,7 @@ use super::answer::Answer;
 use super::facts::{Facts, SiteFacts};
 use super::line::{Line, Said};
 use super::sow::Asked;
-use super::subject::{Subject, StandingCrop, subjects};
+use super::subject::{StandingCrop, Subject, subjects};
 use super::year_told;
 use crate::garden::{BedId, BedKind};
 use crate::knowledge::{Crop, GrownFor, Place, Point};
@@ -43,13 +43,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let beds = scope.subjects(reading, facts);
     let typical = typical(&beds);
     let place = scope.weather.normals().map(|(place, _)| place);
-    let roof = |crops| Roof {
-        year: &year,
-        today: scope.today,
-        crops,
-        typical: None,
-        place,
-    };
+    let roof = |crops| Roof { year: &year, today: scope.today, crops, typical: None, place };
     let grown = typical.as_ref().and_then(|bed| grown(bed, facts));
     let ahead = year_ahead(&Roof { typical: grown, ..roof(scope.crops(&beds, facts)) });
     let trays = year_ahead(&Roof { place: None, ..roof(on_trays(&beds, facts)) });

@@ -147,8 +147,10 @@ fn always(answer: &mut Answer, told: &Told<'_>, named: &mut BTreeSet<usize>) {
 /// Those named that go into a seedbed first, and those that are planted as pieces.
 fn how(answer: &mut Answer, ahead: &YearAhead<'_>, named: &BTreeSet<usize>) {
     let chosen = || named.iter().filter_map(|place| ahead.choices.get(*place));
-    let seedbed: Vec<Said> =
-        chosen().filter(|choice| choice.seasons.way == Way::Seedbed).map(|choice| Said::Crop(choice.crop.id.clone())).collect();
+    let seedbed: Vec<Said> = chosen()
+        .filter(|choice| choice.seasons.way == Way::Seedbed)
+        .map(|choice| Said::Crop(choice.crop.id.clone()))
+        .collect();
     if !seedbed.is_empty() {
         answer.lines.push(Line::new("year-seedbed").with("crops", Said::List(seedbed)));
     }

@@ -84,9 +84,8 @@ pub fn year_ahead<'k>(roof: &Roof<'k, '_>) -> YearAhead<'k> {
     let stops = |spells: &Spells, month: &Span| spells.iter().map(|spell| spell.1).find(|day| month.holds(*day));
     let months = (0..MONTHS).filter_map(|ahead| Span::ahead(roof.today, ahead)).map(|month| {
         let begins = which(&choices, |from, _| month.holds(from.max(roof.today)));
-        let others = |places: Vec<usize>| -> Vec<usize> {
-            places.into_iter().filter(|place| !begins.contains(place)).collect()
-        };
+        let others =
+            |places: Vec<usize>| -> Vec<usize> { places.into_iter().filter(|place| !begins.contains(place)).collect() };
         MonthAhead {
             first: month.first,
             ends: others(which(&choices, |_, until| month.holds(until))),
@@ -153,11 +152,12 @@ fn waterings(roof: &Roof<'_, '_>, month: &Span) -> Option<f64> {
     Some(water_week(&Surroundings { today, ..typical.clone() })?.rhythm)
 }
 
-/// The month is rainy and the one before is not.
-fn rains_begin(place: &Place, first: NaiveDate) -> bool {
+/// The month of a day is rainy and the one before is not.
+#[must_use]
+pub fn rains_begin(place: &Place, day: NaiveDate) -> bool {
     let rainy = |month: u32| {
         let normal = place.months.get(month as usize % 12);
         normal.and_then(|normal| normal.rain).is_some_and(|rain| rain >= RAINY_MONTH)
     };
-    rainy(first.month0()) && !rainy(first.month0() + 11)
+    rainy(day.month0()) && !rainy(day.month0() + 11)
 }
