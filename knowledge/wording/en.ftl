@@ -1097,3 +1097,49 @@ year-water-of = Waterings are of the { $bed } fully grown over and told where th
 year-net-rule = Nets are for weeks above { $above } by day; tender greens want one sooner, okra and amaranth later.
 year-usual = All by usual weather: a year can be two weeks early or late. Ask for one crop for its exact days.
 working-year = Each crop: the weeks from which it gets to its harvest before heat, cold or long days end it. Net: weeks above 35 °C by day (common practice). Feed: halved in weeks of 40 °C and more (a judgement). Drains: the first month of 100 mm of rain (a judgement). Waterings: the bed's sum for the middle of each month.
+
+## Alerts
+
+alert-days =
+    { $span ->
+        [one] on { $from }
+       *[more] from { $from } to { $until }
+    }
+alert-heat =
+    { $grade ->
+        [one] Heat wave
+       *[two] Severe heat wave
+    } { $days }: up to { $tmax }, where { $usual } is usual.
+alert-water = From tomorrow: { $beds }.
+alert-water-all = From tomorrow the { $count } beds want about { $day } a day in all; ask for one by name.
+alert-heat-do = Net up before it; no spraying, no strong feed; water before the sun is on the bed, pots together in the shade.
+alert-rain =
+    { $grade ->
+        [one] Heavy rain
+        [two] Very heavy rain
+       *[three] Extremely heavy rain
+    } { $days }: up to { $mm } mm in a day.
+alert-rain-do = Before it: drains and outlets clear, saucers emptied, ripe things picked; no watering, spray or feed that day, and off the roof when it thunders. If water stands on the roof or comes through, tell us.
+alert-wind =
+    { $grade ->
+        [one] Strong wind, whole branches moving,
+       *[two] Near gale, whole trees moving,
+    } { $days }.
+alert-wind-do = While it is still calm: nets rolled up on the ground, tall plants tied low, pots, cans and loose boards down from walls and away from the edge.
+alert-cold =
+    { $grade ->
+        [one] Cold night
+       *[two] Very cold night
+    } { $days }: down to { $tmin }. That is too cold for { $crops } ({ $beds }).
+alert-cold-do = Cover them with cloth or jute at dusk and take it off in the morning sun; small pots against a wall; water in the morning only.
+alert-walls = Days of 38 °C and more { $days }: the sun on thin walls heats the roots ({ $beds }). Shade their west side with wet jute or a board, push pots together, lift them off the slab, mulch.
+alert-bolting =
+    { $crop } ({ $beds }): { $by ->
+        [heat] this week's days of { $tmax } are past the { $limit } it bears
+       *[day] the days are now longer than { $limit } h
+    }, so it runs to flower. Cut it whole or pick it hard now.
+alert-rains = The rains usually begin in { $month }: clear drains and outlets now, and see that every bed lets water out below.
+alert-none = Nothing out of the ordinary is foretold until { $day }: no heat wave, heavy rain, strong wind or night too cold for what stands.
+alert-no-forecast = I have no forecast for your roof now, so I can't warn of single days.
+caution-heat-work = at the hottest hour it feels like { $felt } in the shade, up to 8 °C more in the sun: on the roof only before nine and after five, never alone, drink water every 20 minutes. Giddy, confused or no longer sweating: into the shade, wet the skin, call 112.
+caution-wind-edge = never to the edge in wind, and never after a thing that the wind has taken.

@@ -1094,3 +1094,49 @@ year-water-of = Paani { $bed } ka hai jab woh poora bhara ho; jahan badalta hai 
 year-net-rule = Jaali un hafton ki hai jab din { $above } se upar hon; naram patton ko pehle chahiye, bhindi aur chaulai ko baad mein.
 year-usual = Sab aam mausam se: saal do hafte aage-peeche ho sakta hai. Theek din jaanne hon to ek fasal poochein.
 working-year = Har fasal: woh hafte jinmein bone par woh garmi, thand ya lambe dinon se pehle tudai tak pahunchti hai. Jaali: 35 °C se upar ke hafte (aam chalan). Khaad: 40 °C aur upar ke hafton mein aadhi (anumaan). Naali: 100 mm baarish ka pehla mahina (anumaan). Paani: har mahine ke beech ka bed ka hisaab.
+
+## Alerts
+
+alert-days =
+    { $span ->
+        [one] { $from } ko
+       *[more] { $from } se { $until } tak
+    }
+alert-heat =
+    { $grade ->
+        [one] Loo
+       *[two] Tez loo
+    } { $days }: { $tmax } tak, aam taur par { $usual } rehta hai.
+alert-water = Kal se: { $beds }.
+alert-water-all = Kal se { $count } bed ko milakar din mein lagbhag { $day } paani chahiye; ek ka naam lekar poochein.
+alert-heat-do = Pehle hi jaali lagayein; spray nahi, tez khaad nahi; bed par dhoop aane se pehle paani dein, gamle saath-saath chhaya mein.
+alert-rain =
+    { $grade ->
+        [one] Bhaari baarish
+        [two] Bahut bhaari baarish
+       *[three] Behad bhaari baarish
+    } { $days }: ek din mein { $mm } mm tak.
+alert-rain-do = Pehle hi: naali aur nikaas saaf, tashtariyan khaali, paka hua tod lein; us din paani, spray ya khaad nahi, aur baadal garjein to chhat se utar aayein. Chhat par paani khada ho ya tapke to humein batayein.
+alert-wind =
+    { $grade ->
+        [one] Tez hawa, badi daaliyan hilengi,
+       *[two] Bahut tez hawa, poore ped hilenge,
+    } { $days }.
+alert-wind-do = Hawa shaant rehte hi: jaali lapetkar neeche, oonche paudhe neeche baandhein, gamle, dibbe aur khule patte deewar se neeche aur kinare se door.
+alert-cold =
+    { $grade ->
+        [one] Thandi raat
+       *[two] Bahut thandi raat
+    } { $days }: { $tmin } tak. { $crops } ({ $beds }) ke liye yeh zyada thand hai.
+alert-cold-do = Shaam ko kapde ya taat se dhakein, subah dhoop mein hata dein; chhote gamle deewar se sataakar; paani sirf subah dein.
+alert-walls = 38 °C aur upar ke din { $days }: patli deewar par dhoop jadein garam karti hai ({ $beds }). Pashchim ki taraf geela taat ya patta lagayein, gamle satayein, farsh se uthayein, mulch bichhayein.
+alert-bolting =
+    { $crop } ({ $beds }): { $by ->
+        [heat] is hafte din { $tmax } ke hain, yeh { $limit } tak sehti hai
+       *[day] din ab { $limit } ghante se lambe hain
+    }, isliye phool par aa jayegi. Abhi poori kaat lein ya zyada todein.
+alert-rains = Baarish aam taur par { $month } mein shuru hoti hai: naali aur nikaas abhi saaf karein, aur dekhein ki har bed neeche se paani chhode.
+alert-none = { $day } tak kuch khaas nahi dikhta: na loo, na bhaari baarish, na tez hawa, na aisi thandi raat jo khadi fasal na sahe.
+alert-no-forecast = Aapki chhat ka forecast abhi mere paas nahi hai, isliye kisi ek din ki chetavni nahi de sakta.
+caution-heat-work = sabse garam ghante mein chhaya mein bhi { $felt } jaisa lagta hai, dhoop mein 8 °C tak aur: chhat par sirf nau se pehle aur paanch ke baad, akele kabhi nahi, har 20 minute mein paani piyein. Chakkar, ghabrahat ya paseena band ho: chhaya mein jayein, tvacha geeli karein, 112 par phone karein.
+caution-wind-edge = hawa mein kinare par kabhi na jayein, aur udi cheez ke peeche kabhi nahi.

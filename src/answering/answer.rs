@@ -5,8 +5,8 @@ use super::figure::Figure;
 use super::line::Line;
 use super::shown::ReadingShown;
 use super::{
-    build, care, due, emergency, feed, handed_over, harvest, load, mix, none, record, refused, seed, shade, sow, space,
-    spray, trouble, water,
+    alerts, build, care, due, emergency, feed, handed_over, harvest, load, mix, none, record, refused, seed, shade,
+    sow, space, spray, trouble, water,
 };
 use crate::garden::Record;
 use crate::knowledge::{Kind, SourceRef};
@@ -139,6 +139,12 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if by_article && answer.outcome == Outcome::Answered && answer.reading.kind != Kind::Feed {
         answer.reading.kind = Kind::Care;
     }
+    called(&mut answer, facts);
+    answer
+}
+
+/// Tells an answer what people call the beds that this person may see.
+pub fn called(answer: &mut Answer, facts: &Facts<'_>) {
     for (site, bed) in facts.beds() {
         let mut names = bed.bed.names.clone();
         names.push(bed.bed.id.bed().replace('-', " "));
@@ -147,7 +153,6 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         }
         answer.called.insert(bed.bed.id.to_string(), names);
     }
-    answer
 }
 
 /// A reading less sure than this is not answered: a person of the crew is asked.
@@ -172,6 +177,9 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     if let Some(article) = care::of_harm(facts) {
         return care::told(article);
+    }
+    if alerts::is_asked(reading) && matches!(reading.kind, Kind::Due | Kind::Care) {
+        return alerts::answer(facts);
     }
     match reading.kind {
         Kind::Water => water::answer(reading, facts),

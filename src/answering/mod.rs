@@ -6,6 +6,8 @@
 //!
 //! **Never here:** I/O, the clock, text in a language.
 
+mod alerts;
+mod alerts_told;
 mod answer;
 mod build;
 mod care;
@@ -50,7 +52,8 @@ mod water_working;
 mod year;
 mod year_told;
 
-pub use answer::{Answer, Outcome, answer};
+pub use alerts::{alerts_of, told as alerts_told};
+pub use answer::{Answer, Outcome, answer, called};
 pub use facts::{BedFacts, Facts, SiteFacts};
 pub use figure::{Figure, FigureValue};
 pub use line::{Line, Said};

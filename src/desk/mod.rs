@@ -3,6 +3,7 @@
 //!
 //! **Never here:** formulas, wording.
 
+mod alerts;
 mod fetch;
 mod house;
 pub mod reception;

@@ -2,7 +2,7 @@
 
 use super::fetch::{Seen, seen};
 use super::house::House;
-use crate::answering::{Answer, Line, Outcome, answer};
+use crate::answering::{Answer, Facts, Line, Outcome, answer, called};
 use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, SiteId, Store, StoreError};
 use crate::script::Language;
 use crate::understanding::{Reader, Reading, read};
@@ -96,6 +96,26 @@ impl<'a> Desk<'a> {
             _ => Vec::new(),
         };
         Ok(self.file(message, asker.as_ref(), &reading, answered, wrong))
+    }
+
+    /// What is said of a moment without a question, from the facts this person may see; None where nothing is.
+    ///
+    /// # Errors
+    /// When the store cannot be read.
+    pub(super) fn unasked(
+        &self,
+        asker: Option<&Person>,
+        message: &Message,
+        say: impl FnOnce(&Facts<'_>) -> Option<Answer>,
+    ) -> Result<Option<String>, StoreError> {
+        let seen = seen(self.house, self.store, self.forecast, asker.cloned(), message.now)?;
+        let (reading, _) = self.read(message, &seen, None);
+        let facts = seen.facts(self.house, self.forecast, &reading);
+        let Some(mut answer) = say(&facts) else { return Ok(None) };
+        called(&mut answer, &facts);
+        let language = self.speaks.unwrap_or(reading.language);
+        let manner = Manner { language, devanagari_digits: false, why: false };
+        Ok(Some(reply(&answer, &self.house.known, self.house.phrases(language), manner).text))
     }
 
     /// The reading of a message; "why?" is read as the message before, its working asked for.

@@ -42,6 +42,8 @@ pub enum Point {
     NotKnown,
     /// Month by month, the year through.
     WholeYear,
+    /// Warnings of the days ahead.
+    Warnings,
 }
 
 impl Point {

@@ -35,8 +35,7 @@ fn cold(roof: &Roof<'_>, plots: &[Plot<'_>]) -> Option<Alert> {
     let spell = roof.spell(|day| day.tmin < highest)?;
     let coldest = spell.iter().map(|day| day.tmin).min_by(|a, b| a.as_celsius().total_cmp(&b.as_celsius()))?;
     let worse = coldest <= NEAR_FROST || (highest - coldest).as_kelvins() >= WORSE_K;
-    let mut alert =
-        roof.alert(What::ColdNight, if worse { 2 } else { 1 }, &spell, Peak::Cold { tmin: coldest })?;
+    let mut alert = roof.alert(What::ColdNight, if worse { 2 } else { 1 }, &spell, Peak::Cold { tmin: coldest })?;
     let suffers = |standing: &&Standing<'_>| coldest < limit(standing.crop);
     for plot in plots {
         let mut crops = grown(plot).filter(suffers).map(|standing| standing.crop.id.clone()).peekable();

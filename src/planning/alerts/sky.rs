@@ -58,7 +58,8 @@ fn heat_grade(day: &Day, usual: Temperature) -> Option<u8> {
     // What a sum of tenths leaves over is no heat.
     const ROUNDING_K: f64 = 1e-6;
     let above = (day.tmax - usual).as_kelvins() + ROUNDING_K;
-    let severe = day.tmax >= VERY_HOT_ANYWHERE || day.tmax >= HEAT_WAVE && above > FAR_ABOVE_NORMAL_K + 2.0 * ROUNDING_K;
+    let severe =
+        day.tmax >= VERY_HOT_ANYWHERE || day.tmax >= HEAT_WAVE && above > FAR_ABOVE_NORMAL_K + 2.0 * ROUNDING_K;
     let wave = day.tmax >= HOT_ANYWHERE || day.tmax >= HEAT_WAVE && above >= ABOVE_NORMAL_K;
     match (severe, wave) {
         (true, _) => Some(2),
