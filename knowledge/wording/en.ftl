@@ -809,6 +809,7 @@ water-now =
 water-now-since =
     { $how ->
         [told] Reckoned from the watering you told of, { $day }: it has lost { $lost } since.
+        [rain] Reckoned from the rain you told of, { $day }: it filled the bed, which has lost { $lost } since.
        *[recorded] Last watered { $day }, by the record; it has lost { $lost } since.
     }
 water-now-rain = Leave the { $bed } for now: { $rain } of rain is expected today. If it has not come by evening, water then.
@@ -1143,3 +1144,17 @@ alert-none = Nothing out of the ordinary is foretold until { $day }: no heat wav
 alert-no-forecast = I have no forecast for your roof now, so I can't warn of single days.
 caution-heat-work = at the hottest hour it feels like { $felt } in the shade, up to 8 °C more in the sun: on the roof only before nine and after five, never alone, drink water every 20 minutes. Giddy, confused or no longer sweating: into the shade, wet the skin, call 112.
 caution-wind-edge = never to the edge in wind, and never after a thing that the wind has taken.
+
+## The weather as it was told
+
+sky-told =
+    { $span ->
+        [one] Reckoned with what you say of { $from }: { $what }.
+       *[more] Reckoned with what you say of { $from } to { $until }: { $what }.
+    }
+sky-both = { $tmax } by day and { $tmin } by night
+sky-day = { $tmax } by day
+sky-night = { $tmin } by night
+sky-rain = { $mm } mm of rain
+sky-dry = no rain
+sky-rain-guessed = You gave no millimetres, so I took { $mm } mm; a straight-sided glass left outside measures it.

@@ -806,6 +806,7 @@ water-now =
 water-now-since =
     { $how ->
         [told] Hisaab aapke bataye paani se, { $day }; tab se { $lost } sookha hai.
+        [rain] Hisaab aapki batai baarish se, { $day }: usse bed bhar gaya, tab se { $lost } sookha hai.
        *[recorded] Pichhla paani { $day } ka likha hai; tab se { $lost } sookha hai.
     }
 water-now-rain = { $bed }: abhi rehne dein, aaj { $rain } baarish ka andaza hai. Shaam tak na aaye to tab dein.
@@ -1140,3 +1141,17 @@ alert-none = { $day } tak kuch khaas nahi dikhta: na loo, na bhaari baarish, na 
 alert-no-forecast = Aapki chhat ka forecast abhi mere paas nahi hai, isliye kisi ek din ki chetavni nahi de sakta.
 caution-heat-work = sabse garam ghante mein chhaya mein bhi { $felt } jaisa lagta hai, dhoop mein 8 °C tak aur: chhat par sirf nau se pehle aur paanch ke baad, akele kabhi nahi, har 20 minute mein paani piyein. Chakkar, ghabrahat ya paseena band ho: chhaya mein jayein, tvacha geeli karein, 112 par phone karein.
 caution-wind-edge = hawa mein kinare par kabhi na jayein, aur udi cheez ke peeche kabhi nahi.
+
+## The weather as it was told
+
+sky-told =
+    { $span ->
+        [one] Hisaab mein { $from } ke liye aapka bataya mausam hai: { $what }.
+       *[more] Hisaab mein { $from } se { $until } tak aapka bataya mausam hai: { $what }.
+    }
+sky-both = din mein { $tmax }, raat mein { $tmin }
+sky-day = din mein { $tmax }
+sky-night = raat mein { $tmin }
+sky-rain = { $mm } mm baarish
+sky-dry = baarish nahi
+sky-rain-guessed = Millimetre nahi bataye, isliye { $mm } mm maane; bahar rakha seedhi deewar ka gilaas naap deta hai.

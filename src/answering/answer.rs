@@ -6,7 +6,7 @@ use super::line::Line;
 use super::shown::ReadingShown;
 use super::{
     alerts, build, care, due, emergency, feed, handed_over, harvest, load, mix, none, record, refused, seed, shade,
-    sow, space, spray, trouble, water,
+    sky_told, sow, space, spray, trouble, water,
 };
 use crate::garden::Record;
 use crate::knowledge::{Kind, SourceRef};
@@ -140,6 +140,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         answer.reading.kind = Kind::Care;
     }
     called(&mut answer, facts);
+    sky_told::tell(&mut answer, reading);
     answer
 }
 

@@ -8,6 +8,7 @@ mod fetch;
 mod house;
 pub mod reception;
 mod talk;
+mod told_sky;
 
 pub use house::{House, NoHouse};
 pub use talk::{Desk, Message};

@@ -2,6 +2,7 @@
 
 use super::fetch::{Seen, seen};
 use super::house::House;
+use super::told_sky;
 use crate::answering::{Answer, Facts, Line, Outcome, answer, called};
 use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, SiteId, Store, StoreError};
 use crate::script::Language;
@@ -85,7 +86,8 @@ impl<'a> Desk<'a> {
         let seen = seen(self.house, self.store, self.forecast, asker.clone(), message.now)?;
         let (mut reading, second) = self.read(message, &seen, before.clone());
         reading.sites.extend(site.filter(|site| !reading.sites.contains(site)).cloned());
-        let facts = seen.facts(self.house, self.forecast, &reading);
+        let facts = seen.facts(self.house, self.forecast, &reading).under_told_sky(&reading);
+        let kept = told_sky::kept(self.store, &reading, &facts, asker.as_ref(), message.now)?;
         let answered = match &second {
             Some(second) => answer(&reading, &facts).joined(answer(second, &facts)),
             None => answer(&reading, &facts),
@@ -95,7 +97,7 @@ impl<'a> Desk<'a> {
             Some(before) if reading.corrects || reading.undo => answer(&before, &facts).records,
             _ => Vec::new(),
         };
-        Ok(self.file(message, asker.as_ref(), &reading, answered, wrong))
+        Ok(self.file(message, asker.as_ref(), &reading, answered, (wrong, kept)))
     }
 
     /// What is said of a moment without a question, from the facts this person may see; None where nothing is.
@@ -155,13 +157,13 @@ impl<'a> Desk<'a> {
         asker: Option<&Person>,
         reading: &Reading,
         mut answer: Answer,
-        wrong: Vec<Record>,
+        (wrong, kept): (Vec<Record>, Vec<Change>),
     ) -> Reply {
         let language = self.speaks.unwrap_or(reading.language);
         let manner = Manner { language, devanagari_digits: reading.devanagari_digits, why: reading.why };
         let put = |answer: &Answer| reply(answer, &self.house.known, self.house.phrases(language), manner);
         let mut said = put(&answer);
-        let mut changes: Vec<Change> = Vec::new();
+        let mut changes: Vec<Change> = kept;
         // The working of a recorded answer is asked for, not the record again.
         if !reading.why && (reading.undo || !answer.records.is_empty()) {
             changes.extend(wrong.into_iter().map(Change::Remove));

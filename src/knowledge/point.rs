@@ -44,6 +44,17 @@ pub enum Point {
     WholeYear,
     /// Warnings of the days ahead.
     Warnings,
+    /// Rain is spoken of.
+    Rain,
+    /// It fell.
+    RainFell,
+    RainHard,
+    RainLight,
+    NoRain,
+    /// How warm the days are.
+    SkyReaches,
+    /// Day after day.
+    DayByDay,
 }
 
 impl Point {

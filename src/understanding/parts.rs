@@ -4,6 +4,7 @@ use super::asker::Asker;
 use super::follow_up::{Says, completed};
 use super::read::{Reader, read_as, read_part};
 use super::reading::Reading;
+use super::sky;
 use crate::garden::JobKind;
 use crate::knowledge::Kind;
 use crate::script::Text;
@@ -18,12 +19,15 @@ const LEAST_WORDS: usize = 2;
 /// Reads a message; where it holds two requests, the reading of each, in their order.
 #[must_use]
 pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> (Reading, Option<Reading>) {
-    let whole = read_as(text, reader, asker, today);
+    let whole = sky::told(text, read_as(text, reader, asker, today), reader, asker, today);
     if whole.why || whole.follow_up {
         return (whole, None);
     }
     match split(text, reader, asker, today) {
-        Some((first, second)) if stand_apart(&first, &second) && !cut(&whole, &first, &second) => (first, Some(second)),
+        Some((first, second)) if stand_apart(&first, &second) && !cut(&whole, &first, &second) => {
+            let sky = || whole.sky.clone();
+            (Reading { sky: sky(), ..first }, Some(Reading { sky: sky(), ..second }))
+        }
         _ => (whole, None),
     }
 }

@@ -1,6 +1,7 @@
 //! A text, who wrote it and on which day → its reading.
 
 mod plainly;
+mod sky;
 mod words;
 
 use super::about::{Signs, about_feeds, about_sprays};
@@ -43,7 +44,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
     let found = Found::of(&text, reader, asker, today);
     let verdict = decide(reader.index, &found.class_form(&text), found.evidence(&text, reader));
     let (kind, sureness) = found.plainly(&text, reader).unwrap_or((verdict.kind, verdict.sureness));
-    let reading = found.reading(&text, reader, kind, sureness);
+    let reading = Reading { sky: found.sky(&text, today), ..found.reading(&text, reader, kind, sureness) };
     if let Some(before) = &asker.before
         && let Some(reading) = corrected(&reading, before, found.corrects())
             .or_else(|| undone(&reading, before, found.undoes()))
@@ -400,6 +401,7 @@ impl Found {
             follows: self.told.iter().any(|hit| hit.meaning == Told::Follows),
             saplings: self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Plant)),
             unknown: self.unknown_words(text, reader),
+            sky: Vec::new(),
             temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
             did: self.did,
             jobs: self.jobs(),

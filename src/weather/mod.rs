@@ -8,8 +8,10 @@ mod day;
 mod normals;
 pub mod source;
 mod tables;
+mod told;
 mod wet_days;
 
 pub use day::{Day, Origin};
 pub use source::file::Forecast;
 pub use tables::Weather;
+pub use told::Told;

@@ -4,8 +4,11 @@ use super::aridity::{SEMI_ARID_BELOW, aridity_index};
 use super::day::Day;
 use super::normals::usual_day;
 use super::source::file::Forecast;
+use super::told::Told;
 use crate::knowledge::{Knowledge, Place};
 use chrono::{DateTime, FixedOffset, NaiveDate};
+use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// How far a forecast may lie from a site and still be its own, km.
 const FORECAST_REACH_KM: f64 = 40.0;
@@ -20,6 +23,7 @@ pub struct Weather<'a> {
     pub longitude_deg: f64,
     pub elevation_m: f64,
     forecast: Option<&'a Forecast>,
+    told: Option<Arc<BTreeMap<NaiveDate, Told>>>,
     normals: Option<(&'a Place, f64)>,
 }
 
@@ -34,7 +38,7 @@ impl<'a> Weather<'a> {
         });
         let normals =
             known.nearest_place(latitude_deg, longitude_deg).filter(|(_, distance)| *distance <= NORMALS_REACH_KM);
-        Self { latitude_deg, longitude_deg, elevation_m, forecast, normals }
+        Self { latitude_deg, longitude_deg, elevation_m, forecast, told: None, normals }
     }
 
     /// The weather of a listed place, from its normals alone.
@@ -45,15 +49,32 @@ impl<'a> Weather<'a> {
             longitude_deg: place.longitude_deg,
             elevation_m: place.elevation_m,
             forecast: None,
+            told: None,
             normals: Some((place, 0.0)),
         }
+    }
+
+    /// The same with what a person has just said of some days, over all that was known or said before.
+    #[must_use]
+    pub fn hearing(mut self, told: impl IntoIterator<Item = Told>) -> Self {
+        let mut all = self.told.take().map(Arc::unwrap_or_clone).unwrap_or_default();
+        for told in told {
+            let before = all.get(&told.date).copied();
+            all.insert(told.date, before.map_or(told, |before| told.after(before)));
+        }
+        self.told = (!all.is_empty()).then(|| Arc::new(all));
+        self
     }
 
     /// The weather of one day, if anything is known of it.
     #[must_use]
     pub fn on(&self, date: NaiveDate) -> Option<Day> {
         let forecast = self.forecast.and_then(|forecast| forecast.on(date));
-        forecast.or_else(|| self.normals.map(|(place, _)| usual_day(place, date)))
+        let below = forecast.or_else(|| self.normals.map(|(place, _)| usual_day(place, date)));
+        match self.told.as_ref().and_then(|told| told.get(&date)) {
+            Some(told) => told.over(below),
+            None => below,
+        }
     }
 
     /// Days from a date on, as long as something is known of them.
