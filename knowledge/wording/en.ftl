@@ -820,6 +820,7 @@ water-now =
 water-now-since =
     { $how ->
         [told] Reckoned from the watering you told of, { $day }: it has lost { $lost } since.
+        [rain] Reckoned from the rain you told of, { $day }: it filled the bed, which has lost { $lost } since.
        *[recorded] Last watered { $day }, by the record; it has lost { $lost } since.
     }
 water-now-rain = Leave the { $bed } for now: { $rain } of rain is expected today. If it has not come by evening, water then.
@@ -1122,3 +1123,115 @@ working-forecast-by = Forecast data: { $service ->
     }, licence CC BY 4.0, made { $day }, up to { $until }.
 working-forecast-ended = The last forecast ended on { $until }; usual days stand in for it.
 working-days-gone = Of the last { $days } days: { $observed } as they were found to be, { $kept } as their last forecast had them, { $told } as people told, the rest usual days.
+## The year ahead
+
+year-head =
+    { $of ->
+        [site] The year ahead at { $site }, by the sun and depth of its beds.
+        [sites] The year ahead on your roofs, by the sun and depth of their beds.
+        [beds] The year ahead for the { $beds }, by sun and depth.
+       *[place] The year ahead in { $place }, for beds with sun and depth enough.
+    }
+year-month = { $month }: { $sow }{ $net_up }{ $net_down }{ $halved }{ $full }{ $drains }{ $water }
+year-sow =
+    { $what ->
+        [begins] start { $begins }.{ $more }
+        [both] start { $begins }; last month for { $ends }.{ $more }
+        [ends] last month for { $ends }.{ $more }
+        [goes-on] nothing new; { $count } crops are still in time.
+       *[nothing] nothing goes in.
+    }
+year-goes-on = {" "}{ $count } more are in time.
+year-more = { $count } more
+year-net-up =
+    {" "}{ $when ->
+        [now] The net belongs up now.
+       *[later] Net up about { $day }.
+    }
+year-net-down = {" "}Net down about { $day }.
+year-feed-halved =
+    {" "}{ $when ->
+        [now] Half feeds for now (days of { $limit } and more).
+       *[later] Half feeds from about { $day } (days of { $limit } and more).
+    }
+year-feed-full = {" "}Full feeds again from about { $day }.
+year-drains = {" "}Clear drains and outlets before its first big rain.
+year-water =
+    {" "}{ $rhythm ->
+        [none] Rain waters it.
+        [weekly] Water once a week.
+        [third] Water every third day.
+        [second] Water every second day.
+        [daily] Water once a day.
+        [twice] Water morning and evening.
+       *[thrice] Water three times a day.
+    }
+year-always = The whole year: { $crops }.
+year-trays = On sprouting trays the whole year, in shade: { $crops }.
+year-seedbed = Into a seedbed first, saplings out 25 to 35 days later: { $crops }.
+year-pieces = Not from seed: { $crops }.
+year-pieces-of = { $crop } from { $pieces }
+year-water-of = Waterings are of the { $bed } fully grown over and told where they change; the finger in the mix has the last word.
+year-net-rule = Nets are for weeks above { $above } by day; tender greens want one sooner, okra and amaranth later.
+year-usual = All by usual weather: a year can be two weeks early or late. Ask for one crop for its exact days.
+working-year = Each crop: the weeks from which it gets to its harvest before heat, cold or long days end it. Net: weeks above 35 °C by day (common practice). Feed: halved in weeks of 40 °C and more (a judgement). Drains: the first month of 100 mm of rain (a judgement). Waterings: the bed's sum for the middle of each month.
+
+## Alerts
+
+alert-days =
+    { $span ->
+        [one] on { $from }
+       *[more] from { $from } to { $until }
+    }
+alert-heat =
+    { $grade ->
+        [one] Heat wave
+       *[two] Severe heat wave
+    } { $days }: up to { $tmax }, where { $usual } is usual.
+alert-water = From tomorrow: { $beds }.
+alert-water-all = From tomorrow the { $count } beds want about { $day } a day in all; ask for one by name.
+alert-heat-do = Net up before it; no spraying, no strong feed; water before the sun is on the bed, pots together in the shade.
+alert-rain =
+    { $grade ->
+        [one] Heavy rain
+        [two] Very heavy rain
+       *[three] Extremely heavy rain
+    } { $days }: up to { $mm } mm in a day.
+alert-rain-do = Before it: drains and outlets clear, saucers emptied, ripe things picked; no watering, spray or feed that day, and off the roof when it thunders. If water stands on the roof or comes through, tell us.
+alert-wind =
+    { $grade ->
+        [one] Strong wind, whole branches moving,
+       *[two] Near gale, whole trees moving,
+    } { $days }.
+alert-wind-do = While it is still calm: nets rolled up on the ground, tall plants tied low, pots, cans and loose boards down from walls and away from the edge.
+alert-cold =
+    { $grade ->
+        [one] Cold night
+       *[two] Very cold night
+    } { $days }: down to { $tmin }. That is too cold for { $crops } ({ $beds }).
+alert-cold-do = Cover them with cloth or jute at dusk and take it off in the morning sun; small pots against a wall; water in the morning only.
+alert-walls = Days of 38 °C and more { $days }: the sun on thin walls heats the roots ({ $beds }). Shade their west side with wet jute or a board, push pots together, lift them off the slab, mulch.
+alert-bolting =
+    { $crop } ({ $beds }): { $by ->
+        [heat] this week's days of { $tmax } are past the { $limit } it bears
+       *[day] the days are now longer than { $limit } h
+    }, so it runs to flower. Cut it whole or pick it hard now.
+alert-rains = The rains usually begin in { $month }: clear drains and outlets now, and see that every bed lets water out below.
+alert-none = Nothing out of the ordinary is foretold until { $day }: no heat wave, heavy rain, strong wind or night too cold for what stands.
+alert-no-forecast = I have no forecast for your roof now, so I can't warn of single days.
+caution-heat-work = at the hottest hour it feels like { $felt } in the shade, up to 8 °C more in the sun: on the roof only before nine and after five, never alone, drink water every 20 minutes. Giddy, confused or no longer sweating: into the shade, wet the skin, call 112.
+caution-wind-edge = never to the edge in wind, and never after a thing that the wind has taken.
+
+## The weather as it was told
+
+sky-told =
+    { $span ->
+        [one] Reckoned with what you say of { $from }: { $what }.
+       *[more] Reckoned with what you say of { $from } to { $until }: { $what }.
+    }
+sky-both = { $tmax } by day and { $tmin } by night
+sky-day = { $tmax } by day
+sky-night = { $tmin } by night
+sky-rain = { $mm } mm of rain
+sky-dry = no rain
+sky-rain-guessed = You gave no millimetres, so I took { $mm } mm; a straight-sided glass left outside measures it.

@@ -817,6 +817,7 @@ water-now =
 water-now-since =
     { $how ->
         [told] Hisaab aapke bataye paani se, { $day }; tab se { $lost } sookha hai.
+        [rain] Hisaab aapki batai baarish se, { $day }: usse bed bhar gaya, tab se { $lost } sookha hai.
        *[recorded] Pichhla paani { $day } ka likha hai; tab se { $lost } sookha hai.
     }
 water-now-rain = { $bed }: abhi rehne dein, aaj { $rain } baarish ka andaza hai. Shaam tak na aaye to tab dein.
@@ -1119,3 +1120,115 @@ working-forecast-by = Forecast ka source: { $service ->
     }, licence CC BY 4.0, { $day } ka bana, { $until } tak.
 working-forecast-ended = Pichhla forecast { $until } tak ka hi tha; uski jagah aam din maane hain.
 working-days-gone = Pichhle { $days } dinon mein: { $observed } jaise sach mein rahe, { $kept } jaisa unke aakhri forecast ne kaha, { $told } jaisa logon ne bataya, baaki aam din.
+## The year ahead
+
+year-head =
+    { $of ->
+        [site] { $site } ka aane wala saal, bed ki dhoop aur gehrai ke hisaab se.
+        [sites] Aapki chhaton ka aane wala saal, bed ki dhoop aur gehrai ke hisaab se.
+        [beds] { $beds } ka aane wala saal, dhoop aur gehrai ke hisaab se.
+       *[place] { $place } mein aane wala saal, aise bed ke liye jinmein dhoop aur gehrai poori ho.
+    }
+year-month = { $month }: { $sow }{ $net_up }{ $net_down }{ $halved }{ $full }{ $drains }{ $water }
+year-sow =
+    { $what ->
+        [begins] shuru karein { $begins }.{ $more }
+        [both] shuru karein { $begins }; aakhri mahina { $ends } ka.{ $more }
+        [ends] aakhri mahina { $ends } ka.{ $more }
+        [goes-on] naya kuch nahi; { $count } faslon ka samay abhi hai.
+       *[nothing] kuch nahi lagta.
+    }
+year-goes-on = {" "}{ $count } aur ka samay abhi hai.
+year-more = { $count } aur
+year-net-up =
+    {" "}{ $when ->
+        [now] Jaali abhi lagi honi chahiye.
+       *[later] Jaali lagbhag { $day } ko lagayein.
+    }
+year-net-down = {" "}Jaali lagbhag { $day } ko utaarein.
+year-feed-halved =
+    {" "}{ $when ->
+        [now] Abhi khaad aadhi ({ $limit } aur upar ke din).
+       *[later] Khaad lagbhag { $day } se aadhi ({ $limit } aur upar ke din).
+    }
+year-feed-full = {" "}Lagbhag { $day } se phir poori khaad.
+year-drains = {" "}Pehli badi baarish se pehle naali aur nikaas saaf karein.
+year-water =
+    {" "}{ $rhythm ->
+        [none] Paani baarish de deti hai.
+        [weekly] Paani hafte mein ek baar.
+        [third] Paani har teesre din.
+        [second] Paani ek din chhodkar.
+        [daily] Paani din mein ek baar.
+        [twice] Paani subah aur shaam.
+       *[thrice] Paani din mein teen baar.
+    }
+year-always = Poore saal: { $crops }.
+year-trays = Ankur tray par poore saal, chhaya mein: { $crops }.
+year-seedbed = Pehle paudh taiyar karein, 25 se 35 din baad ropein: { $crops }.
+year-pieces = Beej se nahi: { $crops }.
+year-pieces-of = { $crop } ({ $pieces })
+year-water-of = Paani { $bed } ka hai jab woh poora bhara ho; jahan badalta hai wahin likha hai; aakhri baat mitti mein daali ungli ki.
+year-net-rule = Jaali un hafton ki hai jab din { $above } se upar hon; naram patton ko pehle chahiye, bhindi aur chaulai ko baad mein.
+year-usual = Sab aam mausam se: saal do hafte aage-peeche ho sakta hai. Theek din jaanne hon to ek fasal poochein.
+working-year = Har fasal: woh hafte jinmein bone par woh garmi, thand ya lambe dinon se pehle tudai tak pahunchti hai. Jaali: 35 °C se upar ke hafte (aam chalan). Khaad: 40 °C aur upar ke hafton mein aadhi (anumaan). Naali: 100 mm baarish ka pehla mahina (anumaan). Paani: har mahine ke beech ka bed ka hisaab.
+
+## Alerts
+
+alert-days =
+    { $span ->
+        [one] { $from } ko
+       *[more] { $from } se { $until } tak
+    }
+alert-heat =
+    { $grade ->
+        [one] Loo
+       *[two] Tez loo
+    } { $days }: { $tmax } tak, aam taur par { $usual } rehta hai.
+alert-water = Kal se: { $beds }.
+alert-water-all = Kal se { $count } bed ko milakar din mein lagbhag { $day } paani chahiye; ek ka naam lekar poochein.
+alert-heat-do = Pehle hi jaali lagayein; spray nahi, tez khaad nahi; bed par dhoop aane se pehle paani dein, gamle saath-saath chhaya mein.
+alert-rain =
+    { $grade ->
+        [one] Bhaari baarish
+        [two] Bahut bhaari baarish
+       *[three] Behad bhaari baarish
+    } { $days }: ek din mein { $mm } mm tak.
+alert-rain-do = Pehle hi: naali aur nikaas saaf, tashtariyan khaali, paka hua tod lein; us din paani, spray ya khaad nahi, aur baadal garjein to chhat se utar aayein. Chhat par paani khada ho ya tapke to humein batayein.
+alert-wind =
+    { $grade ->
+        [one] Tez hawa, badi daaliyan hilengi,
+       *[two] Bahut tez hawa, poore ped hilenge,
+    } { $days }.
+alert-wind-do = Hawa shaant rehte hi: jaali lapetkar neeche, oonche paudhe neeche baandhein, gamle, dibbe aur khule patte deewar se neeche aur kinare se door.
+alert-cold =
+    { $grade ->
+        [one] Thandi raat
+       *[two] Bahut thandi raat
+    } { $days }: { $tmin } tak. { $crops } ({ $beds }) ke liye yeh zyada thand hai.
+alert-cold-do = Shaam ko kapde ya taat se dhakein, subah dhoop mein hata dein; chhote gamle deewar se sataakar; paani sirf subah dein.
+alert-walls = 38 °C aur upar ke din { $days }: patli deewar par dhoop jadein garam karti hai ({ $beds }). Pashchim ki taraf geela taat ya patta lagayein, gamle satayein, farsh se uthayein, mulch bichhayein.
+alert-bolting =
+    { $crop } ({ $beds }): { $by ->
+        [heat] is hafte din { $tmax } ke hain, yeh { $limit } tak sehti hai
+       *[day] din ab { $limit } ghante se lambe hain
+    }, isliye phool par aa jayegi. Abhi poori kaat lein ya zyada todein.
+alert-rains = Baarish aam taur par { $month } mein shuru hoti hai: naali aur nikaas abhi saaf karein, aur dekhein ki har bed neeche se paani chhode.
+alert-none = { $day } tak kuch khaas nahi dikhta: na loo, na bhaari baarish, na tez hawa, na aisi thandi raat jo khadi fasal na sahe.
+alert-no-forecast = Aapki chhat ka forecast abhi mere paas nahi hai, isliye kisi ek din ki chetavni nahi de sakta.
+caution-heat-work = sabse garam ghante mein chhaya mein bhi { $felt } jaisa lagta hai, dhoop mein 8 °C tak aur: chhat par sirf nau se pehle aur paanch ke baad, akele kabhi nahi, har 20 minute mein paani piyein. Chakkar, ghabrahat ya paseena band ho: chhaya mein jayein, tvacha geeli karein, 112 par phone karein.
+caution-wind-edge = hawa mein kinare par kabhi na jayein, aur udi cheez ke peeche kabhi nahi.
+
+## The weather as it was told
+
+sky-told =
+    { $span ->
+        [one] Hisaab mein { $from } ke liye aapka bataya mausam hai: { $what }.
+       *[more] Hisaab mein { $from } se { $until } tak aapka bataya mausam hai: { $what }.
+    }
+sky-both = din mein { $tmax }, raat mein { $tmin }
+sky-day = din mein { $tmax }
+sky-night = raat mein { $tmin }
+sky-rain = { $mm } mm baarish
+sky-dry = baarish nahi
+sky-rain-guessed = Millimetre nahi bataye, isliye { $mm } mm maane; bahar rakha seedhi deewar ka gilaas naap deta hai.

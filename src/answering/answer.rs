@@ -5,8 +5,8 @@ use super::figure::Figure;
 use super::line::Line;
 use super::shown::ReadingShown;
 use super::{
-    build, care, due, emergency, feed, handed_over, harvest, last_done, load, mix, none, record, refused, seed, shade,
-    sow, space, spray, trouble, water, weather_said,
+    alerts, build, care, due, emergency, feed, handed_over, harvest, last_done, load, mix, none, record, refused, seed,
+    shade, sky_told, sow, space, spray, trouble, water, weather_said,
 };
 use crate::garden::Record;
 use crate::knowledge::{Kind, SourceRef};
@@ -144,6 +144,13 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if by_article && answer.outcome == Outcome::Answered && answer.reading.kind != Kind::Feed {
         answer.reading.kind = Kind::Care;
     }
+    called(&mut answer, facts);
+    sky_told::tell(&mut answer, reading);
+    answer
+}
+
+/// Tells an answer what people call the beds that this person may see.
+pub fn called(answer: &mut Answer, facts: &Facts<'_>) {
     for (site, bed) in facts.beds() {
         let mut names = bed.bed.names.clone();
         names.push(bed.bed.id.bed().replace('-', " "));
@@ -152,7 +159,6 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         }
         answer.called.insert(bed.bed.id.to_string(), names);
     }
-    answer
 }
 
 /// A reading less sure than this is not answered: a person of the crew is asked.
@@ -184,6 +190,9 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     if let Some(article) = care::of_harm(facts) {
         return care::told(article);
+    }
+    if alerts::is_asked(reading) && matches!(reading.kind, Kind::Due | Kind::Care) {
+        return alerts::answer(facts);
     }
     last_done::answer(reading, facts, || of_kind(reading, facts)).unwrap_or_else(|| of_kind(reading, facts))
 }

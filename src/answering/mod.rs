@@ -6,6 +6,8 @@
 //!
 //! **Never here:** I/O, the clock, text in a language.
 
+mod alerts;
+mod alerts_told;
 mod answer;
 mod build;
 mod care;
@@ -33,6 +35,7 @@ mod seed;
 mod shade;
 mod shade_working;
 mod shown;
+mod sky_told;
 mod sow;
 mod sow_crop;
 mod sow_list;
@@ -51,9 +54,13 @@ mod water_now;
 mod water_salt;
 mod water_working;
 mod weather_said;
+mod year;
+mod year_told;
 
-pub use answer::{Answer, Outcome, answer};
+pub use alerts::{alerts_of, told as alerts_told};
+pub use answer::{Answer, Outcome, answer, called};
 pub use facts::{BedFacts, Facts, SiteFacts};
 pub use figure::{Figure, FigureValue};
 pub use line::{Line, Said};
 pub use shown::{QuantityShown, ReadingShown};
+pub use sky_told::{site_told_of, told_days};

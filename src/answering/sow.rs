@@ -4,7 +4,7 @@ use super::answer::Answer;
 use super::facts::{Facts, SiteFacts};
 use super::line::{Line, Said};
 use super::subject::place_choices;
-use super::{sow_crop, sow_list};
+use super::{sow_crop, sow_list, year};
 use crate::needs::year::Year;
 use crate::quantity::Temperature;
 use crate::understanding::Reading;
@@ -30,6 +30,9 @@ impl Asked<'_> {
 
 /// Fits now, the window, the reason; for no crop, those that fit.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if year::is_asked(reading) {
+        return year::answer(reading, facts);
+    }
     if let Some(word) = unknown_crop(reading) {
         return Answer::hand_over(Line::new("sow-unknown-crop").with("crop", Said::Quoted(word.to_owned())));
     }

@@ -149,11 +149,8 @@ pub fn crops<'a>(reading: &Reading, facts: &'a Facts<'a>) -> impl Iterator<Item 
     reading.crops.iter().filter_map(|id| facts.known.crops.get(id))
 }
 
-fn established(crop: &Crop, microgreen: bool) -> StandingCrop<'_> {
-    StandingCrop { crop, microgreen, start: None, plants: None }
-}
-
-fn own<'a>(id: &BedId, reading: &Reading, facts: &'a Facts<'a>) -> Option<Subject<'a>> {
+/// An own bed with what stands in it.
+pub fn own_bed<'a>(id: &BedId, facts: &'a Facts<'a>) -> Option<Subject<'a>> {
     let (site, bed) = facts.bed(id)?;
     let today = site.now.date_naive();
     let standing = bed.standing(today).into_iter().filter_map(|planting| {
@@ -164,19 +161,28 @@ fn own<'a>(id: &BedId, reading: &Reading, facts: &'a Facts<'a>) -> Option<Subjec
             plants: planting.plants,
         })
     });
-    let mut standing: Vec<_> = standing.collect();
-    // A crop that was named but is not recorded here is taken at its word.
-    for crop in crops(reading, facts) {
-        if standing.iter().all(|standing| standing.crop.id != crop.id) && reading.beds_named {
-            standing.push(established(crop, reading.microgreen && crop.microgreen.is_some()));
-        }
-    }
     let sun_hours = match bed.bed.sun_counted(&site.site) {
         Sun::Stated(hours) | Sun::Assumed(hours) => hours,
         Sun::FromWalls => sun_by_walls::sun_hours(site.site.latitude_deg, &site.site.walls, today),
     };
     let assumed = bed.bed.assumed(&site.site);
+    let standing = standing.collect();
     Some(Subject { own: Some(id.clone()), sun_hours, assumed, ..at(bed.bed.clone(), standing, Some(site), facts) })
+}
+
+fn established(crop: &Crop, microgreen: bool) -> StandingCrop<'_> {
+    StandingCrop { crop, microgreen, start: None, plants: None }
+}
+
+fn own<'a>(id: &BedId, reading: &Reading, facts: &'a Facts<'a>) -> Option<Subject<'a>> {
+    let mut subject = own_bed(id, facts)?;
+    // A crop that was named but is not recorded here is taken at its word.
+    for crop in crops(reading, facts) {
+        if subject.standing.iter().all(|standing| standing.crop.id != crop.id) && reading.beds_named {
+            subject.standing.push(established(crop, reading.microgreen && crop.microgreen.is_some()));
+        }
+    }
+    Some(subject)
 }
 
 /// Six hours of direct sun where nothing was said (the garden file's convention).

@@ -14,8 +14,8 @@ use crate::needs::surroundings::Surroundings;
 use crate::needs::water::{WaterWeek, water_week_of};
 use crate::needs::water_day::{round_saplings, seed_on_top};
 use crate::quantity::{Estimate, Fraction, UnitOf, Volume, WaterDepth};
-use crate::understanding::Reading;
-use crate::weather::Day;
+use crate::understanding::{Reading, SkyTold};
+use crate::weather::{Day, Told};
 use chrono::{NaiveDate, Timelike};
 
 /// One bed's water.
@@ -45,6 +45,8 @@ pub struct LastWatering {
     pub on: NaiveDate,
     /// Told in the same message, not on record.
     pub told: bool,
+    /// It was rain that filled the bed, told in the same message.
+    pub by_rain: bool,
     /// Days from then until now.
     pub ago: f64,
     pub down: DryDown,
@@ -188,12 +190,47 @@ fn last(
     let told = (reading.did == Some(JobKind::Water)).then(|| reading.days.first().map_or(now.0, |(day, _)| *day));
     let told = told.filter(|day| *day <= now.0).map(|day| (day, hour.min(if day == now.0 { now.1 } else { 24.0 })));
     let recorded = jobs.and_then(|jobs| waterings(jobs, now).next()).map(|(hour, _)| hour);
-    let at = told.or(recorded)?;
+    let watered = told.or(recorded);
+    let rained = filled_by_rain(around, reading, watered, now, factor);
+    let told = told.filter(|_| rained.is_none());
+    let at = rained.or(watered)?;
     let down = dry_down(around, at, factor)?;
     let lost = lost_since(around, at, now, factor)?;
     let missing = lost * around.filled().top;
     let ago = (now.0 - at.0).num_days() as f64 + (now.1 - at.1) / 24.0;
-    Some(LastWatering { on: at.0, told: told.is_some(), ago, down, lost, missing })
+    Some(LastWatering { on: at.0, told: told.is_some(), by_rain: rained.is_some(), ago, down, lost, missing })
+}
+
+/// The hour at which rain that was told filled the bed: at the end of its day, where it brought what the bed had lost
+/// since its last watering, or without one enough for a moist surface.
+fn filled_by_rain(
+    around: &Surroundings<'_>,
+    reading: &Reading,
+    watered: Option<Hour>,
+    now: Hour,
+    factor: &LossFactor,
+) -> Option<Hour> {
+    /// Nearly full is full: what is short dries off within hours (judgement).
+    const NEARLY: f64 = 0.8;
+    /// Rain longer ago than this is in no balance any more.
+    const LOOKED_BACK_DAYS: i64 = 3;
+    let fell = |told: &&SkyTold| told.rain_mm.is_some_and(|mm| mm > 0.0) && told.last <= now.0;
+    let told = reading.sky.iter().filter(fell).max_by_key(|told| told.last)?;
+    let hour = (told.last, if told.last == now.0 { now.1 } else { 24.0 });
+    let later = |watered: Hour| watered.0 > hour.0 || watered.0 == hour.0 && watered.1 > hour.1;
+    if (now.0 - told.last).num_days() > LOOKED_BACK_DAYS || watered.is_some_and(later) {
+        return None;
+    }
+    let caught = told.rain_mm? * around.rain_caught();
+    let dry = Surroundings {
+        weather: around.weather.clone().hearing(Told::checked(told.last, None, None, Some(0.0))),
+        ..around.clone()
+    };
+    let lost = match watered {
+        Some(watered) => lost_since(&dry, watered, hour, factor)?,
+        None => around.mix.properties.surface_limit.value(),
+    };
+    (caught > 0.0 && caught >= lost.as_millimetres() * NEARLY).then_some(hour)
 }
 
 /// A volume said beside a drip or a hose is what it gives; a count before it, how many of them.

@@ -22,14 +22,19 @@ pub fn lines(bed: &BedWater<'_>) -> Vec<Line> {
             Line::new("water-now-rain").with("bed", called).with("rain", Said::Depth(Estimate::exactly(rain))),
         ];
     }
-    let (key, days_ahead) = turn(bed.hour, last);
+    let (key, days_ahead) = if rain_will_do(bed, last) { ("evening", 0) } else { turn(bed.hour, last) };
     let line = Line::new("water-now")
         .with("when", Said::Key(key))
         .with("bed", called)
         .with("pour", Said::About(Estimate::exactly(pour(bed, last))))
         .with("day", Said::Day(bed.today.date.checked_add_days(Days::new(days_ahead)).unwrap_or(bed.today.date)));
+    let how = match (last.by_rain, last.told) {
+        (true, _) => "rain",
+        (false, true) => "told",
+        (false, false) => "recorded",
+    };
     let since = Line::new("water-now-since")
-        .with("how", Said::Key(if last.told { "told" } else { "recorded" }))
+        .with("how", Said::Key(how))
         .with("day", Said::Day(last.on))
         .with("lost", Said::Depth(Estimate::exactly(last.lost)));
     vec![line, since]
@@ -38,6 +43,20 @@ pub fn lines(bed: &BedWater<'_>) -> Vec<Line> {
 /// A usual turn, or all that is missing where that is more.
 fn pour(bed: &BedWater<'_>, last: &LastWatering) -> Volume {
     bed.each_turn().map_or(last.missing, |turn| turn.value().max(last.missing))
+}
+
+/// Rain has filled the bed and hardly anything of it is gone: what is poured now runs through. Its top may look dry an
+/// hour before the evening turn.
+fn rain_will_do(bed: &BedWater<'_>, last: &LastWatering) -> bool {
+    /// Less than this part of a turn is missing (judgement).
+    const LITTLE: f64 = 0.25;
+    /// It must last for most of the day at least.
+    const LASTS_H: f64 = 6.0;
+    let missing = last.missing.as_litres();
+    let little = bed.each_turn().is_some_and(|turn| missing < LITTLE * turn.value().as_litres());
+    let due_in_h = (last.down.until_due.about() - last.ago) * 24.0;
+    let evening = bed.hour + due_in_h < 24.0 + MORNING_H;
+    last.by_rain && little && due_in_h >= LASTS_H && bed.hour < MIDDAY_H.1 && evening
 }
 
 /// The last turn that is not later than the bed can wait, and how many days ahead it lies.

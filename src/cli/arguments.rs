@@ -36,6 +36,8 @@ pub enum Command {
     Round(Round),
     /// Which weather each site stands on, how old it is and who made it
     Weather(Weather),
+    /// The year ahead of a site: what goes in when, nets, feeds, waterings, drains
+    Year(Year),
     /// Read the knowledge base: what is in it, what is wrong with it
     Check(Check),
     /// The published sums by themselves, on a CSV file
@@ -174,6 +176,17 @@ pub struct Round {
     /// Print the reply as JSON
     #[arg(long)]
     pub json: bool,
+}
+
+#[derive(Debug, Args)]
+pub struct Year {
+    #[command(flatten)]
+    pub front: Front,
+    /// Print the reply as JSON
+    #[arg(long)]
+    pub json: bool,
+    /// Id of the site
+    pub site: String,
 }
 
 #[derive(Debug, Args)]

@@ -19,6 +19,7 @@ mod serve;
 mod sums;
 mod upkeep;
 mod weather;
+mod year;
 
 use arguments::{Arguments, Command};
 use clap::Parser;
@@ -42,6 +43,7 @@ pub fn main() -> ExitCode {
         Command::Questions(questions) => questions::run(questions, &arguments),
         Command::Round(round) => round::run(round, &arguments),
         Command::Weather(weather) => weather::run(weather, &arguments),
+        Command::Year(year) => year::run(year, &arguments),
         Command::Check(check) => check::run(check, &arguments),
         Command::Compute { sum } => sums::run(sum, &arguments),
         Command::Import { file } => records::import(file, &arguments),

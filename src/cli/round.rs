@@ -29,6 +29,6 @@ pub fn run(round: &Round, arguments: &Arguments) -> Result<ExitCode, Refusal> {
 }
 
 /// The owner goes round where nobody else is named.
-fn owner(store: &dyn Store) -> Result<Option<PersonId>, Refusal> {
+pub fn owner(store: &dyn Store) -> Result<Option<PersonId>, Refusal> {
     Ok(store.people()?.into_iter().find(|person| person.role == Role::Owner).map(|person| person.id))
 }

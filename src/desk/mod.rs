@@ -3,11 +3,13 @@
 //!
 //! **Never here:** formulas, wording.
 
+mod alerts;
 mod fetch;
 mod house;
 pub mod reception;
 pub mod sky;
 mod talk;
+mod told_sky;
 
 pub use house::{House, NoHouse};
 pub use talk::{Desk, Message};

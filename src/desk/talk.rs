@@ -3,8 +3,9 @@
 use super::fetch::{Seen, seen};
 use super::house::House;
 use super::sky::Handed;
-use crate::answering::{Answer, Line, Outcome, Said, answer};
-use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, Store, StoreError};
+use super::told_sky;
+use crate::answering::{Answer, Facts, Line, Outcome, Said, answer, called};
+use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, SiteId, Store, StoreError};
 use crate::script::Language;
 use crate::understanding::{Reader, Reading, read};
 use crate::weather::Forecast;
@@ -74,14 +75,28 @@ impl<'a> Desk<'a> {
     /// When the store cannot be read. A store that cannot be written is told in the reply: nothing is called
     /// recorded that is not kept.
     pub fn answer(&self, message: &Message) -> Result<Reply, StoreError> {
+        self.answer_about(message, None)
+    }
+
+    /// The same, of one site, whatever the message names.
+    ///
+    /// # Errors
+    /// As [`Desk::answer`].
+    pub fn answer_at(&self, site: &SiteId, message: &Message) -> Result<Reply, StoreError> {
+        self.answer_about(message, Some(site))
+    }
+
+    fn answer_about(&self, message: &Message, site: Option<&SiteId>) -> Result<Reply, StoreError> {
         let asker = match &message.from {
             Some(id) => self.store.person(id)?,
             None => None,
         };
         let before = self.before(asker.as_ref(), message.now)?;
         let seen = seen(self.house, self.store, self.handed, asker.clone(), message.now)?;
-        let (reading, second) = self.read(message, &seen, before.clone());
-        let facts = seen.facts(self.house, self.handed.any(), &reading);
+        let (mut reading, second) = self.read(message, &seen, before.clone());
+        reading.sites.extend(site.filter(|site| !reading.sites.contains(site)).cloned());
+        let facts = seen.facts(self.house, self.handed.any(), &reading).under_told_sky(&reading);
+        let kept = told_sky::kept(self.store, &reading, &facts, asker.as_ref(), message.now)?;
         let answered = match &second {
             Some(second) => answer(&reading, &facts).joined(answer(second, &facts)),
             None => answer(&reading, &facts),
@@ -91,7 +106,27 @@ impl<'a> Desk<'a> {
             Some(before) if reading.corrects || reading.undo => answer(&before, &facts).records,
             _ => Vec::new(),
         };
-        Ok(self.file(message, asker.as_ref(), &reading, answered, wrong))
+        Ok(self.file(message, asker.as_ref(), &reading, answered, (wrong, kept)))
+    }
+
+    /// What is said of a moment without a question, from the facts this person may see; None where nothing is.
+    ///
+    /// # Errors
+    /// When the store cannot be read.
+    pub(super) fn unasked(
+        &self,
+        asker: Option<&Person>,
+        message: &Message,
+        say: impl FnOnce(&Facts<'_>) -> Option<Answer>,
+    ) -> Result<Option<String>, StoreError> {
+        let seen = seen(self.house, self.store, self.handed, asker.cloned(), message.now)?;
+        let (reading, _) = self.read(message, &seen, None);
+        let facts = seen.facts(self.house, self.handed.any(), &reading);
+        let Some(mut answer) = say(&facts) else { return Ok(None) };
+        called(&mut answer, &facts);
+        let language = self.speaks.unwrap_or(reading.language);
+        let manner = Manner { language, devanagari_digits: false, why: false, short: false };
+        Ok(Some(reply(&answer, &self.house.known, self.house.phrases(language), manner).text))
     }
 
     /// The reading of a message; "why?" is read as the message before, its working asked for.
@@ -138,14 +173,14 @@ impl<'a> Desk<'a> {
         asker: Option<&Person>,
         reading: &Reading,
         mut answer: Answer,
-        wrong: Vec<Record>,
+        (wrong, kept): (Vec<Record>, Vec<Change>),
     ) -> Reply {
         let language = reading.speaks.or(self.speaks).unwrap_or(reading.language);
         let (why, short) = (reading.why, reading.shorter && reading.once_more);
         let manner = Manner { language, devanagari_digits: reading.devanagari_digits, why, short };
         let put = |answer: &Answer| reply(answer, &self.house.known, self.house.phrases(language), manner);
         let mut said = put(&answer);
-        let mut changes: Vec<Change> = Vec::new();
+        let mut changes: Vec<Change> = kept;
         // The working of a recorded answer is asked for, not the record again.
         let again = reading.why || reading.once_more;
         if !again && (reading.undo || !answer.records.is_empty()) {

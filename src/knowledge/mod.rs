@@ -33,6 +33,7 @@ mod sign;
 mod source;
 mod talk;
 mod trouble;
+mod usual;
 mod words;
 
 pub use article::Article;
@@ -79,6 +80,8 @@ pub struct Knowledge {
     pub articles: BTreeMap<String, Article>,
     pub ways_of_asking: Vec<WayOfAsking>,
     pub places: Vec<Place>,
+    /// Ids of the crops that people ask for first, the commonest first.
+    pub usual_crops: Vec<String>,
     pub words: Words,
     pub talk: Talk,
     pub looks: Looks,
@@ -143,6 +146,7 @@ impl Knowledge {
         known.sources = sources;
         (known.facts, known.facts_read) = (noted.facts, noted.facts_read);
         problems.extend(noted.problems);
+        known.usual_crops = usual::read(files, &known.crops, &mut problems);
         census::links(&known, files, &mut problems);
         census::dangers(&known, files, &mut problems);
         problems.sort();

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-/// A point of a message about sprays and feeds.
+/// A point of a message, mostly about sprays and feeds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Point {
@@ -54,6 +54,21 @@ pub enum Point {
     LastDone,
     /// By whom.
     Who,
+    /// Month by month, the year through.
+    WholeYear,
+    /// Warnings of the days ahead.
+    Warnings,
+    /// Rain is spoken of.
+    Rain,
+    /// It fell.
+    RainFell,
+    RainHard,
+    RainLight,
+    NoRain,
+    /// How warm the days are.
+    SkyReaches,
+    /// Day after day.
+    DayByDay,
 }
 
 impl Point {

@@ -8,7 +8,7 @@ use crate::quantity::{Area, Estimate, Mass, Temperature};
 use chrono::NaiveDate;
 
 /// From this maximum on a feed is halved (judgement: roots take up salt with the water that the heat draws).
-const HALF_ABOVE: Temperature = Temperature::celsius(40.0);
+pub const HALF_ABOVE: Temperature = Temperature::celsius(40.0);
 /// The part given on such a day.
 const HALF: f64 = 0.5;
 /// A material's release is told for this many days.

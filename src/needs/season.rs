@@ -1,5 +1,9 @@
 //! When a crop can go in: the days from which it gets to its harvest before heat, cold or long days end it.
 
+mod ahead;
+
+pub use ahead::{Seasons, seasons};
+
 use super::gathered::Gathered;
 use super::year::Year;
 use crate::agronomy::emergence::days_to_emergence;
@@ -153,35 +157,13 @@ impl Outlook {
 pub fn outlook(crop: &Crop, way: Way, year: &Year) -> Outlook {
     let growth = Growth::of(crop, way, year);
     let today = year.today();
-    let runs = |strict: f64| -> Vec<(usize, usize)> {
-        let fits = |day: usize| growth.hindrance(day, strict).is_none();
-        let mut all: Vec<bool> = (0..=today + YEAR_DAYS).map(fits).collect();
-        // A window that is open when the year ends is followed to its own end.
-        let longest = today + YEAR_DAYS + LOOKED_BEYOND_DAYS;
-        while all.last() == Some(&true) && all.len() <= longest && fits(all.len()) {
-            all.push(true);
-        }
-        windows(&all)
-    };
-    // Where no time of the year keeps within its limits, the time that is least past them: eased once by their
-    // doubt, then twice.
-    let (strict, fits) = [0.0, EASED, 2.0 * EASED]
-        .into_iter()
-        .map(|strict| (strict, runs(strict)))
-        .find(|(_, fits)| fits.iter().any(|(_, last)| *last >= today))
-        .unwrap_or_default();
+    let (strict, fits) = growth.times();
     let marginal = strict < 0.0;
     let window = fits.iter().copied().find(|(_, last)| *last >= today);
-    let before = fits.iter().copied().rfind(|(_, last)| *last < today);
     let length = |(first, last): (usize, usize)| last - first.max(today) + 1;
     let main = fits.iter().copied().filter(|(_, last)| *last >= today).max_by_key(|run| length(*run));
     let main = main.filter(|main| window.is_some_and(|window| length(*main) >= 2 * length(window)));
-    let verdict = match (window, before) {
-        (Some((first, _)), _) if first <= today => Fits::Yes,
-        (Some((first, _)), _) if first <= today + NEAR_DAYS => Fits::Soon,
-        (_, Some((_, last))) if last + NEAR_DAYS >= today => Fits::Late,
-        _ => Fits::No,
-    };
+    let verdict = ahead::fits(&fits, today);
     let bed_day = today + growth.nursery();
     let first_pick = growth.first_pick(bed_day);
     let ended_by = first_pick.and_then(|pick| {

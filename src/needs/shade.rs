@@ -47,10 +47,7 @@ pub struct NetNeed {
 #[must_use]
 pub fn net_need(crop: &Crop, year: &Year) -> Option<NetNeed> {
     let limit = &crop.heat.day_limit;
-    let above = crop.net.as_ref().map_or_else(
-        || limit.is.map(|limit| limit + TemperatureDifference::kelvins(-BELOW_LIMIT_K)),
-        |net| net.above.is,
-    );
+    let above = net_above(crop);
     let today = year.today();
     let (first, last) = match run(year, today, above.value()) {
         Some(run) => run,
@@ -93,6 +90,28 @@ pub fn net_need(crop: &Crop, year: &Year) -> Option<NetNeed> {
         cut_source: crop.net.as_ref().map(|net| net.cut.source.clone()),
         past_limit: due && week.tmax > limit.value(),
     })
+}
+
+/// All runs of weeks above a temperature in the year from the day that `year` was made around: the first day, and
+/// the first day after it.
+#[must_use]
+pub fn hot_spells(year: &Year, above: Temperature) -> Vec<(NaiveDate, NaiveDate)> {
+    let mut spells = Vec::new();
+    let mut at = year.today();
+    while let Some((first, last)) = run(year, at, above) {
+        spells.push((year.date(first), year.date(last + 1)));
+        at = last + 1;
+    }
+    spells
+}
+
+/// The temperature whose weeks call for a net over a crop.
+#[must_use]
+pub fn net_above(crop: &Crop) -> Estimate<Temperature> {
+    crop.net.as_ref().map_or_else(
+        || crop.heat.day_limit.is.map(|limit| limit + TemperatureDifference::kelvins(-BELOW_LIMIT_K)),
+        |net| net.above.is,
+    )
 }
 
 /// The first run of weeks above a temperature that holds a day or comes after it, within a year.

@@ -4,5 +4,7 @@
 //!
 //! **Never here:** I/O, the clock, words for people.
 
+pub mod alerts;
 pub mod due;
 pub mod round;
+pub mod year;

@@ -53,6 +53,9 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
         }
         now.points.extend(&before.points);
     }
+    if now.sky.is_empty() {
+        now.sky.clone_from(&before.sky);
+    }
     let names_something = !now.crops.is_empty() || now.beds_named;
     if !names_something {
         now.crops.clone_from(&before.crops);

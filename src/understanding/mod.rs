@@ -20,6 +20,7 @@ mod phrasebook;
 pub mod quantities;
 mod read;
 mod reading;
+mod sky;
 mod symptoms;
 mod tense;
 
@@ -27,4 +28,4 @@ pub use asker::{Asker, OwnBed};
 pub use gazetteer::Gazetteer;
 pub use parts::read;
 pub use read::Reader;
-pub use reading::{Measured, Reading};
+pub use reading::{Measured, Reading, SkyTold};

@@ -4,6 +4,7 @@ use super::asker::Asker;
 use super::follow_up::{Says, completed};
 use super::read::{Reader, read_as, read_part};
 use super::reading::Reading;
+use super::sky;
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
 use crate::script::Text;
@@ -21,7 +22,7 @@ const LEAST_WORDS: usize = 2;
 /// Reads a message; where it holds two requests, the reading of each, in their order.
 #[must_use]
 pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> (Reading, Option<Reading>) {
-    let whole = read_as(text, reader, asker, today);
+    let whole = sky::told(text, read_as(text, reader, asker, today), reader, asker, today);
     // After an accident "what now" asks about it, and is no request of its own.
     if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) {
         return (whole, None);
@@ -32,7 +33,8 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
                 && !cut(&whole, &first, &second)
                 && !is_start(&whole, &first) =>
         {
-            (first, Some(second))
+            let sky = || whole.sky.clone();
+            (Reading { sky: sky(), ..first }, Some(Reading { sky: sky(), ..second }))
         }
         _ => (whole, None),
     }

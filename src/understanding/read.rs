@@ -2,6 +2,7 @@
 
 mod asked_back;
 mod plainly;
+mod sky;
 mod words;
 
 use super::about::{Signs, about_feeds, about_sprays};
@@ -45,7 +46,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
     let (kind, sureness) = found.plainly(&text, reader).unwrap_or((verdict.kind, verdict.sureness));
-    let mut reading = found.reading(&text, reader, kind, sureness);
+    let mut reading = Reading { sky: found.sky(&text, today), ..found.reading(&text, reader, kind, sureness) };
     if let Some(before) = &asker.before {
         if let Some(chosen) = found.chosen(&text, &reading, before) {
             return chosen;
@@ -469,6 +470,7 @@ impl Found {
             follows: self.told.iter().any(|hit| hit.meaning == Told::Follows),
             saplings: self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Plant)),
             unknown: self.unknown_words(text, reader),
+            sky: Vec::new(),
             temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
             did: self.did,
             jobs: self.jobs(),

@@ -83,6 +83,9 @@ pub struct Reading {
     /// Words that no phrase and no name has.
     #[serde(default)]
     pub unknown: Vec<String>,
+    /// What was told of the weather.
+    #[serde(default)]
+    pub sky: Vec<SkyTold>,
     /// Temperatures said, °C.
     pub temperatures_c: Vec<f64>,
     pub did: Option<JobKind>,
@@ -136,6 +139,23 @@ pub struct Reading {
     /// What exactly is asked or told, in no order.
     #[serde(default)]
     pub points: BTreeSet<Point>,
+}
+
+/// What a person told of the weather of some days.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct SkyTold {
+    pub first: NaiveDate,
+    pub last: NaiveDate,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tmax_c: Option<f64>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub tmin_c: Option<f64>,
+    /// What fell or is to fall on each of them; 0 for no rain.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub rain_mm: Option<f64>,
+    /// Rain was told without its millimetres.
+    #[serde(default)]
+    pub rain_guessed: bool,
 }
 
 /// The measures of one thing that was described.

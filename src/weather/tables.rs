@@ -101,6 +101,18 @@ impl<'a> Weather<'a> {
         self
     }
 
+    /// The same with what a person has just said of some days, over all that was known or said before.
+    #[must_use]
+    pub fn hearing(mut self, told: impl IntoIterator<Item = Told>) -> Self {
+        let mut all = self.told.take().map(Arc::unwrap_or_clone).unwrap_or_default();
+        for told in told {
+            let before = all.get(&told.date).copied();
+            all.insert(told.date, before.map_or(told, |before| told.after(before)));
+        }
+        self.told = (!all.is_empty()).then(|| Arc::new(all));
+        self
+    }
+
     /// The weather of one day, if anything is known of it.
     #[must_use]
     pub fn on(&self, date: NaiveDate) -> Option<Day> {

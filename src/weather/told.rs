@@ -46,6 +46,17 @@ impl Told {
         })
     }
 
+    /// What was said later, over what was said before.
+    #[must_use]
+    pub fn after(self, before: Self) -> Self {
+        Self {
+            date: self.date,
+            tmax: self.tmax.or(before.tmax),
+            tmin: self.tmin.or(before.tmin),
+            rain: self.rain.or(before.rain),
+        }
+    }
+
     /// The day with what was said of it. None where the rest of it is not known.
     ///
     /// Where only one end of the temperature was said and it lies beyond the other, the other stands [`NARROW_K`] from it.

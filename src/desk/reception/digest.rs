@@ -83,7 +83,10 @@ impl Reception {
             let language = language_of(Some(&person), &card);
             // A day without work is noted as well: it was looked at.
             let mut changes = vec![digested.put()?];
-            if let Some(text) = due(&person, here.with_timezone(&here.offset().fix()), language)? {
+            let fixed = here.with_timezone(&here.offset().fix());
+            let mut alerts = self.alerts_for(card.chat, &person, fixed, language)?;
+            changes.append(&mut alerts.changes);
+            if let Some(text) = alerts.before(due(&person, fixed, language)?) {
                 for text in pieces(&text) {
                     let id = memory.next_letter;
                     memory.next_letter += 1;

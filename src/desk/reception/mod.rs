@@ -3,6 +3,7 @@
 //! Whatever one arrival changes (records, the conversation, letters, the note that it was answered) is
 //! worked out on a sheet over the store and written in one go: it happens wholly, or again from the start.
 
+mod alerts;
 mod arrival;
 mod button;
 mod card;

@@ -1,5 +1,6 @@
 //! What is kept about a person: shown, sent as a file, forgotten.
 
+use super::alerts::Alerted;
 use super::button::{Button, Does};
 use super::card::Card;
 use super::crew::Asked;
@@ -147,6 +148,9 @@ impl Turn<'_> {
         }
         for told in Told::all(store)?.iter().filter(|told| told.is_of(chat)) {
             changes.push(told.taken_away()?);
+        }
+        for alerted in Alerted::all(store)?.iter().filter(|alerted| alerted.is_of(chat)) {
+            changes.push(alerted.taken_away()?);
         }
         changes.extend(questions.into_iter().map(Change::remove));
         store.write(changes)

@@ -1,6 +1,7 @@
 //! What is past its use is taken away; what waits is listed.
 
 use super::Reception;
+use super::alerts::Alerted;
 use super::arrival::Update;
 use super::button::Button;
 use super::digest::Digested;
@@ -77,6 +78,9 @@ impl Reception {
         }
         for digested in Digested::all(store)?.iter().filter(|digested| old(digested.at, Digested::KEPT)) {
             changes.push(digested.taken_away()?);
+        }
+        for alerted in Alerted::all(store)?.iter().filter(|alerted| old(alerted.at, Alerted::KEPT)) {
+            changes.push(alerted.taken_away()?);
         }
         for letter in Letter::all(store)? {
             if letter.state == State::Failed && old(letter.written, FAILED_KEPT) {

@@ -1,0 +1,107 @@
+//! Alerts that go out with the day's letter: each event once, again only when it has become worse.
+
+use super::Reception;
+use crate::desk::talk::Desk;
+use crate::garden::{Change, Overlay, Person, Slip, StoreError};
+use crate::planning::alerts::Alert;
+use crate::script::Language;
+use chrono::{DateTime, FixedOffset, NaiveDate, TimeDelta, Utc};
+use serde::{Deserialize, Serialize};
+use std::sync::PoisonError;
+
+/// That a chat was told of an event, and how bad it was then.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Alerted {
+    chat: i64,
+    /// The event without its grade.
+    event: String,
+    grade: u8,
+    from: NaiveDate,
+    until: NaiveDate,
+    pub at: DateTime<Utc>,
+}
+
+impl Slip for Alerted {
+    const DRAWER: &'static str = "alerts";
+    fn key(&self) -> String {
+        format!("{}|{}", self.chat, self.event)
+    }
+}
+
+impl Alerted {
+    /// A season's alert is not told again in the same season.
+    pub const KEPT: TimeDelta = TimeDelta::days(200);
+
+    /// Whether it was told to this chat.
+    #[must_use]
+    pub fn is_of(&self, chat: Option<i64>) -> bool {
+        Some(self.chat) == chat
+    }
+}
+
+/// What a day's letter says of alerts, and what is to be noted in the same write.
+#[derive(Debug, Default)]
+pub struct AlertLetter {
+    pub text: Option<String>,
+    pub changes: Vec<Change>,
+}
+
+impl AlertLetter {
+    /// Before what is due: what may hurt comes first.
+    #[must_use]
+    pub fn before(&self, due: Option<String>) -> Option<String> {
+        match (&self.text, due) {
+            (Some(alerts), Some(due)) => Some(format!("{alerts}\n\n{due}")),
+            (Some(alerts), None) => Some(alerts.clone()),
+            (None, due) => due,
+        }
+    }
+}
+
+impl Reception {
+    /// The alerts of a chat's person at a moment that were not told yet. Nothing is written here: the changes go out
+    /// with the letter.
+    ///
+    /// # Errors
+    /// When the store cannot be read.
+    pub(super) fn alerts_for(
+        &self,
+        chat: i64,
+        person: &Person,
+        here: DateTime<FixedOffset>,
+        language: Language,
+    ) -> Result<AlertLetter, StoreError> {
+        let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
+        let sheet = Overlay::over(self.store.as_ref());
+        let told: Vec<Alerted> =
+            Alerted::all(self.store.as_ref())?.into_iter().filter(|told| told.chat == chat).collect();
+        let desk = Desk::new(&self.house, &sheet, forecast.as_deref()).speaking(Some(language));
+        let mut noted = Vec::new();
+        let mut wanted = |alert: &Alert| {
+            let (new, slip) = noted_of(alert, chat, &told, here.with_timezone(&Utc));
+            noted.push(slip);
+            new
+        };
+        let text = desk.alerts(person, here, &mut wanted)?;
+        let changes = noted.iter().map(Slip::put).collect::<Result<_, _>>()?;
+        Ok(AlertLetter { text, changes })
+    }
+}
+
+/// Whether an alert is news, and what is noted of it. An event that goes on keeps its first day and its worst grade.
+fn noted_of(alert: &Alert, chat: i64, told: &[Alerted], at: DateTime<Utc>) -> (bool, Alerted) {
+    let event = alert.event();
+    let before = told.iter().find(|told| told.event == event && alert.goes_on(told.from, told.until));
+    let slip = Alerted {
+        chat,
+        event,
+        grade: before.map_or(alert.grade, |before| before.grade.max(alert.grade)),
+        from: before.map_or(alert.from, |before| before.from),
+        until: before.map_or(alert.until, |before| before.until.max(alert.until)),
+        at,
+    };
+    (before.is_none_or(|before| before.grade < alert.grade), slip)
+}
+
+#[cfg(test)]
+mod tests;
