@@ -40,12 +40,14 @@ mod spray;
 mod spray_product;
 mod spray_time;
 mod subject;
+mod table;
 mod trouble;
 mod water;
 mod water_away;
 mod water_bed;
 mod water_now;
 mod water_salt;
+mod water_table;
 mod water_working;
 
 pub use answer::{Answer, Outcome, answer};
@@ -53,3 +55,6 @@ pub use facts::{BedFacts, Facts, SiteFacts};
 pub use figure::{Figure, FigureValue};
 pub use line::{Line, Said};
 pub use shown::{QuantityShown, ReadingShown};
+pub use table::{
+    DueJob, DueTable, PlanTable, Rim, Table, Turn, USUAL_CAN, WaterDay, WaterTable, YearKind, YearRow, YearSpan, YearTable,
+};

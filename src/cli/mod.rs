@@ -9,7 +9,9 @@ mod chat;
 mod check;
 pub mod compute;
 mod demo;
+mod draw;
 mod front;
+mod paper;
 mod questions;
 mod records;
 mod refusal;
@@ -39,6 +41,9 @@ pub fn main() -> ExitCode {
         Command::Serve(serve) => serve::run(serve, &arguments),
         Command::Questions(questions) => questions::run(questions, &arguments),
         Command::Round(round) => round::run(round, &arguments),
+        Command::Calendar(calendar) => paper::calendar(calendar, &arguments),
+        Command::Card(card) => paper::card(card, &arguments),
+        Command::Labels(labels) => paper::labels(labels, &arguments),
         Command::Check(check) => check::run(check, &arguments),
         Command::Compute { sum } => sums::run(sum, &arguments),
         Command::Import { file } => records::import(file, &arguments),

@@ -9,4 +9,4 @@ pub mod reception;
 mod talk;
 
 pub use house::{House, NoHouse};
-pub use talk::{Desk, Message};
+pub use talk::{Desk, Looked, Message};
