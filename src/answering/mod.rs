@@ -56,5 +56,6 @@ pub use figure::{Figure, FigureValue};
 pub use line::{Line, Said};
 pub use shown::{QuantityShown, ReadingShown};
 pub use table::{
-    DueJob, DueTable, PlanTable, Rim, Table, Turn, USUAL_CAN, WaterDay, WaterTable, YearKind, YearRow, YearSpan, YearTable,
+    DueJob, DueTable, PlanTable, Rim, Table, Turn, USUAL_CAN, WaterDay, WaterTable, YearKind, YearRow, YearSpan,
+    YearTable,
 };

@@ -5,9 +5,9 @@ use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
 use super::subject::{Subject, crops, described_bed, subjects};
-use crate::knowledge::{Crop, MaterialKind, SourceRef};
 use super::table::{PlanTable, Rim, Table};
 use crate::garden::Shape;
+use crate::knowledge::{Crop, MaterialKind, SourceRef};
 use crate::needs::layout::bed_layout;
 use crate::needs::space::{BoxPlaces, Rule, area_places, bed_places};
 use crate::quantity::{Area, Estimate, Length, UnitOf};
@@ -203,7 +203,8 @@ fn plan(crop: &Crop, subject: &Subject<'_>, told: &Line) -> Option<Table> {
         }
         (Shape::Bag { .. }, across) => {
             let across = across?;
-            Rim::Round { across: (across, Said::Length(across)) }
+            let said = Line::new("unit-cm").with("n", Said::Number(across.as_centimetres(), 0));
+            Rim::Round { across: (across, Said::Line(Box::new(said))) }
         }
     };
     let rows = match layout.places.by {

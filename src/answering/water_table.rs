@@ -54,7 +54,13 @@ fn turns(rhythm: f64, ahead: usize, first: i64) -> Vec<Turn> {
     };
     match rhythm {
         r if r < 0.5 => Vec::new(),
-        r if r < 5.0 => if on_it() { vec![Turn::Morning] } else { Vec::new() },
+        r if r < 5.0 => {
+            if on_it() {
+                vec![Turn::Morning]
+            } else {
+                Vec::new()
+            }
+        }
         r if r < 10.0 => vec![Turn::Morning],
         r if r < 17.0 => vec![Turn::Morning, Turn::Evening],
         _ => vec![Turn::Morning, Turn::Noon, Turn::Evening],

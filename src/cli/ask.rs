@@ -20,11 +20,7 @@ pub fn run(ask: &Ask, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let parts = Parts::open(&ask.front, arguments)?;
     let message = Message { from: parts.person.clone(), text: ask.message.join(" "), now: parts.now };
     let forgetful = parts.forgetful();
-    let desk = if ask.dry_run {
-        Desk::new(parts.house, &forgetful, parts.forecast.as_ref())
-    } else {
-        parts.desk()
-    };
+    let desk = if ask.dry_run { Desk::new(parts.house, &forgetful, parts.forecast.as_ref()) } else { parts.desk() };
     let desk = desk.speaking(ask.speaks.map(Language::from));
     // Looked at before it is answered: a conversation goes on with each answer.
     let picture = ask.picture.as_ref().map(|_| picture(&desk, &message, &parts)).transpose()?;

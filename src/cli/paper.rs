@@ -52,7 +52,9 @@ pub fn card(card: &Card, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let name = parts.store.site(&site)?.map_or_else(|| site.to_string(), |site| site.name);
     let pages = drawing::card(&name, &answer, &words(&parts, &answer, manner), other.as_ref());
     if pages.is_empty() {
-        return Err(Refusal::plain(format!("no bed of {site} has its size, mix and weather known, so there is no card")));
+        return Err(Refusal::plain(format!(
+            "no bed of {site} has its size, mix and weather known, so there is no card"
+        )));
     }
     write_pages(&pages, &card.out)
 }
@@ -85,7 +87,9 @@ fn codes(file: &Path, beds: Vec<Bed>) -> Result<Vec<(Bed, String)>, Refusal> {
     let text = read_text(file)?;
     let mut codes = std::collections::BTreeMap::new();
     for (number, line) in text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty()) {
-        let wrong = || Refusal::plain(format!("{}:{}: a line like `roof-12/east-box bed-x7` expected", file.display(), number + 1));
+        let wrong = || {
+            Refusal::plain(format!("{}:{}: a line like `roof-12/east-box bed-x7` expected", file.display(), number + 1))
+        };
         let (bed, payload) = line.trim().split_once(' ').ok_or_else(wrong)?;
         codes.insert(BedId::new(bed).map_err(|_| wrong())?, payload.trim().to_owned());
     }

@@ -36,12 +36,8 @@ pub fn run(round: &Round, arguments: &Arguments) -> Result<ExitCode, Refusal> {
 /// The same answer as a page.
 fn write_page(desk: &Desk<'_>, message: &Message, parts: &Parts, file: &Path) -> Result<ExitCode, Refusal> {
     let looked = desk.look(message)?;
-    let words = Words::new(
-        &looked.answer,
-        &parts.house.known,
-        parts.house.phrases(looked.manner.language),
-        looked.manner,
-    );
+    let words =
+        Words::new(&looked.answer, &parts.house.known, parts.house.phrases(looked.manner.language), looked.manner);
     let due = looked.answer.tables.iter().find_map(|table| match table {
         Table::Due(due) => Some(due),
         _ => None,

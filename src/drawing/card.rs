@@ -4,17 +4,21 @@ use super::fonts::width;
 use super::paint::Ink;
 use super::pictogram::{self, Sun};
 use super::picture::{Picture, Style};
-use super::pour::{Pour, Vessel};
+use super::pour::{BOTTLE, Pour, Vessel};
 use super::shape::{At, Look, Outline};
 use super::words::Words;
-use crate::answering::{Answer, Line, Said, Table, Turn, WaterTable};
-use crate::quantity::Estimate;
+use crate::answering::{Answer, Line, Said, Table, Turn, USUAL_CAN, WaterTable};
+use crate::quantity::{Estimate, Volume};
 use chrono::Datelike;
 
 const MARGIN: f64 = 60.0;
-/// So many beds are shown on one page.
-const BEDS: usize = 6;
-const ROW: f64 = 196.0;
+/// Below this many printers do not print.
+const BOTTOM: f64 = 1_734.0;
+/// Where the first row begins, with the dates in one language; those in a second take a line more.
+const HEAD: f64 = 274.0;
+const DATES: f64 = 56.0;
+/// A row is at least and at most so high.
+const ROW: (f64, f64) = (196.0, 290.0);
 /// Where the turns of a bed begin.
 const TURNS: f64 = 470.0;
 
@@ -32,11 +36,14 @@ pub fn card(site: &str, answer: &Answer, words: &Words<'_>, other: Option<&Words
         .collect();
     let both = Both { words, other };
     let left_out = answer.lines.iter().find(|line| line.phrase == "water-not-summed");
-    let pages = beds.chunks(BEDS).count();
-    beds.chunks(BEDS)
-        .enumerate()
-        .map(|(place, beds)| page(site, beds, left_out.filter(|_| place + 1 == pages), &both))
-        .collect()
+    // The notes are laid out once to see what they leave to the beds.
+    let below = notes(&mut Picture::page(String::new()), &beds, left_out, &both, 0.0);
+    let room = BOTTOM - HEAD - if other.is_some() { DATES } else { 0.0 } - below;
+    let on_a_page = ((room / ROW.0).floor() as usize).max(1);
+    // Five beds where four fit are three and two, not four and one.
+    let pages = beds.len().div_ceil(on_a_page).max(1);
+    let each = beds.len().div_ceil(pages).max(1);
+    beds.chunks(each).map(|of_page| page(site, of_page, (&beds, left_out), &both, room)).collect()
 }
 
 /// One language or two.
@@ -62,38 +69,49 @@ impl Both<'_> {
     }
 }
 
-fn page(site: &str, beds: &[&WaterTable], left_out: Option<&Line>, both: &Both<'_>) -> Picture {
+fn page(
+    site: &str,
+    beds: &[&WaterTable],
+    (all, left_out): (&[&WaterTable], Option<&Line>),
+    both: &Both<'_>,
+    room: f64,
+) -> Picture {
     let title = both.line(|words| words.say("draw-card-title"));
     let mut page = Picture::page(format!("{title}: {site}"));
     let within = page.width - 2.0 * MARGIN;
     page.fitted((MARGIN, 116.0), Style::new(76.0, Ink::Soot).bold(), within, 40.0, site);
     page.fitted((MARGIN, 180.0), Style::new(46.0, Ink::Soot), within, 30.0, title);
+    let mut down = 244.0;
     if let Some((first, last)) = beds.first().and_then(|bed| bed.days.first().zip(bed.days.last())) {
-        let dates = both.line(|words| {
-            words.line(&Line::new("draw-card-valid").with("from", Said::Day(first.date)).with("until", Said::Day(last.date)))
-        });
-        page.fitted((MARGIN, 244.0), Style::new(42.0, Ink::Brick).bold(), within, 28.0, dates);
+        let valid =
+            Line::new("draw-card-valid").with("from", Said::Day(first.date)).with("until", Said::Day(last.date));
+        let (dates, other) = both.say(|words| words.line(&valid));
+        for dates in [Some(dates), other].into_iter().flatten() {
+            page.fitted((MARGIN, down), Style::new(42.0, Ink::Brick).bold(), within, 28.0, dates);
+            down += DATES;
+        }
     }
-    let mut down = 274.0;
+    let high = (room / beds.len().max(1) as f64).clamp(ROW.0, ROW.1);
+    down -= 26.0;
     for bed in beds {
-        row(&mut page, bed, both, down);
-        down += ROW;
+        row(&mut page, bed, both, down, high);
+        down += high;
     }
     page.shape(Outline::lines(&[(MARGIN, down), (page.width - MARGIN, down)]), Look::line(Ink::Soot, 4.0));
-    notes(&mut page, beds, left_out, both, down + 20.0);
+    notes(&mut page, all, left_out, both, down);
     page
 }
 
-fn row(page: &mut Picture, bed: &WaterTable, both: &Both<'_>, top: f64) {
+fn row(page: &mut Picture, bed: &WaterTable, both: &Both<'_>, top: f64, high: f64) {
     let right = page.width - MARGIN;
     page.shape(Outline::lines(&[(MARGIN, top), (right, top)]), Look::line(Ink::Soot, 4.0));
     let (name, other) = both.say(|words| words.headed(&bed.bed));
     let within = TURNS - MARGIN - 24.0;
-    page.fitted((MARGIN, top + 60.0), Style::new(50.0, Ink::Soot).bold(), within, 30.0, name);
+    page.fitted((MARGIN, top + 56.0), Style::new(50.0, Ink::Soot).bold(), within, 30.0, name);
     if let Some(other) = other {
-        page.fitted((MARGIN, top + 104.0), Style::new(34.0, Ink::Slate).bold(), within, 24.0, other);
+        page.fitted((MARGIN, top + 96.0), Style::new(32.0, Ink::Slate).bold(), within, 24.0, other);
     }
-    days(page, bed, both.words, (MARGIN, top + 120.0));
+    days(page, bed, both.words, (MARGIN, top + high - 88.0));
     let Some(turn) = bed.turn else {
         let style = Style::new(40.0, Ink::Soot).bold();
         let none = both.line(|words| words.say("draw-card-none"));
@@ -106,52 +124,82 @@ fn row(page: &mut Picture, bed: &WaterTable, both: &Both<'_>, top: f64) {
         .collect();
     let wide = (right - TURNS) / turns.len().max(1) as f64;
     for (place, part) in turns.iter().enumerate() {
-        let at = (TURNS + place as f64 * wide, top);
-        let pour = Pour::of(turn.value(), bed.can);
-        one_turn(page, *part, &pour, both.words, at, wide);
-        let litres = both.words.said(&Said::About(Estimate::exactly(turn.value())));
-        page.fitted((at.0 + 110.0, top + 176.0), Style::new(40.0, Ink::Soot).bold(), wide - 120.0, 26.0, litres);
+        let cell = Cell { left: TURNS + place as f64 * wide, top, wide, high };
+        one_turn(page, *part, turn.value(), bed, both.words, &cell);
     }
+}
+
+/// The room of one turn.
+struct Cell {
+    left: f64,
+    top: f64,
+    wide: f64,
+    high: f64,
 }
 
 /// The seven days, those with water filled.
 fn days(page: &mut Picture, bed: &WaterTable, words: &Words<'_>, at: At) {
-    const BOX: f64 = 52.0;
+    const BOX: (f64, f64) = (52.0, 72.0);
     for (place, day) in bed.days.iter().enumerate() {
-        let corner = (at.0 + place as f64 * (BOX + 3.0), at.1);
+        let corner = (at.0 + place as f64 * (BOX.0 + 3.0), at.1);
         let watered = !day.turns.is_empty();
         let look = if watered { Look::plain(Ink::Tank) } else { Look::plain(Ink::Paper) };
-        page.shape(Outline::rectangle(corner, (BOX, BOX)), look.edged(Ink::Soot, 3.0));
+        page.shape(Outline::rectangle(corner, BOX), look.edged(Ink::Soot, 3.0));
         let ink = if watered { Ink::Paper } else { Ink::Slate };
-        let style = Style::new(30.0, ink).bold().middle();
+        let middle = corner.0 + BOX.0 / 2.0;
+        let name = words.weekday_in_three(day.date);
+        page.fitted((middle, corner.1 + 27.0), Style::new(22.0, ink).bold().middle(), BOX.0 - 6.0, 16.0, name);
         let date = words.digits(&day.date.day().to_string());
-        page.text((corner.0 + BOX / 2.0, corner.1 + 37.0), style, date);
+        page.text((middle, corner.1 + 60.0), Style::new(30.0, ink).bold().middle(), date);
     }
 }
 
 /// When, and how many cans or bottles.
-fn one_turn(page: &mut Picture, turn: Turn, pour: &Pour, words: &Words<'_>, at: At, wide: f64) {
-    let sun = match turn {
+fn one_turn(page: &mut Picture, turn: Turn, amount: Volume, bed: &WaterTable, words: &Words<'_>, cell: &Cell) {
+    let stands = match turn {
         Turn::Morning => Sun::Rising,
         Turn::Noon => Sun::High,
         Turn::Evening => Sun::Setting,
     };
-    pictogram::sun(page, (at.0 + 48.0, at.1 + 72.0), 92.0, sun);
-    let clock = words.said(&Said::Clock(turn.hour()));
-    page.fitted((at.0, at.1 + 176.0), Style::new(36.0, Ink::Soot).bold(), 104.0, 26.0, clock);
-    let (left, top, room) = (at.0 + 108.0, at.1 + 22.0, wide - 116.0);
+    // Sun and clock take two fifths, the vessels the rest; all grow with the row.
+    let grown = (cell.high - 88.0).min(cell.wide * 0.44);
+    let sun = grown.min(116.0);
+    let line = cell.top + cell.high - 24.0;
+    pictogram::sun(page, (cell.left + sun * 0.52, cell.top + 20.0 + sun * 0.5), sun * 0.96, stands);
+    let clock = Style::new(36.0, Ink::Soot).bold().middle();
+    let beside = cell.left + sun * 1.1 + 8.0;
+    let room = cell.left + cell.wide - beside - 16.0;
+    let hour = words.said(&Said::Clock(turn.hour()));
+    page.fitted((cell.left + sun * 0.52, line), clock, sun * 1.08, 24.0, hour);
+    let litres = words.said(&Said::About(Estimate::exactly(amount)));
+    page.fitted((beside, line), Style::new(40.0, Ink::Soot).bold(), room, 24.0, litres);
+    let pour = Pour::of(amount, bed.can);
     let shown = pour.vessels();
-    let size = (room / shown.len().max(1) as f64).min(108.0);
-    // More than fit side by side: one, and how many of it.
-    if size < 62.0 {
-        draw(page, pour.vessel, (left, top), 100.0, 1.0);
-        let count = format!("× {}", pour.count_text());
-        page.fitted((left + 104.0, top + 70.0), Style::new(52.0, Ink::Soot).bold(), room - 104.0, 30.0, words.digits(&count));
+    let (size, across) = best_grid(shown.len(), room, cell.high - 82.0);
+    // More than can be told apart: one, and how many of it.
+    if size < 44.0 {
+        let size = (cell.high - 82.0).min(room * 0.5);
+        draw(page, pour.vessel, (beside, cell.top + 16.0), size, 1.0);
+        let count = words.digits(&format!("× {}", pour.count_text()));
+        let at = (beside + size + 6.0, cell.top + 16.0 + size * 0.7);
+        page.fitted(at, Style::new(52.0, Ink::Soot).bold(), room - size - 6.0, 28.0, count);
         return;
     }
     for (place, level) in shown.iter().enumerate() {
-        draw(page, pour.vessel, (left + place as f64 * size, top + 108.0 - size), size, *level);
+        let (column, line) = ((place % across) as f64, (place / across) as f64);
+        draw(page, pour.vessel, (beside + column * size, cell.top + 16.0 + line * size), size, *level);
     }
+}
+
+/// The largest size at which so many stand in one to three lines, and how many stand on a line.
+fn best_grid(count: usize, wide: f64, high: f64) -> (f64, usize) {
+    /// Larger ones are no easier to read.
+    const MOST: f64 = 170.0;
+    let grids = (1..=3).map(|lines| {
+        let across = count.max(1).div_ceil(lines);
+        ((wide / across as f64).min(high / lines as f64).min(MOST), across)
+    });
+    grids.fold((0.0, 1), |best, next| if next.0 > best.0 + 1.0 { next } else { best })
 }
 
 fn draw(page: &mut Picture, vessel: Vessel, at: At, size: f64, level: f64) {
@@ -162,9 +210,11 @@ fn draw(page: &mut Picture, vessel: Vessel, at: At, size: f64, level: f64) {
 }
 
 /// What one can and one bottle hold, what to do when the top is still wet, and until when the card holds.
-fn notes(page: &mut Picture, beds: &[&WaterTable], left_out: Option<&Line>, both: &Both<'_>, top: f64) {
+/// Gives where they end.
+fn notes(page: &mut Picture, beds: &[&WaterTable], left_out: Option<&Line>, both: &Both<'_>, top: f64) -> f64 {
+    let top = top + 20.0;
     let within = page.width - 2.0 * MARGIN;
-    let can = beds.iter().find_map(|bed| bed.can).unwrap_or(crate::answering::USUAL_CAN);
+    let can = beds.iter().find_map(|bed| bed.can).unwrap_or(USUAL_CAN);
     let litres = both.words.said(&Said::About(Estimate::exactly(can)));
     pictogram::can(page, (MARGIN, top), 84.0, 1.0);
     let style = Style::new(38.0, Ink::Soot).bold();
@@ -172,7 +222,7 @@ fn notes(page: &mut Picture, beds: &[&WaterTable], left_out: Option<&Line>, both
     page.text((MARGIN + 94.0, top + 60.0), style, &text);
     let beside = MARGIN + 94.0 + width(&text, 38.0, true) + 60.0;
     pictogram::bottle(page, (beside, top), 84.0, 1.0);
-    let one = both.words.said(&Said::About(Estimate::exactly(super::pour::BOTTLE)));
+    let one = both.words.said(&Said::About(Estimate::exactly(BOTTLE)));
     page.text((beside + 94.0, top + 60.0), style, format!("= {one}"));
     let mut down = top + 138.0;
     let mut say = |page: &mut Picture, style: Style, text: &dyn Fn(&Words<'_>) -> Option<String>| {
@@ -191,4 +241,5 @@ fn notes(page: &mut Picture, beds: &[&WaterTable], left_out: Option<&Line>, both
     say(page, plain, &|words| Some(words.say("draw-card-finger")));
     say(page, plain, &|words| left_out.map(|line| words.sentence(line)));
     say(page, plain, &|words| Some(words.say("draw-card-edge")));
+    down
 }

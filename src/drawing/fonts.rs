@@ -4,8 +4,7 @@ use super::png::NoPicture;
 use resvg::usvg::{self, FontResolver, fontdb};
 use std::sync::{Arc, LazyLock};
 
-const LATIN: [&[u8]; 2] =
-    [include_bytes!("fonts/NotoSans-Regular.ttf"), include_bytes!("fonts/NotoSans-Bold.ttf")];
+const LATIN: [&[u8]; 2] = [include_bytes!("fonts/NotoSans-Regular.ttf"), include_bytes!("fonts/NotoSans-Bold.ttf")];
 const DEVANAGARI: [&[u8]; 2] =
     [include_bytes!("fonts/NotoSansDevanagari-Regular.ttf"), include_bytes!("fonts/NotoSansDevanagari-Bold.ttf")];
 
@@ -96,6 +95,7 @@ pub fn has_letters_for(text: &str) -> bool {
 const fn known(letter: char) -> bool {
     is_devanagari(letter)
         || matches!(letter, ' '..='~' | '\u{a0}'..='\u{17f}' | '\u{2009}'..='\u{200d}' | '\u{2010}'..='\u{2015}')
+        || matches!(letter, 'Α'..='Ρ' | 'Σ'..='Ω' | 'α'..='ω')
         || matches!(letter, '‘'..='‚' | '“'..='„' | '†'..='•' | '…' | '′' | '″' | '₹')
 }
 
@@ -186,7 +186,14 @@ mod tests {
     fn a_text_is_parted_where_its_letters_change() {
         let (latin, devanagari) = ("Noto Sans", "Noto Sans Devanagari");
         assert_eq!(parts("east box"), [(latin, "east box")]);
-        let expected = [(latin, "("), (devanagari, "दिन "), (latin, "1.7 "), (devanagari, "लीटर"), (latin, ")"), (devanagari, "।")];
+        let expected = [
+            (latin, "("),
+            (devanagari, "दिन "),
+            (latin, "1.7 "),
+            (devanagari, "लीटर"),
+            (latin, ")"),
+            (devanagari, "।"),
+        ];
         assert_eq!(parts("(दिन 1.7 लीटर)।"), expected);
         assert!(parts("").is_empty() && parts(" ").is_empty());
         assert_eq!(boxes("(हफ़्ते में कुल 3.3 से 11 लीटर)।", false), 0);

@@ -99,12 +99,14 @@ pub fn sun(picture: &mut Picture, middle: At, size: f64, stands: Sun) {
 /// A line with an arrow head at both ends, level or upright.
 pub fn measure(picture: &mut Picture, from: At, to: At) {
     const HEAD: f64 = 13.0;
+    let far = (to.0 - from.0).abs().max((to.1 - from.1).abs());
+    let head = HEAD.min(far / 3.0);
     let look = Look::line(Ink::Soot, 4.0);
     picture.shape(Outline::lines(&[from, to]), look);
     let level = (from.1 - to.1).abs() < 1e-6;
     for (tip, inward) in [(from, 1.0), (to, -1.0)] {
         let wing = |side: f64| {
-            let (along, aside) = (inward * HEAD, side * HEAD * 0.6);
+            let (along, aside) = (inward * head, side * head * 0.6);
             if level { (tip.0 + along, tip.1 + aside) } else { (tip.0 + aside, tip.1 + along) }
         };
         picture.shape(Outline::lines(&[wing(1.0), tip, wing(-1.0)]), look);

@@ -193,7 +193,7 @@ fn fit(text: &str, style: Style, within: f64, least: f64) -> (String, f64) {
 }
 
 /// Broken at its spaces into lines that fit.
-fn broken(text: &str, style: Style, within: f64) -> Vec<String> {
+pub fn broken(text: &str, style: Style, within: f64) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     for word in text.split(' ').filter(|word| !word.is_empty()) {
         let longer = lines.last().map(|line| format!("{line} {word}"));
@@ -212,7 +212,8 @@ mod tests {
     #[test]
     fn a_paragraph_keeps_within_its_width() {
         let mut picture = Picture::screen(String::new());
-        let text = "Skip a turn if it is still moist a finger-joint down, and an-uncommonly-long-name-of-a-bed-without-a-gap.";
+        let text =
+            "Skip a turn if it is still moist a finger-joint down, and an-uncommonly-long-name-of-a-bed-without-a-gap.";
         let next = picture.paragraph((10.0, 50.0), Style::new(40.0, Ink::Soot), 300.0, text);
         let lines: Vec<&Placed> = picture.texts().collect();
         assert!(lines.len() >= 5);
@@ -226,7 +227,7 @@ mod tests {
     fn what_does_not_fit_is_drawn_smaller_then_cut() {
         let (text, size) = fit("east box", Style::new(60.0, Ink::Soot), 200.0, 28.0);
         assert_eq!(text, "east box");
-        assert!(size < 60.0 && size >= 28.0);
+        assert!((28.0..60.0).contains(&size));
         let (text, size) = fit("the very long name of an east box", Style::new(60.0, Ink::Soot), 200.0, 28.0);
         assert!(text.ends_with('…') && size == 28.0, "{text} {size}");
     }

@@ -105,9 +105,7 @@ impl Outline {
                     Step::Close => Vec::new(),
                 });
                 let start = ((f64::INFINITY, f64::INFINITY), (f64::NEG_INFINITY, f64::NEG_INFINITY));
-                places.fold(start, |(low, high), (x, y)| {
-                    ((low.0.min(x), low.1.min(y)), (high.0.max(x), high.1.max(y)))
-                })
+                places.fold(start, |(low, high), (x, y)| ((low.0.min(x), low.1.min(y)), (high.0.max(x), high.1.max(y))))
             }
         }
     }

@@ -23,15 +23,16 @@ pub fn svg(picture: &Picture) -> Result<String, NoPicture> {
         ..usvg::WriteOptions::default()
     };
     let outlines = tree.to_string(&write);
-    let Some((head, rest)) = outlines.split_once('>').filter(|(head, _)| head.starts_with("<svg")) else {
-        return Err(NoPicture::Unwritten);
-    };
-    let (_, size) = head.split_once("xmlns=").ok_or(NoPicture::Unwritten)?;
-    let size = size.split_once("width=").map_or("", |(names, _)| names);
+    // Its head gives the size in dots alone: ours says millimetres for a sheet, and what the picture shows.
+    let (_, rest) =
+        outlines.split_once('>').filter(|(head, _)| head.starts_with("<svg")).ok_or(NoPicture::Unwritten)?;
+    let dots = tree.size();
     let words: Vec<&str> = picture.texts().map(|placed| placed.text.as_str()).collect();
     Ok(format!(
-        "<svg xmlns={size}{} role=\"img\">\n<title>{}</title>\n<desc>{}</desc>{rest}",
-        measures(picture),
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" {} viewBox=\"0 0 {} {}\" role=\"img\">\n<title>{}</title>\n<desc>{}</desc>{rest}",
+        size(picture),
+        n(f64::from(dots.width())),
+        n(f64::from(dots.height())),
         escaped(&picture.title),
         escaped(&words.join(" · ")),
     ))
@@ -39,7 +40,12 @@ pub fn svg(picture: &Picture) -> Result<String, NoPicture> {
 
 /// The same with its letters as letters: what the outlines and the PNG are made from.
 pub fn with_letters(picture: &Picture) -> String {
-    let mut file = format!("<svg xmlns=\"http://www.w3.org/2000/svg\" {}>", measures(picture));
+    let mut file = format!(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" {} viewBox=\"0 0 {} {}\">",
+        size(picture),
+        n(picture.width),
+        n(picture.height)
+    );
     patterns(&mut file, picture);
     let _ = write!(file, "<rect width=\"{}\" height=\"{}\" fill=\"#ffffff\"/>", n(picture.width), n(picture.height));
     for mark in &picture.marks {
@@ -52,13 +58,11 @@ pub fn with_letters(picture: &Picture) -> String {
     file
 }
 
-fn measures(picture: &Picture) -> String {
-    let (wide, high) = (n(picture.width), n(picture.height));
-    let size = match picture.paper {
-        Paper::Screen => format!("width=\"{wide}\" height=\"{high}\""),
+fn size(picture: &Picture) -> String {
+    match picture.paper {
+        Paper::Screen => format!("width=\"{}\" height=\"{}\"", n(picture.width), n(picture.height)),
         Paper::Sheet { width_mm, height_mm } => format!("width=\"{width_mm}mm\" height=\"{height_mm}mm\""),
-    };
-    format!("{size} viewBox=\"0 0 {wide} {high}\"")
+    }
 }
 
 /// A number as a file has it: no more than two decimals.
@@ -103,9 +107,15 @@ fn patterns(file: &mut String, picture: &Picture) {
         let ink = fill.ink().code();
         let drawn = match fill {
             Fill::Plain(_) => continue,
-            Fill::Stripes(_) => format!("<path d=\"M-4 4 L4 -4 M0 16 L16 0 M12 20 L20 12\" stroke=\"{ink}\" stroke-width=\"5\"/>"),
-            Fill::Falling(_) => format!("<path d=\"M-4 12 L4 20 M0 0 L16 16 M12 -4 L20 4\" stroke=\"{ink}\" stroke-width=\"5\"/>"),
-            Fill::Dots(_) => format!("<circle cx=\"4\" cy=\"4\" r=\"3.2\" fill=\"{ink}\"/><circle cx=\"12\" cy=\"12\" r=\"3.2\" fill=\"{ink}\"/>"),
+            Fill::Stripes(_) => {
+                format!("<path d=\"M-4 4 L4 -4 M0 16 L16 0 M12 20 L20 12\" stroke=\"{ink}\" stroke-width=\"5\"/>")
+            }
+            Fill::Falling(_) => {
+                format!("<path d=\"M-4 12 L4 20 M0 0 L16 16 M12 -4 L20 4\" stroke=\"{ink}\" stroke-width=\"5\"/>")
+            }
+            Fill::Dots(_) => format!(
+                "<circle cx=\"4\" cy=\"4\" r=\"3.2\" fill=\"{ink}\"/><circle cx=\"12\" cy=\"12\" r=\"3.2\" fill=\"{ink}\"/>"
+            ),
             Fill::Mesh(_) => format!("<path d=\"M0 8 L16 8 M8 0 L8 16\" stroke=\"{ink}\" stroke-width=\"2.6\"/>"),
         };
         let _ = write!(

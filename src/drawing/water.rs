@@ -6,7 +6,7 @@ use super::pictogram::{self, Sun};
 use super::picture::{LEAST, Picture, Style};
 use super::shape::{Look, Outline};
 use super::words::Words;
-use crate::answering::{Line, Said, Turn, WaterDay, WaterTable};
+use crate::answering::{Line, Said, Turn, WaterTable};
 use crate::quantity::Estimate;
 use chrono::Datelike;
 
@@ -132,7 +132,7 @@ fn days(picture: &mut Picture, table: &WaterTable, words: &Words<'_>, lower: f64
     for (place, day) in table.days.iter().enumerate() {
         let middle = column(place, table.days.len());
         let bold = Style::new(34.0, Ink::Soot).bold().middle();
-        picture.fitted((middle, lower + 50.0), bold, wide, LEAST, weekday(day, words));
+        picture.fitted((middle, lower + 50.0), bold, wide, LEAST, words.weekday(day.date));
         let date = words.digits(&day.date.day().to_string());
         picture.text((middle, lower + 96.0), Style::new(34.0, Ink::Soot).middle(), date);
         let sky = (middle, lower + 146.0);
@@ -148,13 +148,6 @@ fn days(picture: &mut Picture, table: &WaterTable, words: &Words<'_>, lower: f64
         }
     }
     lower + 244.0
-}
-
-/// The short name of a weekday.
-fn weekday(day: &WaterDay, words: &Words<'_>) -> String {
-    const NAMES: [&str; 7] = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
-    let name = NAMES.get(day.date.weekday().num_days_from_monday() as usize).copied().unwrap_or_default();
-    words.line(&Line::new("draw-weekday").with("day", Said::Key(name)))
 }
 
 /// A row for each part of the day in which water is given.
@@ -190,7 +183,8 @@ fn turns(picture: &mut Picture, table: &WaterTable, words: &Words<'_>, top: f64)
 fn notes(picture: &mut Picture, table: &WaterTable, words: &Words<'_>, top: f64) -> f64 {
     let mut down = top + 62.0;
     if let Some(check) = &table.check {
-        down = picture.paragraph((MARGIN, down), Style::new(36.0, Ink::Soot).bold(), WITHIN, words.sentence(check)) + 6.0;
+        down =
+            picture.paragraph((MARGIN, down), Style::new(36.0, Ink::Soot).bold(), WITHIN, words.sentence(check)) + 6.0;
     }
     let quiet = Style::new(30.0, Ink::Slate);
     down = picture.paragraph((MARGIN, down), quiet, WITHIN, words.say("draw-whisker"));

@@ -5,6 +5,7 @@ use crate::garden::BedId;
 use crate::knowledge::Knowledge;
 use crate::script::Language;
 use crate::wording::{Manner, Phrases, Speaker, digits_of};
+use chrono::{Datelike, NaiveDate};
 
 /// Puts what an answer's tables hold into words.
 pub struct Words<'a> {
@@ -46,6 +47,21 @@ impl<'a> Words<'a> {
     #[must_use]
     pub fn headed(&self, said: &Said) -> String {
         large_first(&self.said(said))
+    }
+
+    /// The short name of a weekday.
+    #[must_use]
+    pub fn weekday(&self, day: NaiveDate) -> String {
+        const NAMES: [&str; 7] = ["mon", "tue", "wed", "thu", "fri", "sat", "sun"];
+        let name = NAMES.get(day.weekday().num_days_from_monday() as usize).copied().unwrap_or_default();
+        self.line(&Line::new("draw-weekday").with("day", Said::Key(name)))
+    }
+
+    /// The same for a small box: of Latin letters the first three.
+    #[must_use]
+    pub fn weekday_in_three(&self, day: NaiveDate) -> String {
+        let name = self.weekday(day);
+        if name.is_ascii() { name.chars().take(3).collect() } else { name }
     }
 
     /// What people call a bed, as a heading.

@@ -1,5 +1,6 @@
 //! The year of a site: a row a crop, a column a month.
 
+use super::fonts::width;
 use super::paint::{Fill, Ink};
 use super::pictogram::sample;
 use super::picture::{LEAST, Picture, Style};
@@ -12,7 +13,9 @@ const MARGIN: f64 = 40.0;
 const LEFT: f64 = 330.0;
 const RIGHT: f64 = 1080.0 - MARGIN;
 const WITHIN: f64 = 1080.0 - 2.0 * MARGIN;
-const ROW: f64 = 62.0;
+/// A row; a higher one where a name takes two lines.
+const ROW: (f64, f64) = (62.0, 88.0);
+const NAME: Style = Style::new(32.0, Ink::Soot);
 const MONTHS: u32 = 12;
 
 /// The year's picture.
@@ -22,17 +25,22 @@ pub fn picture(table: &YearTable, words: &Words<'_>) -> Picture {
     let down = picture.paragraph((MARGIN, 92.0), title, WITHIN, words.sentence(&table.told));
     let calendar = Calendar { first: table.first };
     let top = months(&mut picture, &calendar, words, down + 10.0);
-    let bottom = top + ROW * (table.rows.len() + usize::from(!table.waterings.is_empty())) as f64;
+    let mut names: Vec<String> = table.rows.iter().map(|row| words.headed(&row.name)).collect();
+    names.extend((!table.waterings.is_empty()).then(|| words.say("draw-year-waterings")));
+    let long = names.iter().any(|name| width(name, LEAST, NAME.bold) > LEFT - MARGIN - 14.0);
+    let high = if long { ROW.1 } else { ROW.0 };
+    let bottom = top + high * names.len() as f64;
     grid(&mut picture, &calendar, top, bottom);
-    let mut down = top;
-    for row in &table.rows {
-        span_row(&mut picture, &calendar, row, words, down);
-        down += ROW;
+    for (place, name) in names.iter().enumerate() {
+        row_name(&mut picture, name, top + high * place as f64, high);
     }
-    if !table.waterings.is_empty() {
-        waterings(&mut picture, table, words, down);
+    for (place, row) in table.rows.iter().enumerate() {
+        span_row(&mut picture, &calendar, row, top + high * place as f64, high);
     }
     today(&mut picture, &calendar, table.today, words, top, bottom);
+    if !table.waterings.is_empty() {
+        waterings(&mut picture, table, words, bottom - high / 2.0);
+    }
     picture.height = legend(&mut picture, table, words, bottom + 100.0).ceil();
     picture
 }
@@ -92,9 +100,27 @@ fn grid(picture: &mut Picture, calendar: &Calendar, top: f64, bottom: f64) {
     picture.shape(Outline::lines(&[(MARGIN, bottom), (RIGHT, bottom)]), Look::line(Ink::Soot, 4.0));
 }
 
-fn span_row(picture: &mut Picture, calendar: &Calendar, row: &YearRow, words: &Words<'_>, top: f64) {
-    let style = Style::new(32.0, Ink::Soot);
-    picture.fitted((MARGIN, top + 42.0), style, LEFT - MARGIN - 14.0, LEAST, words.headed(&row.name));
+fn row_name(picture: &mut Picture, name: &str, top: f64, high: f64) {
+    let within = LEFT - MARGIN - 14.0;
+    if width(name, LEAST, NAME.bold) <= within {
+        picture.fitted((MARGIN, top + high / 2.0 + 11.0), NAME, within, LEAST, name);
+    } else {
+        let (first, second) = in_two(name);
+        picture.fitted((MARGIN, top + high / 2.0 - 8.0), Style::new(LEAST, Ink::Soot), within, LEAST, first);
+        picture.fitted((MARGIN, top + high / 2.0 + 30.0), Style::new(LEAST, Ink::Soot), within, LEAST, second);
+    }
+    picture.shape(Outline::lines(&[(MARGIN, top + high), (RIGHT, top + high)]), Look::line(Ink::Slate, 1.5));
+}
+
+/// Parted at the space nearest to its middle.
+fn in_two(name: &str) -> (&str, &str) {
+    let middle = name.len() / 2;
+    let spaces = name.char_indices().filter(|(_, letter)| *letter == ' ');
+    let space = spaces.min_by_key(|(at, _)| at.abs_diff(middle));
+    space.map_or((name, ""), |(at, _)| (&name[..at], &name[at + 1..]))
+}
+
+fn span_row(picture: &mut Picture, calendar: &Calendar, row: &YearRow, top: f64, high: f64) {
     for span in &row.spans {
         // The last day is in it.
         let after = span.until.succ_opt().unwrap_or(span.until);
@@ -102,10 +128,9 @@ fn span_row(picture: &mut Picture, calendar: &Calendar, row: &YearRow, words: &W
         if until - from < 1.0 {
             continue;
         }
-        let block = Outline::rectangle((from, top + 11.0), (until - from, ROW - 22.0));
+        let block = Outline::rectangle((from, top + 11.0), (until - from, high - 22.0));
         picture.shape(block, Look::filled(fill(span.kind)).edged(Ink::Soot, 2.5));
     }
-    picture.shape(Outline::lines(&[(MARGIN, top + ROW), (RIGHT, top + ROW)]), Look::line(Ink::Slate, 1.5));
 }
 
 const fn fill(kind: YearKind) -> Fill {
@@ -118,16 +143,17 @@ const fn fill(kind: YearKind) -> Fill {
     }
 }
 
-/// Waterings a week, a number a month.
-fn waterings(picture: &mut Picture, table: &YearTable, words: &Words<'_>, top: f64) {
-    let style = Style::new(32.0, Ink::Soot);
-    picture.fitted((MARGIN, top + 42.0), style, LEFT - MARGIN - 14.0, LEAST, words.say("draw-year-waterings"));
+/// Waterings a week, a number a month, in a row with this middle.
+fn waterings(picture: &mut Picture, table: &YearTable, words: &Words<'_>, row: f64) {
     let wide = (RIGHT - LEFT) / f64::from(MONTHS);
     for (ahead, often) in table.waterings.iter().take(MONTHS as usize).enumerate() {
         let Some(often) = often else { continue };
         let number = format!("{often:.1}");
         let number = words.digits(number.trim_end_matches('0').trim_end_matches('.'));
-        let middle = (LEFT + wide * (ahead as f64 + 0.5), top + 42.0);
+        let middle = (LEFT + wide * (ahead as f64 + 0.5), row + 11.0);
+        // Today's line does not run through a number.
+        let ground = Outline::rectangle((middle.0 - wide * 0.44, row - 17.0), (wide * 0.88, 36.0));
+        picture.shape(ground, Look::plain(Ink::Paper));
         picture.fitted(middle, Style::new(30.0, Ink::Tank).bold().middle(), wide - 4.0, LEAST, number);
     }
 }
