@@ -24,6 +24,8 @@ pub mod answering;
 
 pub mod wording;
 
+pub mod drawing;
+
 pub mod desk;
 
 pub mod channel;

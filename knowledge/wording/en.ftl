@@ -207,7 +207,7 @@ working-yield =
 mix-recipe = { $mix }, by volume: { $parts }. Tell me the size and I give the litres.
 mix-litres =
     { $count ->
-        [1] { $litres } of loose mix for the { $bed }; it settles to { $settled }.
+        [tue] { $litres } of loose mix for the { $bed }; it settles to { $settled }.
        *[other] { $litres } of loose mix for { $count } × { $bed }; it settles to { $settled }.
     }
 mix-parts = { $parts }.
@@ -680,7 +680,7 @@ working-nitrogen = Nitrogen since { $day }, a month ahead counted: mix and feeds
 
 load-bed =
     { $count ->
-        [1] The { $bed }, wet: { $mass } with plants, about { $usual } after an ordinary watering. That lays { $load } on the slab under it.
+        [tue] The { $bed }, wet: { $mass } with plants, about { $usual } after an ordinary watering. That lays { $load } on the slab under it.
        *[other] { $count } × { $bed }, wet: { $mass } together, about { $usual } after an ordinary watering. Each lays { $load } on the slab under it.
     }
 load-depth = { $depth } of our light mix, wet: { $mass } on each square metre ({ $foot } on each square foot), that is { $load }, before sides, plants and people.
@@ -695,7 +695,7 @@ load-engineer = The engineer's figure stored for this roof is { $limit }. Only t
 load-no-engineer = No engineer's figure is stored for this roof, so yes: ask one before anything heavy goes up.
 load-site =
     { $count ->
-        [1] With two people and a delivery of sacks: { $mass } on { $site }.
+        [tue] With two people and a delivery of sacks: { $mass } on { $site }.
        *[other] All { $count } beds of { $site } with two people, up to a blocked drain and a delivery of sacks: { $mass }.
     }
 load-heaviest = { $parts }. The heaviest on its ground, the { $bed }, lays { $load } on the slab under it.
@@ -792,7 +792,7 @@ working-seed-weight = 1000 seeds weigh { $grams } g.
 working-seed-tray = { $grams } g on each square metre × { $area }.
 mix-all-beds =
     { $count ->
-        [1] one bed
+        [tue] one bed
        *[other] { $count } beds together
     }
 mix-blocks = { $material } comes as pressed blocks: { $mass } of them swell to that ({ $blocks } of 5 kg).
@@ -1235,3 +1235,81 @@ sky-night = { $tmin } by night
 sky-rain = { $mm } mm of rain
 sky-dry = no rain
 sky-rain-guessed = You gave no millimetres, so I took { $mm } mm; a straight-sided glass left outside measures it.
+## Pictures and pages
+
+draw-from-until = { $from } to { $until }
+draw-a-day =
+    { $unit ->
+        [ml] Millilitres a day
+       *[L] Litres a day
+    }
+draw-weekday =
+    { $day ->
+        [mon] Mon
+        [tue] Tue
+        [wed] Wed
+        [thu] Thu
+        [fri] Fri
+        [sat] Sat
+       *[sun] Sun
+    }
+draw-turn =
+    { $turn ->
+        [morning] Morning
+        [noon] Noon
+       *[evening] Evening
+    }
+draw-whisker = The line on each bar runs from the least to the most it may want.
+draw-usual-days = Striped: no forecast reaches so far, a usual day stands in.
+draw-gap = { $gap } from stem to stem
+draw-room = One plant wants room of { $room } across
+draw-rows = { $along } along the length, { $across } along the width
+draw-to-scale = Drawn to scale, from above. Dot: the stem. Circle: the room of one plant.
+draw-month =
+    { $month ->
+        [jan] Jan
+        [feb] Feb
+        [mar] Mar
+        [apr] Apr
+        [may] May
+        [jun] Jun
+        [jul] Jul
+        [aug] Aug
+        [sep] Sep
+        [oct] Oct
+        [nov] Nov
+       *[dec] Dec
+    }
+draw-today = today
+draw-year-waterings = Waterings a week
+draw-year-kind =
+    { $kind ->
+        [goes-in] It can go in
+        [picking] It is picked
+        [net] Net over it
+        [feed-less] Feed half
+       *[rains] Rains: keep the drains clear
+    }
+draw-card-title = Card for the tap
+draw-card-valid = Good from { $from } to { $until }
+draw-card-none = No water this week
+draw-card-finger = After rain too: push a finger in first.
+draw-card-edge = Keep away from the edge. Never work alone beside it.
+draw-label-scan = Scan it, then ask or tell about this bed.
+draw-round-title = The round
+draw-round-none = Nothing is due but watering.
+draw-due-since = due since { $day }
+draw-calendar-name = Jobs on the roofs
+draw-job =
+    { $job ->
+        [spray] Spray
+        [feed] Feed
+        [pick] Pick
+        [sow] Sow again
+        [net] Net up
+        [net-down] Net down
+       *[other] { $job }
+    }{ $what ->
+        [none] {""}
+       *[other] {": "}{ $what }
+    }

@@ -207,7 +207,7 @@ working-yield =
 mix-recipe = { $mix }, naapkar (taulkar nahi): { $parts }. Size batayein to litre mein hisaab mil jayega.
 mix-litres =
     { $count ->
-        [1] { $bed }: dheeli mitti { $litres } lagegi; baithkar { $settled } reh jayegi.
+        [tue] { $bed }: dheeli mitti { $litres } lagegi; baithkar { $settled } reh jayegi.
        *[other] { $bed }, { $count } nag: kul dheeli mitti { $litres } lagegi; baithkar { $settled } reh jayegi.
     }
 mix-parts = { $parts }.
@@ -680,7 +680,7 @@ working-nitrogen = { $day } se ab tak aur aage ek mahina: mitti aur khaad se { $
 
 load-bed =
     { $count ->
-        [1] { $bed }, geela: paudhon samet { $mass }, aam paani dene ke baad kareeb { $usual }. Neeche ki slab par { $load } padta hai.
+        [tue] { $bed }, geela: paudhon samet { $mass }, aam paani dene ke baad kareeb { $usual }. Neeche ki slab par { $load } padta hai.
        *[other] { $count } nag, { $bed }, geele: kul { $mass }, aam paani dene ke baad kareeb { $usual }. Har ek ke neeche ki slab par { $load } padta hai.
     }
 load-depth = Hamari halki mitti { $depth }, geeli: har square metre par { $mass } (har square foot par { $foot }), yaani { $load }; dhancha, paudhe aur log alag.
@@ -695,7 +695,7 @@ load-engineer = Is chhat ke liye engineer ki likhi limit { $limit } hai. Box ke 
 load-no-engineer = Is chhat ke liye engineer ka koi aankda likha nahi hai, isliye haan: bhari kuchh bhi rakhne se pehle poochhein.
 load-site =
     { $count ->
-        [1] { $site } par do log aur boriyan aane ke din milakar: { $mass }.
+        [tue] { $site } par do log aur boriyan aane ke din milakar: { $mass }.
        *[other] { $site } ke saare { $count } bed, do log, band naali aur boriyon tak milakar: { $mass }.
     }
 load-heaviest = { $parts }. Apni jagah par sabse bhari, { $bed }, neeche ki slab par { $load } daalta hai.
@@ -789,7 +789,7 @@ working-seed-weight = 1000 beej ka wazan { $grams } gram.
 working-seed-tray = Har square metre par { $grams } gram × { $area }.
 mix-all-beds =
     { $count ->
-        [1] ek bed
+        [tue] ek bed
        *[other] { $count } bed milakar
     }
 mix-blocks = { $material } dabi hui eenton mein aati hai: { $mass } phoolkar itni hoti hai, 5 kilo wali { $blocks }.
@@ -1232,3 +1232,81 @@ sky-night = raat mein { $tmin }
 sky-rain = { $mm } mm baarish
 sky-dry = baarish nahi
 sky-rain-guessed = Millimetre nahi bataye, isliye { $mm } mm maane; bahar rakha seedhi deewar ka gilaas naap deta hai.
+## Pictures and pages
+
+draw-from-until = { $from } se { $until } tak
+draw-a-day =
+    { $unit ->
+        [ml] Har din ke millilitre
+       *[L] Har din ke litre
+    }
+draw-weekday =
+    { $day ->
+        [mon] Som
+        [tue] Mangal
+        [wed] Budh
+        [thu] Guru
+        [fri] Shukra
+        [sat] Shani
+       *[sun] Ravi
+    }
+draw-turn =
+    { $turn ->
+        [morning] Subah
+        [noon] Dopahar
+       *[evening] Shaam
+    }
+draw-whisker = Har khambhe par khadi lakeer: kam se kam aur zyada se zyada itna lag sakta hai.
+draw-usual-days = Dhaaridar: wahan tak poorvanuman nahi hai, aam din maana hai.
+draw-gap = Danthal se danthal { $gap }
+draw-room = Ek paudhe ko { $room } chaudi jagah chahiye
+draw-rows = Lambai mein { $along }, chaudai mein { $across }
+draw-to-scale = Upar se, naap ke anupaat mein. Bindu: danthal. Ghera: ek paudhe ki jagah.
+draw-month =
+    { $month ->
+        [jan] Jan
+        [feb] Feb
+        [mar] March
+        [apr] April
+        [may] Mai
+        [jun] June
+        [jul] July
+        [aug] Aug
+        [sep] Sep
+        [oct] Oct
+        [nov] Nov
+       *[dec] Dec
+    }
+draw-today = aaj
+draw-year-waterings = Hafte mein kitni baar paani
+draw-year-kind =
+    { $kind ->
+        [goes-in] Laga sakte hain
+        [picking] Tudai
+        [net] Upar jaali
+        [feed-less] Khaad aadhi dein
+       *[rains] Baarish: paani ki nikaasi khuli rakhein
+    }
+draw-card-title = Nal ke paas taangne ka card
+draw-card-valid = { $from } se { $until } tak
+draw-card-none = Is hafte paani nahi
+draw-card-finger = Baarish ke baad bhi pehle ungli daalkar dekhein.
+draw-card-edge = Chhat ke kinare se door rahein. Kinare ke paas akele kaam na karein.
+draw-label-scan = Scan karein, phir is bed ke baare mein poochhein ya batayein.
+draw-round-title = Chakkar
+draw-round-none = Paani ke siva kuchh baaki nahi.
+draw-due-since = { $day } se baaki
+draw-calendar-name = Chhat ke kaam
+draw-job =
+    { $job ->
+        [spray] Spray
+        [feed] Khaad
+        [pick] Tudai
+        [sow] Phir buai
+        [net] Jaali lagayein
+        [net-down] Jaali hatayein
+       *[other] { $job }
+    }{ $what ->
+        [none] {""}
+       *[other] {": "}{ $what }
+    }

@@ -207,7 +207,7 @@ working-yield =
 mix-recipe = { $mix }, नापकर (तौलकर नहीं): { $parts }। साइज़ बताएँ तो लीटर में हिसाब मिल जाएगा।
 mix-litres =
     { $count ->
-        [1] { $bed }: ढीली मिट्टी { $litres } लगेगी; बैठकर { $settled } रह जाएगी।
+        [tue] { $bed }: ढीली मिट्टी { $litres } लगेगी; बैठकर { $settled } रह जाएगी।
        *[other] { $bed }, { $count } नग: कुल ढीली मिट्टी { $litres } लगेगी; बैठकर { $settled } रह जाएगी।
     }
 mix-parts = { $parts }।
@@ -680,7 +680,7 @@ working-nitrogen = { $day } से अब तक और आगे एक मह�
 
 load-bed =
     { $count ->
-        [1] { $bed }, गीला: पौधों समेत { $mass }, आम पानी देने के बाद क़रीब { $usual }। नीचे की स्लैब पर { $load } पड़ता है।
+        [tue] { $bed }, गीला: पौधों समेत { $mass }, आम पानी देने के बाद क़रीब { $usual }। नीचे की स्लैब पर { $load } पड़ता है।
        *[other] { $count } नग, { $bed }, गीले: कुल { $mass }, आम पानी देने के बाद क़रीब { $usual }। हर एक के नीचे की स्लैब पर { $load } पड़ता है।
     }
 load-depth = हमारी हल्की मिट्टी { $depth }, गीली: हर वर्ग मीटर पर { $mass } (हर वर्ग फुट पर { $foot }), यानी { $load }; ढाँचा, पौधे और लोग अलग।
@@ -695,7 +695,7 @@ load-engineer = इस छत के लिए इंजीनियर की �
 load-no-engineer = इस छत के लिए इंजीनियर का कोई आँकड़ा लिखा नहीं है, इसलिए हाँ: भारी कुछ भी रखने से पहले पूछें।
 load-site =
     { $count ->
-        [1] { $site } पर दो लोग और बोरियाँ आने के दिन मिलाकर: { $mass }।
+        [tue] { $site } पर दो लोग और बोरियाँ आने के दिन मिलाकर: { $mass }।
        *[other] { $site } के सारे { $count } बेड, दो लोग, बंद नाली और बोरियों तक मिलाकर: { $mass }।
     }
 load-heaviest = { $parts }। अपनी जगह पर सबसे भारी, { $bed }, नीचे की स्लैब पर { $load } डालता है।
@@ -789,7 +789,7 @@ working-seed-weight = 1000 बीज का वज़न { $grams } ग्रा
 working-seed-tray = हर वर्ग मीटर पर { $grams } ग्राम × { $area }।
 mix-all-beds =
     { $count ->
-        [1] एक बेड
+        [tue] एक बेड
        *[other] { $count } बेड मिलाकर
     }
 mix-blocks = { $material } दबी हुई ईंटों में आती है: { $mass } फूलकर इतनी होती है, 5 किलो वाली { $blocks }।
@@ -1232,3 +1232,81 @@ sky-night = रात में { $tmin }
 sky-rain = { $mm } mm बारिश
 sky-dry = बारिश नहीं
 sky-rain-guessed = मिलीमीटर नहीं बताए, इसलिए { $mm } mm माने; बाहर रखा सीधी दीवार का गिलास नाप देता है।
+## Pictures and pages
+
+draw-from-until = { $from } से { $until } तक
+draw-a-day =
+    { $unit ->
+        [ml] हर दिन के मिलीलीटर
+       *[L] हर दिन के लीटर
+    }
+draw-weekday =
+    { $day ->
+        [mon] सोम
+        [tue] मंगल
+        [wed] बुध
+        [thu] गुरु
+        [fri] शुक्र
+        [sat] शनि
+       *[sun] रवि
+    }
+draw-turn =
+    { $turn ->
+        [morning] सुबह
+        [noon] दोपहर
+       *[evening] शाम
+    }
+draw-whisker = हर खंभे पर खड़ी लकीर: कम से कम और ज़्यादा से ज़्यादा इतना लग सकता है।
+draw-usual-days = धारीदार: वहाँ तक पूर्वानुमान नहीं है, आम दिन माना है।
+draw-gap = डंठल से डंठल { $gap }
+draw-room = एक पौधे को { $room } चौड़ी जगह चाहिए
+draw-rows = लंबाई में { $along }, चौड़ाई में { $across }
+draw-to-scale = ऊपर से, नाप के अनुपात में। बिंदु: डंठल। घेरा: एक पौधे की जगह।
+draw-month =
+    { $month ->
+        [jan] जन
+        [feb] फ़र
+        [mar] मार्च
+        [apr] अप्रैल
+        [may] मई
+        [jun] जून
+        [jul] जुल
+        [aug] अग
+        [sep] सित
+        [oct] अक्टू
+        [nov] नव
+       *[dec] दिस
+    }
+draw-today = आज
+draw-year-waterings = हफ़्ते में कितनी बार पानी
+draw-year-kind =
+    { $kind ->
+        [goes-in] लगा सकते हैं
+        [picking] तुड़ाई
+        [net] ऊपर जाली
+        [feed-less] खाद आधी दें
+       *[rains] बारिश: पानी की निकासी खुली रखें
+    }
+draw-card-title = नल के पास टाँगने का कार्ड
+draw-card-valid = { $from } से { $until } तक
+draw-card-none = इस हफ़्ते पानी नहीं
+draw-card-finger = बारिश के बाद भी पहले उँगली डालकर देखें।
+draw-card-edge = छत के किनारे से दूर रहें। किनारे के पास अकेले काम न करें।
+draw-label-scan = स्कैन करें, फिर इस बेड के बारे में पूछें या बताएँ।
+draw-round-title = चक्कर
+draw-round-none = पानी के सिवा कुछ बाक़ी नहीं।
+draw-due-since = { $day } से बाक़ी
+draw-calendar-name = छत के काम
+draw-job =
+    { $job ->
+        [spray] छिड़काव
+        [feed] खाद
+        [pick] तुड़ाई
+        [sow] फिर बुआई
+        [net] जाली लगाएँ
+        [net-down] जाली हटाएँ
+       *[other] { $job }
+    }{ $what ->
+        [none] {""}
+       *[other] {": "}{ $what }
+    }

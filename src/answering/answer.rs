@@ -4,6 +4,7 @@ use super::facts::Facts;
 use super::figure::Figure;
 use super::line::Line;
 use super::shown::ReadingShown;
+use super::table::Table;
 use super::{
     alerts, build, care, due, emergency, feed, handed_over, harvest, last_done, load, mix, none, record, refused, seed,
     shade, sky_told, sow, space, spray, trouble, water, weather_said,
@@ -51,6 +52,8 @@ pub struct Answer {
     pub queued: bool,
     /// A danger was told: nothing else is answered beside it.
     pub stops: bool,
+    /// What of it can be drawn or listed.
+    pub tables: Vec<Table>,
 }
 
 impl Answer {
@@ -72,6 +75,7 @@ impl Answer {
             records: Vec::new(),
             queued: false,
             stops: false,
+            tables: Vec::new(),
         }
     }
 
@@ -109,6 +113,7 @@ impl Answer {
         self.offered.extend(other.offered);
         self.records.extend(other.records);
         self.queued |= other.queued;
+        self.tables.extend(other.tables);
         self.reading.join(other.reading);
         self
     }

@@ -4,6 +4,7 @@ use super::answer::{Answer, Outcome};
 use super::facts::{BedFacts, Facts, SiteFacts};
 use super::figure::{Figure, FigureValue};
 use super::line::{Line, Said};
+use super::table::{DueJob, DueTable, Table};
 use crate::garden::{BedId, JobKind};
 use crate::needs::spray::Obstacle;
 use crate::needs::surroundings::Standing;
@@ -64,8 +65,34 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         bed: None,
         crop: None,
     });
+    answer.tables.push(Table::Due(DueTable {
+        first,
+        last,
+        jobs: all.iter().filter_map(|due| listed(due, facts)).collect(),
+    }));
     told(&mut answer, &all, (first, last), today, facts);
     answer
+}
+
+/// A job as a list has it.
+fn listed(due: &Due, facts: &Facts<'_>) -> Option<DueJob> {
+    let (site, _) = facts.bed(&due.bed)?;
+    let known = facts.known;
+    let what_said = due.what.as_ref().and_then(|what| match what {
+        what if known.crops.contains_key(what) => Some(Said::Crop(what.clone())),
+        what if known.materials.contains_key(what) => Some(Said::Material(what.clone())),
+        _ => None,
+    });
+    Some(DueJob {
+        date: due.date,
+        bed: due.bed.clone(),
+        site: site.site.id.clone(),
+        site_name: site.site.name.clone(),
+        job: key(due.job.word(), due.what.as_deref()),
+        what: due.what.clone(),
+        what_said,
+        since: due.since,
+    })
 }
 
 /// Where each bed comes in a round: its site by the nearest way from the first, then its own place on the roof.

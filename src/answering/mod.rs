@@ -45,6 +45,7 @@ mod spray;
 mod spray_product;
 mod spray_time;
 mod subject;
+mod table;
 mod trouble;
 mod wants;
 mod water;
@@ -52,6 +53,7 @@ mod water_away;
 mod water_bed;
 mod water_now;
 mod water_salt;
+mod water_table;
 mod water_working;
 mod weather_said;
 mod year;
@@ -64,3 +66,7 @@ pub use figure::{Figure, FigureValue};
 pub use line::{Line, Said};
 pub use shown::{QuantityShown, ReadingShown};
 pub use sky_told::{site_told_of, told_days};
+pub use table::{
+    DueJob, DueTable, PlanTable, Rim, Table, Turn, USUAL_CAN, WaterDay, WaterTable, YearKind, YearRow, YearSpan,
+    YearTable,
+};

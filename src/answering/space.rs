@@ -5,7 +5,10 @@ use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
 use super::subject::{Subject, crops, described_bed, subjects};
+use super::table::{PlanTable, Rim, Table};
+use crate::garden::Shape;
 use crate::knowledge::{Crop, MaterialKind, SourceRef};
+use crate::needs::layout::bed_layout;
 use crate::needs::space::{BoxPlaces, Rule, area_places, bed_places};
 use crate::quantity::{Area, Estimate, Length, UnitOf};
 use crate::understanding::Reading;
@@ -101,17 +104,22 @@ fn one(answer: &mut Answer, crop: &Crop, place: &Place<'_>, share: f64, several:
     if let Some(fits) = &fits {
         let plants = fits.plants;
         answer.figures.push(Figure::number("plants", plants, "1").of_crop(of));
-        answer.lines.push(
-            Line::new("space-plants")
-                .with("crop", crop_said(crop))
-                .with("plants", Said::Span(plants, 0))
-                .with("usual", Said::Number(plants.value(), 0))
-                .with("one", Said::Key(how_many(&plants)))
-                .with("bed", fits.bed.clone())
-                .with("verdict", Said::Key(verdict(asked, &plants)))
-                .with("asked", Said::Number(asked.unwrap_or_default(), 0))
-                .with("share", Said::Key(if several { "shared" } else { "whole" })),
-        );
+        let told = Line::new("space-plants")
+            .with("crop", crop_said(crop))
+            .with("plants", Said::Span(plants, 0))
+            .with("usual", Said::Number(plants.value(), 0))
+            .with("one", Said::Key(how_many(&plants)))
+            .with("bed", fits.bed.clone())
+            .with("verdict", Said::Key(verdict(asked, &plants)))
+            .with("asked", Said::Number(asked.unwrap_or_default(), 0))
+            .with("share", Said::Key(if several { "shared" } else { "whole" }));
+        // A bed that crops share is not drawn: who stands where in it is the gardener's choice.
+        if let Place::Bed(subject) = place
+            && !several
+        {
+            answer.tables.extend(plan(crop, subject, &told));
+        }
+        answer.lines.push(told);
         layout(answer, crop, fits);
     }
     // Alone in a pot or bag a plant hangs over the rim: there is no edge to keep from.
@@ -180,6 +188,38 @@ fn in_bed(crop: &Crop, subject: &Subject<'_>, share: f64) -> Fits {
     let places = bed_places(crop, subject.bed.kind, &subject.bed.shape);
     let plants = places.plants.map(|count| (count * share).floor().max(1.0));
     Fits { plants, bed: the_bed(subject), by: Some(places.by) }
+}
+
+/// The bed seen from above, each plant at its place.
+fn plan(crop: &Crop, subject: &Subject<'_>, told: &Line) -> Option<Table> {
+    let layout = bed_layout(crop, subject.bed.kind, &subject.bed.shape)?;
+    let rim = match (&subject.bed.shape, layout.across) {
+        (Shape::Box { length, width, .. }, _) => {
+            let side = |side: &crate::garden::Measure<Length>| (side.quantity(), Said::Size(vec![side.written()]));
+            Rim::Box { length: side(length), width: side(width) }
+        }
+        (Shape::Round { diameter, .. }, _) => {
+            Rim::Round { across: (diameter.quantity(), Said::Size(vec![diameter.written()])) }
+        }
+        (Shape::Bag { .. }, across) => {
+            let across = across?;
+            let said = Line::new("unit-cm").with("n", Said::Number(across.as_centimetres(), 0));
+            Rim::Round { across: (across, Said::Line(Box::new(said))) }
+        }
+    };
+    let rows = match layout.places.by {
+        Rule::Rows(rows) => Some(rows.square),
+        Rule::Round | Rule::Litres(_) => None,
+    };
+    Some(Table::Plan(PlanTable {
+        bed: subject.called(),
+        crop: crop_said(crop),
+        told: told.clone(),
+        rim,
+        plants: layout.plants,
+        gap: crop.bed.spacing.value(),
+        rows,
+    }))
 }
 
 /// A bed after its article, where the language has one.

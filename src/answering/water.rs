@@ -58,6 +58,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         water_away::answered(&mut answer, &beds, reading, facts);
     } else {
         usual(&mut answer, &beds, reading);
+        answer.tables.extend(beds.iter().map(super::water_table::table));
     }
     let all_summed = unsummed.is_empty();
     answer.lines.extend(not_summed(unsummed));
@@ -256,7 +257,8 @@ fn reason(week: &WaterWeek) -> Line {
         .with("rain", Said::Depth(Estimate::exactly(week.rain)))
 }
 
-fn check(week: &WaterWeek) -> Option<Line> {
+/// What the finger checks before a turn.
+pub fn check(week: &WaterWeek) -> Option<Line> {
     (week.rhythm > 0.0).then(|| {
         let hot = week.days.iter().any(|(day, _)| day.tmax.as_celsius() >= HOSE_HEATS_C);
         Line::new("water-check").with("hot", Said::Key(if hot { "hot" } else { "mild" }))

@@ -144,16 +144,9 @@ impl<'a> BedWater<'a> {
 
     /// What each day of the week asks for.
     pub fn day_by_day(&self) -> Line {
-        let brought = |loss: &crate::needs::water_day::DayLoss| (loss.loss - loss.rain).max(WaterDepth::default());
-        let all: f64 = self.week.days.iter().map(|(_, loss)| brought(loss).as_millimetres()).sum();
-        let days = self.week.days.iter().map(|(day, loss)| {
-            let part = if all > 0.0 { brought(loss).as_millimetres() / all } else { 0.0 };
-            let litres = self.week.litres.value() * part;
-            Said::Line(Box::new(
-                Line::new("water-of-day")
-                    .with("day", Said::Day(day.date))
-                    .with("litres", Said::About(Estimate::exactly(litres))),
-            ))
+        let days = self.week.days.iter().zip(&self.week.litres_by_day).map(|((day, _), litres)| {
+            let line = Line::new("water-of-day").with("day", Said::Day(day.date));
+            Said::Line(Box::new(line.with("litres", Said::About(*litres))))
         });
         Line::new("water-day-by-day").with("days", Said::List(days.collect()))
     }

@@ -1,5 +1,6 @@
 //! What can be typed.
 
+use crate::script::Language;
 use crate::weather::source::Setting;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use clap::{Args, Parser, Subcommand, ValueEnum};
@@ -38,6 +39,12 @@ pub enum Command {
     Weather(Weather),
     /// The year ahead of a site: what goes in when, nets, feeds, waterings, drains
     Year(Year),
+    /// The coming jobs as a calendar file (.ics)
+    Calendar(CalendarFile),
+    /// A card for the tap: this week's cans for each bed of a site, to print
+    Card(Card),
+    /// Labels for the beds of a site, with the code that opens each in the bot, to print
+    Labels(Labels),
     /// Read the knowledge base: what is in it, what is wrong with it
     Check(Check),
     /// The published sums by themselves, on a CSV file
@@ -110,6 +117,27 @@ pub enum Season {
     January,
 }
 
+/// The languages of the replies.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Speaks {
+    #[value(name = "en")]
+    En,
+    #[value(name = "hi")]
+    Hi,
+    #[value(name = "hi-Latn")]
+    HiLatn,
+}
+
+impl From<Speaks> for Language {
+    fn from(speaks: Speaks) -> Self {
+        match speaks {
+            Speaks::En => Self::En,
+            Speaks::Hi => Self::Hi,
+            Speaks::HiLatn => Self::HiLatn,
+        }
+    }
+}
+
 #[derive(Debug, Args)]
 pub struct Ask {
     #[command(flatten)]
@@ -120,6 +148,12 @@ pub struct Ask {
     /// Store nothing
     #[arg(long)]
     pub dry_run: bool,
+    /// Draw the answer into a file too (.svg or .png): a bed's week of water, a bed's plan
+    #[arg(long, value_name = "FILE", conflicts_with = "batch")]
+    pub picture: Option<PathBuf>,
+    /// Answer in this language whatever the message is in
+    #[arg(long, value_name = "LANGUAGE", conflicts_with = "batch")]
+    pub speaks: Option<Speaks>,
     /// Answer every line of a JSONL file, as JSON, storing nothing
     #[arg(long, value_name = "FILE", conflicts_with = "message")]
     pub batch: Option<PathBuf>,
@@ -176,6 +210,61 @@ pub struct Round {
     /// Print the reply as JSON
     #[arg(long)]
     pub json: bool,
+    /// Write it as a page to print and tick (.html)
+    #[arg(long, value_name = "FILE", conflicts_with = "json")]
+    pub page: Option<PathBuf>,
+    /// Language of the page (else English)
+    #[arg(long, value_name = "LANGUAGE", requires = "page")]
+    pub speaks: Option<Speaks>,
+}
+
+#[derive(Debug, Args)]
+pub struct CalendarFile {
+    #[command(flatten)]
+    pub front: Front,
+    /// Where to write it
+    #[arg(long, value_name = "FILE.ics")]
+    pub out: PathBuf,
+    /// So many days ahead
+    #[arg(long, value_name = "DAYS", default_value_t = 28, value_parser = clap::value_parser!(u32).range(1..=366))]
+    pub days: u32,
+    /// Language of the entries (else the person's own)
+    #[arg(long, value_name = "LANGUAGE")]
+    pub speaks: Option<Speaks>,
+}
+
+#[derive(Debug, Args)]
+pub struct Card {
+    /// Id of the site
+    pub site: String,
+    #[command(flatten)]
+    pub front: Front,
+    /// Where to write it (.svg or .png); more pages get a number
+    #[arg(long, value_name = "FILE")]
+    pub out: PathBuf,
+    /// Language, or two of them: hi,en (else the person's own)
+    #[arg(long, value_name = "LANGUAGE", value_delimiter = ',', num_args = 1)]
+    pub speaks: Vec<Speaks>,
+}
+
+#[derive(Debug, Args)]
+pub struct Labels {
+    /// Id of the site
+    pub site: String,
+    #[command(flatten)]
+    pub front: Front,
+    /// The bot: its name, or its link
+    #[arg(long, value_name = "BOT")]
+    pub link: String,
+    /// What each bed's code hands to the bot: lines like `roof-12/east-box bed-x7`
+    #[arg(long, value_name = "FILE")]
+    pub codes: PathBuf,
+    /// Where to write it (.svg or .png); more sheets get a number
+    #[arg(long, value_name = "FILE")]
+    pub out: PathBuf,
+    /// Language (else the person's own)
+    #[arg(long, value_name = "LANGUAGE")]
+    pub speaks: Option<Speaks>,
 }
 
 #[derive(Debug, Args)]

@@ -2,10 +2,12 @@
 
 use super::arguments::{Arguments, Ask};
 use super::batch;
+use super::draw::write_picture;
 use super::front::Parts;
 use super::refusal::Refusal;
 use crate::channel::terminal::Looks;
-use crate::desk::Message;
+use crate::desk::{Desk, Message};
+use crate::drawing::{Picture, picture_for};
 use crate::script::Language;
 use crate::wording::simple;
 use std::io::{IsTerminal, Write};
@@ -17,12 +19,12 @@ pub fn run(ask: &Ask, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     }
     let parts = Parts::open(&ask.front, arguments)?;
     let message = Message { from: parts.person.clone(), text: ask.message.join(" "), now: parts.now };
-    let reply = if ask.dry_run {
-        let forgetful = parts.forgetful();
-        parts.desk_over(&forgetful).answer(&message)?
-    } else {
-        parts.desk().answer(&message)?
-    };
+    let forgetful = parts.forgetful();
+    let desk = if ask.dry_run { parts.desk_over(&forgetful) } else { parts.desk() };
+    let desk = desk.speaking(ask.speaks.map(Language::from));
+    // Looked at before it is answered: a conversation goes on with each answer.
+    let picture = ask.picture.as_ref().map(|_| picture(&desk, &message, &parts)).transpose()?;
+    let reply = desk.answer(&message)?;
     if ask.json {
         let json = serde_json::to_string(&reply).map_err(Refusal::plain)?;
         print(&json)?;
@@ -32,7 +34,22 @@ pub fn run(ask: &Ask, arguments: &Arguments) -> Result<ExitCode, Refusal> {
             eprintln!("{}", simple(parts.house.phrases(Language::En), "demo-note"));
         }
     }
+    match (&ask.picture, picture.flatten()) {
+        (Some(file), Some(picture)) => write_picture(&picture, file)?,
+        (Some(file), None) => {
+            let name = file.display();
+            return Err(Refusal::plain(format!("{name} was not written: this answer has no picture")));
+        }
+        (None, _) => {}
+    }
     Ok(ExitCode::SUCCESS)
+}
+
+/// The picture of what a message would be answered.
+fn picture(desk: &Desk<'_>, message: &Message, parts: &Parts) -> Result<Option<Picture>, Refusal> {
+    let looked = desk.look(message)?;
+    let phrases = parts.house.phrases(looked.manner.language);
+    Ok(picture_for(&looked.answer, &parts.house.known, phrases, looked.manner))
 }
 
 /// Colours only on a terminal, and not where `NO_COLOR` is set.

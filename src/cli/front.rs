@@ -154,3 +154,11 @@ pub fn read_forecast(path: &Path) -> Result<Forecast, Refusal> {
     let text = read_text(path)?;
     Forecast::read(&path.display().to_string(), &text).map_err(|problem| Refusal::Knowledge(vec![(problem, text)]))
 }
+
+/// Written beside and then moved into place, so that a file that was there is never half overwritten.
+#[expect(clippy::disallowed_methods, reason = "the command line writes the files it is asked for")]
+pub fn write_file(file: &Path, bytes: &[u8]) -> Result<(), Refusal> {
+    let beside = file.with_extension("partly");
+    std::fs::write(&beside, bytes).map_err(|fault| Refusal::file("write", &beside, &fault))?;
+    std::fs::rename(&beside, file).map_err(|fault| Refusal::file("write", file, &fault))
+}

@@ -9,8 +9,10 @@ mod chat;
 mod check;
 pub mod compute;
 mod demo;
+mod draw;
 mod forecasts;
 mod front;
+mod paper;
 mod questions;
 mod records;
 mod refusal;
@@ -44,6 +46,9 @@ pub fn main() -> ExitCode {
         Command::Round(round) => round::run(round, &arguments),
         Command::Weather(weather) => weather::run(weather, &arguments),
         Command::Year(year) => year::run(year, &arguments),
+        Command::Calendar(calendar) => paper::calendar(calendar, &arguments),
+        Command::Card(card) => paper::card(card, &arguments),
+        Command::Labels(labels) => paper::labels(labels, &arguments),
         Command::Check(check) => check::run(check, &arguments),
         Command::Compute { sum } => sums::run(sum, &arguments),
         Command::Import { file } => records::import(file, &arguments),

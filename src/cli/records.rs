@@ -2,7 +2,7 @@
 
 use super::arguments::Arguments;
 use super::ask::print;
-use super::front::{folder, knowledge, read_text, store, system_clock};
+use super::front::{folder, knowledge, read_text, store, system_clock, write_file};
 use super::refusal::Refusal;
 use crate::garden::backup::{back_up, restore as fill};
 use crate::garden::import::import as put;
@@ -34,7 +34,7 @@ pub fn import(file: &Path, arguments: &Arguments) -> Result<ExitCode, Refusal> {
 pub fn export(file: &Path, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let store = store(arguments)?;
     let text = write_garden(&store.whole()?);
-    write_text(file, &text)?;
+    write_file(file, text.as_bytes())?;
     print(&format!("written: {}", file.display()))?;
     Ok(ExitCode::SUCCESS)
 }
@@ -55,12 +55,4 @@ pub fn restore(file: &Path, arguments: &Arguments) -> Result<ExitCode, Refusal> 
     let count = fill(store.as_ref(), file).map_err(Refusal::plain)?;
     print(&format!("{count} records restored from {}", file.display()))?;
     Ok(ExitCode::SUCCESS)
-}
-
-/// Written beside and then moved into place, so that a file that was there is never half overwritten.
-#[expect(clippy::disallowed_methods, reason = "the command line writes the files it is asked for")]
-fn write_text(file: &Path, text: &str) -> Result<(), Refusal> {
-    let beside = file.with_extension("partly");
-    std::fs::write(&beside, text).map_err(|fault| Refusal::file("write", &beside, &fault))?;
-    std::fs::rename(&beside, file).map_err(|fault| Refusal::file("write", file, &fault))
 }

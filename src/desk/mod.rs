@@ -12,4 +12,4 @@ mod talk;
 mod told_sky;
 
 pub use house::{House, NoHouse};
-pub use talk::{Desk, Message};
+pub use talk::{Desk, Looked, Message};

@@ -1,5 +1,9 @@
 //! One message in, one reply out.
 
+mod look;
+
+pub use look::Looked;
+
 use super::fetch::{Seen, seen};
 use super::house::House;
 use super::sky::Handed;

@@ -14,6 +14,7 @@ pub mod feed_day;
 pub mod gathered;
 pub mod harvest;
 pub mod heat;
+pub mod layout;
 pub mod load;
 pub mod looks;
 pub mod loss_factor;

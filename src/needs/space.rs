@@ -84,7 +84,7 @@ impl BoxPlaces {
 }
 
 /// A hair of floating point is no reason to lose a row.
-const HAIR: f64 = 1e-9;
+pub(super) const HAIR: f64 = 1e-9;
 
 /// Nothing here is laid out with more plants along one side: a guard against a spacing near zero.
 const MOST_ALONG: f64 = 2_000.0;
@@ -126,7 +126,7 @@ pub fn round_places(diameter: Length, spacing: Length) -> u32 {
 }
 
 /// Positions in spacings from the middle, for a pot of so many spacings across.
-fn round_layout(across: f64) -> Vec<(f64, f64)> {
+pub(super) fn round_layout(across: f64) -> Vec<(f64, f64)> {
     let reach = (across.clamp(1.0, 100.0) - 1.0) / 2.0;
     let grids = [(0.0, 0.0), (0.5, 0.0), (0.5, sqrt(3.0) / 6.0)].map(|shift| grid_within(reach, shift));
     grids.into_iter().fold(rings_within(reach), |most, layout| if layout.len() > most.len() { layout } else { most })

@@ -29,6 +29,8 @@ pub struct WaterWeek {
     pub days: Vec<(Day, DayLoss)>,
     /// Litres to bring in the week.
     pub litres: Estimate<Volume>,
+    /// Litres that each of its days asks for, under the doubts of the week: the weather of one day may miss by more.
+    pub litres_by_day: Vec<Estimate<Volume>>,
     /// Waterings a week as the sum gives them, stretched to hold the rhythm.
     pub waterings: Estimate<f64>,
     /// The rhythm to keep, one of [`RHYTHMS`].
@@ -69,6 +71,7 @@ pub enum Limit {
 /// One run of the sum.
 struct Run {
     litres: f64,
+    bring_mm: [f64; WEEK_DAYS],
     loss_mm: f64,
     reference_mm: f64,
     surface_waterings: f64,
@@ -96,13 +99,21 @@ pub fn water_week_of(bed: &Surroundings<'_>, factor: &LossFactor) -> Option<Wate
     let at_best = &all.best;
     let rhythm = rhythm(often.is.value());
     let lost: Vec<(Day, DayLoss)> = week.days.iter().map(|day| (day.day.day, day.loss(&best))).collect();
+    let brought = |is: &Estimate<f64>| {
+        if rhythm > 0.0 {
+            is.map(|value| Volume::litres(value.max(0.0)))
+        } else {
+            Estimate::spanning(Volume::default(), [Volume::litres(is.high().max(0.0))])
+        }
+    };
+    let of_day = |day: usize| {
+        let mm = |run: &Run| run.bring_mm.get(day).copied().unwrap_or_default();
+        brought(&all.figure(|run| (WaterDepth::millimetres(mm(run)) * week.top).as_litres()).is)
+    };
     let bearable = |is: &Estimate<f64>| is.map(|value| WaterDepth::millimetres(value.max(0.0)));
     Some(WaterWeek {
-        litres: if rhythm > 0.0 {
-            litres.is.map(|value| Volume::litres(value.max(0.0)))
-        } else {
-            Estimate::spanning(Volume::default(), [Volume::litres(litres.is.high().max(0.0))])
-        },
+        litres: brought(&litres.is),
+        litres_by_day: (0..WEEK_DAYS).map(of_day).collect(),
         waterings: Estimate::spanning(rhythm, [often.is.low().max(0.0), often.is.high().max(0.0)]),
         rhythm,
         loss_per_day: bearable(&all.figure(|run| run.loss_mm).is),
@@ -155,8 +166,9 @@ impl Week<'_> {
     fn run(&self, inputs: &Inputs) -> Run {
         let root_limit = root_limit(self.bed, inputs.easily_available).as_millimetres().max(0.1);
         let surface_limit = inputs.surface_limit.as_millimetres().max(0.1);
-        let (mut bring_mm, mut loss_mm, mut bare_mm, mut reference_mm) = (0.0, 0.0, 0.0, 0.0);
-        for day in &self.days {
+        let mut bring_mm = [0.0; WEEK_DAYS];
+        let (mut loss_mm, mut bare_mm, mut reference_mm) = (0.0, 0.0, 0.0);
+        for (day, bring_mm) in self.days.iter().zip(&mut bring_mm) {
             let lost = day.loss(inputs);
             let rain_mm = lost.rain.as_millimetres();
             loss_mm += lost.loss.as_millimetres();
@@ -166,22 +178,24 @@ impl Week<'_> {
                 // Usual rain comes in showers with dry days between them.
                 let days_without = (surface_limit / bare.max(0.01)).min(root_limit / loss.max(0.01));
                 let left = Showers { wet_share, mean_mm: rain_mm }.left_to_water(days_without, loss);
-                bring_mm += loss * left;
+                *bring_mm = loss * left;
                 bare_mm += bare * left;
             } else {
                 // What is short at the end of a day is watered in, and the bed starts the next day full. What rain
                 // brings beyond runs through and helps no later day.
-                bring_mm += (loss - rain_mm).max(0.0);
+                *bring_mm = (loss - rain_mm).max(0.0);
                 bare_mm += (bare - rain_mm).max(0.0);
             }
         }
         let days = self.days.len() as f64;
+        let brought: f64 = bring_mm.iter().sum();
         Run {
-            litres: (WaterDepth::millimetres(bring_mm) * self.top).as_litres(),
+            litres: (WaterDepth::millimetres(brought) * self.top).as_litres(),
+            bring_mm,
             loss_mm: loss_mm / days,
             reference_mm: reference_mm / days * inputs.doubtful.weather,
             surface_waterings: bare_mm / surface_limit,
-            root_waterings: bring_mm / root_limit,
+            root_waterings: brought / root_limit,
         }
     }
 }

@@ -12,4 +12,5 @@ mod shown;
 
 pub use check::problems_of_phrases;
 pub use phrases::Phrases;
-pub use reply::{Manner, Reply, filled, reply, simple};
+pub use reply::{Manner, Reply, digits_of, filled, reply, simple};
+pub use shown::Speaker;

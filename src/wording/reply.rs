@@ -47,7 +47,7 @@ const CAUTIONS_IN_TEXT: usize = 2;
 #[must_use]
 pub fn reply(answer: &Answer, known: &Knowledge, phrases: &Phrases, manner: Manner) -> Reply {
     let speaker = Speaker { phrases, known, language: manner.language, answer };
-    let digits = |text: String| if manner.devanagari_digits { in_devanagari(&text) } else { text };
+    let digits = |text: String| digits_of(&text, manner);
     let say = |lines: &[Line]| -> Vec<String> {
         lines.iter().map(|line| digits(large_first(speaker.line(line).trim()))).collect()
     };
@@ -117,6 +117,12 @@ fn small_first(text: &str, language: Language) -> String {
         return text.to_owned();
     }
     first.to_lowercase().chain(letters).collect()
+}
+
+/// A text with its figures in the digits that the person used.
+#[must_use]
+pub fn digits_of(text: &str, manner: Manner) -> String {
+    if manner.devanagari_digits { in_devanagari(text) } else { text.to_owned() }
 }
 
 fn in_devanagari(text: &str) -> String {

@@ -19,6 +19,7 @@ pub struct Speaker<'a> {
 
 impl Speaker<'_> {
     /// A whole line.
+    #[must_use]
     pub fn line(&self, line: &Line) -> String {
         let mut values = FluentArgs::new();
         for (name, said) in &line.values {
@@ -31,11 +32,13 @@ impl Speaker<'_> {
         match said {
             Said::Count(count) => FluentValue::from(*count),
             Said::Key(key) => FluentValue::from(*key),
-            said => FluentValue::from(self.text(said)),
+            said => FluentValue::from(self.said(said)),
         }
     }
 
-    fn text(&self, said: &Said) -> String {
+    /// A value alone.
+    #[must_use]
+    pub fn said(&self, said: &Said) -> String {
         match said {
             Said::Volume(litres) => self.volume(litres.low().as_litres(), litres.high().as_litres()),
             Said::About(litres) => {
@@ -171,7 +174,7 @@ impl Speaker<'_> {
     }
 
     fn list(&self, all: &[Said]) -> String {
-        let mut texts: Vec<String> = all.iter().map(|said| self.text(said)).collect();
+        let mut texts: Vec<String> = all.iter().map(|said| self.said(said)).collect();
         let Some(last) = texts.pop() else { return String::new() };
         if texts.is_empty() {
             return last;
