@@ -1055,3 +1055,4 @@ working-forecast-by = Forecast data: { $service ->
     }, licence CC BY 4.0, made { $day }, up to { $until }.
 working-forecast-ended = The last forecast ended on { $until }; usual days stand in for it.
 working-days-gone = Of the last { $days } days: { $observed } as they were found to be, { $kept } as their last forecast had them, { $told } as people told, the rest usual days.
+working-days-told = On { $days } of the 7 days the weather is as people here told it.

@@ -1052,3 +1052,4 @@ working-forecast-by = Forecast ka source: { $service ->
     }, licence CC BY 4.0, { $day } ka bana, { $until } tak.
 working-forecast-ended = Pichhla forecast { $until } tak ka hi tha; uski jagah aam din maane hain.
 working-days-gone = Pichhle { $days } dinon mein: { $observed } jaise sach mein rahe, { $kept } jaisa unke aakhri forecast ne kaha, { $told } jaisa logon ne bataya, baaki aam din.
+working-days-told = 7 mein se { $days } din ka mausam waisa maana hai jaisa yahan ke logon ne bataya.

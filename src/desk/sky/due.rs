@@ -146,7 +146,6 @@ pub fn file(
         Ok(Answered::Same { expires }) => {
             succeeded(&mut sky, now, expires, cells, &key);
             if let Some(good) = &mut sky.good {
-                good.fetched = now;
                 good.expires = expires;
             }
             Filed::Same
