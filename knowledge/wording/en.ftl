@@ -1313,3 +1313,4 @@ draw-job =
         [none] {""}
        *[other] {": "}{ $what }
     }
+working-days-told = On { $days } of the 7 days the weather is as people here told it.

@@ -1310,3 +1310,4 @@ draw-job =
         [none] {""}
        *[other] {": "}{ $what }
     }
+working-days-told = 7 mein se { $days } din ka mausam waisa maana hai jaisa yahan ke logon ne bataya.

@@ -12,19 +12,23 @@ use chrono::{DateTime, Days, FixedOffset, NaiveDate};
 /// Days gone by are counted so far back: as long as most crops stand.
 const LOOKED_BACK_D: u64 = 60;
 
+/// A week is seven calendar days, today the first.
+const WEEK: usize = 7;
+
 /// Adds it to an answer that rests on weather.
 pub fn tell(answer: &mut Answer, reading: &Reading, facts: &Facts<'_>) {
     let by_weather = matches!(
         reading.kind,
         Kind::Water | Kind::Harvest | Kind::Spray | Kind::Shade | Kind::Feed | Kind::Due | Kind::Sow
     );
-    if !by_weather || answer.outcome != Outcome::Answered {
+    if !by_weather || answer.outcome != Outcome::Answered || answer.figures.is_empty() {
         return;
     }
     for (weather, now) in skies(reading, facts) {
         if let Some(foretold) = weather.foretold() {
             of_forecast(answer, &foretold, now);
         }
+        answer.working.extend(days_told(weather, now.date_naive()));
         if matches!(reading.kind, Kind::Water | Kind::Harvest) {
             answer.working.extend(days_gone(weather, now.date_naive()));
         }
@@ -63,6 +67,12 @@ fn of_forecast(answer: &mut Answer, foretold: &Foretold, now: DateTime<FixedOffs
         .with("day", Said::Day(made))
         .with("until", Said::Day(foretold.until));
     add(&mut answer.working, line);
+}
+
+/// What people at the site said of the week from today on.
+fn days_told(weather: &Weather<'_>, today: NaiveDate) -> Option<Line> {
+    let told = weather.from(today).take(WEEK).filter(|day| day.origin == Origin::Told).count();
+    (told > 0).then(|| Line::new("working-days-told").with("days", Said::Count(told as i64)))
 }
 
 /// How the days gone by are known, where any is better known than a usual day.

@@ -6,7 +6,7 @@ use super::day::{Day, Origin};
 use super::row::DayRow;
 use super::source::{Content, Fetched, Service};
 use super::step::{Step, StepRow, merged};
-use chrono::{DateTime, NaiveDate, Utc};
+use chrono::{DateTime, Datelike, NaiveDate, Utc};
 use serde::{Deserialize, Serialize};
 
 /// A cell as it stands.
@@ -36,7 +36,7 @@ pub struct Good {
     /// When it was made, where it says so.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub issued: Option<DateTime<Utc>>,
-    /// When it came, or was last said to be the newest still.
+    /// When it came.
     pub fetched: DateTime<Utc>,
     /// Exactly as it was given.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -60,7 +60,7 @@ impl Good {
 
 /// A day gone by.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(from = "PastRow", into = "PastRow")]
+#[serde(try_from = "PastRow", into = "PastRow")]
 pub struct PastDay {
     pub day: DayRow,
     pub was: Was,
@@ -69,33 +69,25 @@ pub struct PastDay {
     pub made: DateTime<Utc>,
 }
 
-/// A day gone by as the store keeps it, short, for a season of them is read for one answer: date, °C, °C, percent, m/s,
-/// MJ/m², h, mm, how it is known, by whom, made when. How likely rain was is no longer of use.
+/// A day gone by as the store keeps it, short, for a season of them is read for one answer: days of the common era, °C,
+/// °C, percent, m/s, MJ/m², h, mm, whether it was observed, by whom, made at so many seconds since 1970. How likely rain
+/// was is no longer of use.
 #[derive(Serialize, Deserialize)]
-struct PastRow(
-    NaiveDate,
-    f64,
-    f64,
-    Option<f64>,
-    Option<f64>,
-    Option<f64>,
-    Option<f64>,
-    Option<f64>,
-    Was,
-    Service,
-    DateTime<Utc>,
-);
+struct PastRow(i32, f64, f64, Option<f64>, Option<f64>, Option<f64>, Option<f64>, Option<f64>, bool, Service, i64);
 
 impl From<PastDay> for PastRow {
     fn from(past: PastDay) -> Self {
         let PastDay { day, was, by, made } = past;
         let DayRow { date, tmax_c, tmin_c, rh_mean_percent, wind_2m_m_s, solar_mj_m2, sunshine_h, rain_mm, .. } = day;
-        Self(date, tmax_c, tmin_c, rh_mean_percent, wind_2m_m_s, solar_mj_m2, sunshine_h, rain_mm, was, by, made)
+        let (date, observed, made) = (date.num_days_from_ce(), was == Was::Observed, made.timestamp());
+        Self(date, tmax_c, tmin_c, rh_mean_percent, wind_2m_m_s, solar_mj_m2, sunshine_h, rain_mm, observed, by, made)
     }
 }
 
-impl From<PastRow> for PastDay {
-    fn from(row: PastRow) -> Self {
+impl TryFrom<PastRow> for PastDay {
+    type Error = &'static str;
+
+    fn try_from(row: PastRow) -> Result<Self, Self::Error> {
         let PastRow(
             date,
             tmax_c,
@@ -105,10 +97,12 @@ impl From<PastRow> for PastDay {
             solar_mj_m2,
             sunshine_h,
             rain_mm,
-            was,
+            observed,
             by,
             made,
         ) = row;
+        let date = NaiveDate::from_num_days_from_ce_opt(date).ok_or("a day of the calendar expected")?;
+        let made = DateTime::from_timestamp(made, 0).ok_or("a moment expected")?;
         let rain_chance = None;
         let day = DayRow {
             date,
@@ -121,13 +115,12 @@ impl From<PastRow> for PastDay {
             rain_mm,
             rain_chance,
         };
-        Self { day, was, by, made }
+        Ok(Self { day, was: if observed { Was::Observed } else { Was::Kept }, by, made })
     }
 }
 
 /// How a day gone by is known.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Was {
     /// As the last forecast before its end had it.
     Kept,
@@ -180,8 +173,10 @@ pub fn taken(
     let (all, unmade, steps, observed) = match fetched.outlook.content {
         Content::Steps(new) => of_steps(spot, steps, &new, today),
         Content::Days(days) => {
-            let issued = made.with_timezone(&spot.zone).date_naive();
-            let observed = days.iter().map(|day| day.date).filter(|date| *date < issued).collect();
+            // What was written down after its day had passed is no forecast; where nobody says when, it may be one.
+            let issued = fetched.outlook.issued.map(|at| at.with_timezone(&spot.zone).date_naive());
+            let after = |date: &NaiveDate| issued.is_some_and(|issued| *date < issued);
+            let observed = days.iter().map(|day| day.date).filter(after).collect();
             (days, Vec::new(), Vec::new(), observed)
         }
     };

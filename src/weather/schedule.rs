@@ -6,6 +6,8 @@ use chrono::{DateTime, TimeDelta, Utc};
 /// A cell is not asked for more often than this, whatever a service allows: forecasts outside the north are made two to
 /// four times a day.
 const LEAST: TimeDelta = TimeDelta::hours(3);
+/// A file that comes first is looked at again after this: that costs nobody anything.
+pub const FILE_AGAIN: TimeDelta = TimeDelta::minutes(10);
 /// So many calls a day are made for all cells together; with more cells each is asked less often.
 pub const CALLS_A_DAY: i64 = 4_000;
 /// What a service says of its documents is kept up to this.

@@ -5,7 +5,7 @@ use crate::garden::{Change, Site, Slip, Store, StoreError};
 use crate::weather::Service;
 use crate::weather::cell::Spot;
 use crate::weather::kept::{Sky, passed, taken};
-use crate::weather::schedule::{after_failure, after_success};
+use crate::weather::schedule::{FILE_AGAIN, after_failure, after_success};
 use crate::weather::source::{Answered, Fault};
 use chrono::{DateTime, Utc};
 use std::collections::HashSet;
@@ -122,6 +122,7 @@ pub fn file(
     let mut sky = SkySlip::of(store, spot)?;
     roll(store, spot, &mut sky, now)?;
     let key = spot.to_string();
+    let none_failed = sky.failures == 0;
     let mut changes = Vec::new();
     let filed = match answered {
         Ok(Answered::New(fetched)) => {
@@ -146,13 +147,17 @@ pub fn file(
         Ok(Answered::Same { expires }) => {
             succeeded(&mut sky, now, expires, cells, &key);
             if let Some(good) = &mut sky.good {
-                good.fetched = now;
                 good.expires = expires;
             }
             Filed::Same
         }
         Err(fault) => failed(&mut sky, fault, now, &key),
     };
+    let taken = !matches!(filed, Filed::Kept(_));
+    // Behind a service that failed, a file does not bring the next call to that service nearer.
+    if by == Service::File && taken && none_failed {
+        sky.next = now + FILE_AGAIN;
+    }
     sky.tried = Some(now);
     changes.push(SkySlip::new(spot, sky).put()?);
     store.write(changes)?;
