@@ -7,6 +7,7 @@
 //! **Never here:** I/O, the clock, text in a language.
 
 mod answer;
+mod bed_today;
 mod build;
 mod care;
 mod due;
@@ -41,6 +42,7 @@ mod spray_product;
 mod spray_time;
 mod subject;
 mod trouble;
+pub mod visit;
 mod water;
 mod water_away;
 mod water_bed;
@@ -49,6 +51,7 @@ mod water_salt;
 mod water_working;
 
 pub use answer::{Answer, Outcome, answer};
+pub use bed_today::{BedToday, bed_today};
 pub use facts::{BedFacts, Facts, SiteFacts};
 pub use figure::{Figure, FigureValue};
 pub use line::{Line, Said};

@@ -6,3 +6,4 @@
 
 pub mod due;
 pub mod round;
+pub mod visits;
