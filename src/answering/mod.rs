@@ -8,6 +8,7 @@
 
 mod answer;
 mod bed_today;
+mod bed_told;
 mod build;
 mod care;
 mod due;
@@ -52,6 +53,7 @@ mod water_working;
 
 pub use answer::{Answer, Outcome, answer};
 pub use bed_today::{BedToday, bed_today};
+pub use bed_told::bed_told;
 pub use facts::{BedFacts, Facts, SiteFacts};
 pub use figure::{Figure, FigureValue};
 pub use line::{Line, Said};

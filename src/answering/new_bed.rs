@@ -87,7 +87,8 @@ fn free_id(site: &SiteFacts<'_>, described: &Bed) -> Option<BedId> {
         .find(|id| site.beds.iter().all(|bed| bed.bed.id != *id))
 }
 
-fn measures(bed: &Bed) -> Vec<(&'static str, Written)> {
+/// Its measures as they were written.
+pub fn measures(bed: &Bed) -> Vec<(&'static str, Written)> {
     match &bed.shape {
         Shape::Box { length, width, depth } => {
             vec![("length", length.written()), ("width", width.written()), ("depth", depth.written())]

@@ -134,7 +134,13 @@ pub fn due_of_the_crew(site: &SiteFacts<'_>, facts: &Facts<'_>) -> BTreeSet<Work
     all.filter(|due| OF_THE_CREW.contains(&due.job)).map(|due| (due.bed, due.job)).collect()
 }
 
-/// Whether anything is due at a site today, picking included.
+/// A job without what it is done with.
+#[must_use]
+pub fn job_alone(job: JobKind) -> Line {
+    Line::new("job-due").with("job", Said::Key(job.word())).with("what", Said::Key("none"))
+}
+
+/// How many jobs are due at a site today, picking included.
 #[must_use]
 pub fn any_due(site: &SiteFacts<'_>, facts: &Facts<'_>) -> usize {
     due_at(site, facts, site.now.date_naive()).len()

@@ -1,5 +1,6 @@
 //! What stands behind a button: a slip in the store that only its owner may use.
 
+use super::tap::Tap;
 use crate::garden::{SiteId, Slip, StoreError};
 use chrono::{DateTime, TimeDelta, Utc};
 use serde::{Deserialize, Serialize};
@@ -33,6 +34,8 @@ pub enum Does {
     Forget,
     /// Nothing is done.
     Leave,
+    /// A button of the crew's work.
+    Crew(Tap),
 }
 
 impl Slip for Button {

@@ -20,7 +20,10 @@ impl Turn<'_> {
         let word = word.split('@').next().unwrap_or_default().to_lowercase();
         let rest = rest.trim();
         match word.as_str() {
-            "start" if !rest.is_empty() => self.redeem(rest),
+            "start" if !rest.is_empty() => match Self::token_of_bed(rest) {
+                Some(token) => self.open_bed(token),
+                None => self.redeem(rest),
+            },
             "start" => self.hello(),
             "help" => {
                 self.say("bot-help", &[]);
@@ -31,6 +34,11 @@ impl Turn<'_> {
             "people" => self.people(),
             "remove" => self.remove(rest),
             "language" => self.choose_language(rest),
+            "round" => self.round(rest),
+            "visits" => self.list_visits(),
+            "newsite" => self.new_site(rest, None),
+            "codes" => self.list_codes(rest),
+            "newcode" => self.new_code(rest),
             "me" => self.show_kept(),
             "export" => self.export(),
             "forget" => self.ask_to_forget(),

@@ -24,7 +24,7 @@ impl Turn<'_> {
         if self.arrival.edited {
             self.take_back()?;
         }
-        let at = self.arrival.at;
+        let at = self.moment();
         self.memory.strangers.retain(|_, (_, said)| at - *said <= REMEMBERED);
         let before = self.memory.strangers.get(&self.arrival.chat).map(|(reading, _)| reading.clone());
         let desk = Desk::new(self.house, self.sheet, self.forecast)
@@ -41,8 +41,10 @@ impl Turn<'_> {
             strangers.insert(self.arrival.chat, (reading, at));
         }
         self.speaks(&reply)?;
-        self.reply_out(&reply)?;
-        let new: Vec<Change> = self.sheet.changes().into_iter().filter(|change| !known.contains(change)).collect();
+        let mut new: Vec<Change> = self.sheet.changes().into_iter().filter(|change| !known.contains(change)).collect();
+        if !self.holds_bed(&mut new)? {
+            self.reply_out(&reply)?;
+        }
         let told = Told::of(self.arrival, self.now.with_timezone(&Utc), self.store, &new)?;
         if let Some(told) = told {
             self.sheet.write(vec![told.put()?])?;

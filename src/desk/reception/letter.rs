@@ -38,6 +38,13 @@ pub enum Content {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         reply_to: Option<i32>,
     },
+    /// A message of ours that stands there already says this now.
+    Edit {
+        message: i32,
+        text: String,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        buttons: Vec<Label>,
+    },
     /// Another chat's message, shown here too.
     Copy {
         from_chat: i64,
@@ -62,6 +69,9 @@ pub enum Content {
 pub struct Label {
     pub text: String,
     pub token: String,
+    /// Beside the one before it, not below.
+    #[serde(default)]
+    pub beside: bool,
 }
 
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -4,25 +4,39 @@
 //! worked out on a sheet over the store and written in one go: it happens wholly, or again from the start.
 
 mod arrival;
+mod awaits;
+mod bed_card;
+mod bed_records;
 mod button;
 mod card;
 mod command;
 mod converse;
 mod crew;
+mod crew_words;
 mod digest;
+mod draft;
 mod invite;
+mod label;
 mod letter;
 mod menu;
 mod outbox;
 mod own_data;
 mod place;
+mod round;
+mod sight;
+mod site_card;
 mod sweep;
+mod tap;
+mod traces;
 mod turn;
 mod undo;
+mod visit;
+mod visit_note;
 mod visits;
 
 pub use arrival::{Arrival, What};
 pub use invite::Invite;
+pub use label::{bed_codes, revoke_code};
 pub use letter::{Content, Follow, Label, Letter};
 pub use outbox::Outbox;
 pub use sweep::Waiting;
@@ -151,7 +165,7 @@ impl Reception {
         let next_letter = memory.next_letter;
         let mut turn =
             Turn::begin(&self.house, self.store.as_ref(), &sheet, forecast.as_deref(), &mut memory, arrival, now)?;
-        let done = work(&mut turn);
+        let done = work(&mut turn).and_then(|()| turn.note_visits());
         let letters = std::mem::take(&mut turn.letters);
         let written = done.and_then(|()| {
             let mut changes = letters.iter().map(Slip::put).collect::<Result<Vec<_>, _>>()?;

@@ -112,6 +112,7 @@ impl Turn<'_> {
         let store = self.sheet;
         let mut changes = vec![Change::remove(person.clone())];
         changes.extend(store.conversation(&person.id)?.map(Change::remove));
+        changes.extend(super::traces::of_person(store, &person.id)?);
         for invite in Invite::all(store)?.iter().filter(|invite| invite.person.as_ref() == Some(&person.id)) {
             changes.push(invite.taken_away()?);
         }
@@ -148,6 +149,7 @@ impl Turn<'_> {
         for told in Told::all(store)?.iter().filter(|told| told.is_of(chat)) {
             changes.push(told.taken_away()?);
         }
+        changes.extend(super::traces::of_the_crews_work(store, chat)?);
         changes.extend(questions.into_iter().map(Change::remove));
         store.write(changes)
     }

@@ -78,6 +78,7 @@ impl Reception {
         for digested in Digested::all(store)?.iter().filter(|digested| old(digested.at, Digested::KEPT)) {
             changes.push(digested.taken_away()?);
         }
+        changes.extend(super::traces::old(store, now)?);
         for letter in Letter::all(store)? {
             if letter.state == State::Failed && old(letter.written, FAILED_KEPT) {
                 changes.push(letter.taken_away()?);

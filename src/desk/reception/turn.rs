@@ -89,6 +89,7 @@ impl<'t> Turn<'t> {
                 Some(command) => self.command(command),
                 None => self.text(&text),
             },
+            What::Place { latitude_deg, longitude_deg } if self.takes_place((latitude_deg, longitude_deg))? => Ok(()),
             What::Place { latitude_deg, longitude_deg } => self.place(latitude_deg, longitude_deg),
             What::Media { caption } => self.media(&caption),
             What::Left | What::CameBack | What::Other => Ok(()),
@@ -115,6 +116,9 @@ impl<'t> Turn<'t> {
                 Some(Follow::Said(state)) => self.go_back_to(state)?,
                 None => {}
             }
+        }
+        if self.takes_words(text)? || self.crew_words(text)? {
+            return Ok(());
         }
         if self.wishes("bot-words-forget", text) {
             return self.ask_to_forget();
@@ -153,6 +157,7 @@ impl<'t> Turn<'t> {
             }
             Does::Place { site, latitude_deg, longitude_deg } => self.set_place(&site, latitude_deg, longitude_deg),
             Does::Forget => self.forget(),
+            Does::Crew(tap) => self.tapped(tap),
             Does::Leave => {
                 self.say("bot-left-alone", &[]);
                 Ok(())
@@ -162,7 +167,7 @@ impl<'t> Turn<'t> {
 
     /// Takes the conversation back to where it stood.
     fn go_back_to(&mut self, state: serde_json::Value) -> Result<(), StoreError> {
-        let at = self.arrival.at;
+        let at = self.moment();
         match &self.person {
             Some(person) => {
                 let conversation = Conversation { person: person.id.clone(), at, state };
@@ -178,7 +183,7 @@ impl<'t> Turn<'t> {
     }
 
     /// Whether a text is one of a phrase's, in any language, whatever its case and stops.
-    fn wishes(&self, phrase: &str, text: &str) -> bool {
+    pub fn wishes(&self, phrase: &str, text: &str) -> bool {
         let bare = |text: &str| {
             let kept = text.chars().filter(|letter| !matches!(letter, '.' | '?' | '!' | '।' | ',' | '"'));
             kept.collect::<String>().to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ")
@@ -261,7 +266,7 @@ impl<'t> Turn<'t> {
         let (chat, owner) = (self.arrival.chat, self.arrival.from);
         let button = Button { token: token.clone(), chat, owner, made, does };
         self.sheet.write(vec![button.put()?])?;
-        Ok(Label { text: text.to_owned(), token })
+        Ok(Label { text: text.to_owned(), token, beside: false })
     }
 }
 
