@@ -1229,6 +1229,7 @@ draft-bed-sun =
        *[usual] You said nothing of its sun: I count { $hours } h.
     }
 draft-bed-rest = House mix, open to the rain, no net, until you say otherwise.
+new-bed-not-yours = You don't look after that place, so nothing is stored.
 draft-right = Is that right?
 draft-bed-again = Not kept. Write it again with its measures: "new box at Meera's, 4 by 3 ft, a foot deep, sun till two".
 draft-bed-kept = Kept: { $bed } ({ $id }).
@@ -1247,10 +1248,11 @@ menu-visits = visits made and missed
 menu-newsite = add a roof
 menu-codes = links for the labels
 menu-newcode = make an old label useless
-# What the crew writes without a command, parted by bars; of the "-of" and "new-site" ones the rest of the message follows.
+# What the crew writes without a command, parted by bars; of the "-of", "new-site" and "new-place" ones the rest of the message follows.
 crew-words-round = round | today's round | start the round | my round today
 crew-words-round-of = round: | round of
 crew-words-visits = visits | visits this week | visits of this week | show the visits
-crew-words-new-site = new site | new roof | new terrace | new balcony | add a site | add a roof
+crew-words-new-site = new site | add a site
+crew-words-new-place = new place | new roof | new terrace | new balcony | add a roof | add a place
 
 # (end of: The crew's work by message)

@@ -1208,6 +1208,7 @@ draft-bed-sun =
        *[usual] Dhoop aapne nahi batayi: { $hours } ghante maanta hoon.
     }
 draft-bed-rest = Jab tak aap aur na kahein: house mix, baarish mein khula, bina jaali.
+new-bed-not-yours = Woh jagah aapki dekhbhaal mein nahi hai, isliye kuchh nahi likha.
 draft-right = Theek hai?
 draft-bed-again = Nahi rakha. Maap ke saath phir likhein: "Meera ke yahan naya box, 4 by 3 ft, ek foot gehra, dhoop do baje tak".
 draft-bed-kept = Rakh liya: { $bed } ({ $id }).
@@ -1229,6 +1230,7 @@ menu-newcode = purana label bekaar karein
 crew-words-round = round | aaj ka round | round shuru karein
 crew-words-round-of = round:
 crew-words-visits = daure | is hafte ke daure | daure dikhayein
-crew-words-new-site = nayi jagah | nayi chhat | nayi site | naya site | naya terrace | nayi balcony
+crew-words-new-site = nayi site | naya site
+crew-words-new-place = nayi jagah | nayi chhat | naya terrace | nayi terrace | nayi balcony
 
 # (end of: The crew's work by message)

@@ -1208,6 +1208,7 @@ draft-bed-sun =
        *[usual] धूप आपने नहीं बताई: { $hours } घंटे मानता हूँ।
     }
 draft-bed-rest = जब तक आप और न कहें: हाउस मिक्स, बारिश में खुला, बिना जाली।
+new-bed-not-yours = वह जगह आपकी देखभाल में नहीं है, इसलिए कुछ नहीं लिखा।
 draft-right = ठीक है?
 draft-bed-again = नहीं रखा। माप के साथ फिर लिखें: "मीरा के यहाँ नया बॉक्स, 4 by 3 ft, एक फ़ुट गहरा, धूप दो बजे तक"।
 draft-bed-kept = रख लिया: { $bed } ({ $id })।
@@ -1229,6 +1230,7 @@ menu-newcode = पुराना लेबल बेकार करें
 crew-words-round = राउंड | आज का राउंड | राउंड शुरू करें
 crew-words-round-of = राउंड:
 crew-words-visits = दौरे | इस हफ़्ते के दौरे | दौरे दिखाएँ
-crew-words-new-site = नई जगह | नई छत | नई साइट | नया टैरेस | नई बालकनी
+crew-words-new-site = नई साइट
+crew-words-new-place = नई जगह | नई छत | नया टैरेस | नई बालकनी
 
 # (end of: The crew's work by message)

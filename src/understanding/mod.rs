@@ -20,6 +20,7 @@ mod phrasebook;
 pub mod quantities;
 mod read;
 mod reading;
+pub mod sun_clock;
 mod symptoms;
 mod tense;
 

@@ -13,6 +13,7 @@ use super::own_beds::with_beds;
 use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
+use super::sun_clock;
 use crate::garden::JobKind;
 use crate::knowledge::{
     Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, class_word,
@@ -369,6 +370,7 @@ impl Found {
     }
 
     fn reading(&self, text: &Text, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Reading {
+        let sun = self.is_new_bed().then(|| sun_clock::read(text, &reader.known.talk.sun)).flatten();
         let mut reading = Reading {
             kind,
             also: Vec::new(),
@@ -408,6 +410,9 @@ impl Found {
             undo: false,
             no_such_day: self.no_such_day(text, reader),
             sun_hours: self.sun_hours(),
+            sun_from_h: sun.and_then(|clock| clock.from_h),
+            sun_until_h: sun.and_then(|clock| clock.until_h),
+            someone_else: self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse),
             emergency: reader.gazetteer.emergency(text, reader.known),
             corrects: false,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),

@@ -94,6 +94,14 @@ pub struct Reading {
     /// Hours of sun that were told of a bed.
     #[serde(default)]
     pub sun_hours: Option<f64>,
+    /// Hours of the clock from and until which a bed was told to have sun; sunrise and sunset where unsaid.
+    #[serde(default)]
+    pub sun_from_h: Option<f64>,
+    #[serde(default)]
+    pub sun_until_h: Option<f64>,
+    /// Someone else's place is named, which the asker may not see.
+    #[serde(default)]
+    pub someone_else: bool,
     /// Someone is hurt or may be.
     #[serde(default)]
     pub emergency: Option<Emergency>,
@@ -180,6 +188,9 @@ impl Reading {
             undo: false,
             no_such_day: false,
             sun_hours: None,
+            sun_from_h: None,
+            sun_until_h: None,
+            someone_else: false,
             emergency: None,
             corrects: false,
             saw: None,

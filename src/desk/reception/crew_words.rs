@@ -20,7 +20,10 @@ impl Turn<'_> {
         if visits && self.wishes("crew-words-visits", text) {
             return self.list_visits().map(|()| true);
         }
-        if site && let Some(name) = self.after("crew-words-new-site", text) {
+        // "New terrace …" may go on about anything: its name stands behind a colon, or is asked for.
+        let named = self.after("crew-words-new-place", text).filter(|name| name.is_empty() || name.starts_with(':'));
+        let plainly = || self.after("crew-words-new-site", text).filter(|_| !text.contains('?'));
+        if site && let Some(name) = named.or_else(plainly) {
             return self.new_site(&name, None).map(|()| true);
         }
         Ok(false)
@@ -34,7 +37,7 @@ impl Turn<'_> {
             all.split('|').map(str::trim).filter(|words| !words.is_empty()).find_map(|words| {
                 let head: String = text.chars().take(words.chars().count()).collect();
                 let rest: String = text.chars().skip(words.chars().count()).collect();
-                let ends = !rest.starts_with(char::is_alphanumeric);
+                let ends = words.ends_with(':') || !rest.starts_with(char::is_alphanumeric);
                 (ends && head.to_lowercase() == words.to_lowercase()).then(|| rest.trim().to_owned())
             })
         })
