@@ -1230,6 +1230,8 @@ draft-bed-sun =
     }
 draft-bed-rest = House mix, open to the rain, no net, until you say otherwise.
 new-bed-not-yours = You don't look after that place, so nothing is stored.
+bot-button-picture = picture
+bot-no-picture = There is no picture of this answer.
 draft-right = Is that right?
 draft-bed-again = Not kept. Write it again with its measures: "new box at Meera's, 4 by 3 ft, a foot deep, sun till two".
 draft-bed-kept = Kept: { $bed } ({ $id }).

@@ -1209,6 +1209,8 @@ draft-bed-sun =
     }
 draft-bed-rest = Jab tak aap aur na kahein: house mix, baarish mein khula, bina jaali.
 new-bed-not-yours = Woh jagah aapki dekhbhaal mein nahi hai, isliye kuchh nahi likha.
+bot-button-picture = chitra
+bot-no-picture = Is jawab ka koi chitra nahi hai.
 draft-right = Theek hai?
 draft-bed-again = Nahi rakha. Maap ke saath phir likhein: "Meera ke yahan naya box, 4 by 3 ft, ek foot gehra, dhoop do baje tak".
 draft-bed-kept = Rakh liya: { $bed } ({ $id }).

@@ -91,6 +91,9 @@ impl Found {
             day.is_some_and(|(_, length)| length == span.len())
         };
         told.retain(|hit| !(matches!(hit.meaning, Told::Did(_)) && is_day(&hit.span)));
+        // "Do baje" is two o'clock, whatever the language of the rest.
+        let hour = |span: &Range<usize>| sun_clock::is_hour(text, span.start, &reader.known.talk.sun);
+        told.retain(|hit| !(hit.meaning == Told::Question && hour(&hit.span)));
         let mut names = reader.gazetteer.names(&forms, asker);
         // What no phrase and no name has may be a name with a slip of the finger in it.
         let known_word = |position: usize| {

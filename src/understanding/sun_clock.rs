@@ -1,7 +1,7 @@
 //! Sun that a bed gets from or until an hour of the clock: "sun till two", "dhoop do baje tak".
 
 use crate::knowledge::SunWords;
-use crate::script::{Text, numbers};
+use crate::script::{Language, Number, Text, numbers};
 use std::ops::Range;
 
 /// Hours of the clock between which the sun reaches a bed; what was not said is sunrise or sunset.
@@ -21,7 +21,7 @@ const FIRST_MORNING_H: f64 = 6.0;
 pub fn read(text: &Text, words: &SunWords) -> Option<SunClock> {
     let light: Vec<usize> = (0..text.tokens.len()).filter(|at| is(text, *at, &words.light)).collect();
     let mut found = SunClock::default();
-    for number in numbers(text) {
+    for number in all_numbers(text, words) {
         let near = light.iter().any(|at| at.abs_diff(number.span.start) <= NEAR);
         if !near || !(0.0..=24.0).contains(&number.value) {
             continue;
@@ -46,6 +46,22 @@ pub fn read(text: &Text, words: &SunWords) -> Option<SunClock> {
         found.until_h = Some(until + 12.0);
     }
     (found != SunClock::default()).then_some(found)
+}
+
+/// The numbers of a text; before "baje" the Hindi ones count whatever the language of the rest: "do" is two there.
+fn all_numbers(text: &Text, words: &SunWords) -> Vec<Number> {
+    let mut all = numbers(text);
+    for at in 1..text.tokens.len() {
+        let before = at - 1;
+        if !is(text, at, &words.clock) || all.iter().any(|number| number.span.contains(&before)) {
+            continue;
+        }
+        let hindi = numbers(&Text::read_as(text.normal(before), Language::HiLatn));
+        if let Some(number) = hindi.into_iter().next() {
+            all.push(Number { span: before..at, ..number });
+        }
+    }
+    all
 }
 
 /// An hour with its minutes, and where it ends: "2:30", "2.30"; "dhai" is two and a half of itself.
@@ -80,6 +96,12 @@ fn half_day(text: &Text, at: usize, words: &SunWords) -> Option<bool> {
     } else {
         None
     }
+}
+
+/// Whether what stands there is an hour: a word for "o'clock" follows.
+#[must_use]
+pub fn is_hour(text: &Text, at: usize, words: &SunWords) -> bool {
+    is(text, at + 1, &words.clock)
 }
 
 /// Whether a word of a list stands there, in normal form.

@@ -8,7 +8,8 @@ use chrono::{TimeDelta, Utc};
 use std::collections::BTreeSet;
 use std::time::{Duration, Instant};
 use teloxide::payloads::{
-    CopyMessage, DeleteMyCommandsSetters, EditMessageTextSetters, SendMessageSetters, SetMyCommandsSetters,
+    CopyMessage, DeleteMyCommandsSetters, EditMessageTextSetters, SendMessageSetters, SendPhotoSetters,
+    SetMyCommandsSetters,
 };
 use teloxide::prelude::Requester;
 use teloxide::types::{
@@ -137,6 +138,20 @@ async fn send(bot: &teloxide::Bot, letter: &Letter) -> Result<Option<i32>, Reque
             call.await.map(|message| Some(message.id.0))
         }
         Content::Edit { message, text, buttons } => edit(bot, chat, *message, text, buttons).await,
+        Content::Picture { png, caption, buttons, reply_to } => {
+            let file = InputFile::memory(png.0.clone()).file_name("picture.png");
+            let mut call = bot.send_photo(chat, file);
+            if !caption.is_empty() {
+                call = call.caption(caption);
+            }
+            if !buttons.is_empty() {
+                call = call.reply_markup(keyboard(buttons));
+            }
+            if let Some(message) = reply_to {
+                call = call.reply_parameters(ReplyParameters::new(MessageId(*message)).allow_sending_without_reply());
+            }
+            call.await.map(|message| Some(message.id.0))
+        }
         Content::Copy { from_chat, message } => {
             let call = teloxide::requests::JsonRequest::new(
                 bot.clone(),

@@ -140,6 +140,12 @@ impl Turn<'_> {
         offered.into_iter().map(make).collect()
     }
 
+    /// Whether what was pressed stands in the card that is open.
+    pub fn is_open_card(&self) -> Result<bool, StoreError> {
+        let message = self.pressed_in();
+        Ok(self.open_card()?.is_some_and(|card| card.message.is_some() && card.message == message))
+    }
+
     pub fn open_card(&self) -> Result<Option<OpenCard>, StoreError> {
         OpenCard::find(self.sheet, &self.arrival.chat.to_string())
     }

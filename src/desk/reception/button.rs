@@ -30,6 +30,8 @@ pub enum Does {
     Show(String),
     /// A site lies here.
     Place { site: SiteId, latitude_deg: f64, longitude_deg: f64 },
+    /// Draws the answer to this state of the conversation.
+    Picture { state: serde_json::Value },
     /// All that is kept about the person goes.
     Forget,
     /// Nothing is done.

@@ -19,6 +19,8 @@ impl Turn<'_> {
         // In some chats the bot's name stands behind the command.
         let word = word.split('@').next().unwrap_or_default().to_lowercase();
         let rest = rest.trim();
+        // Whoever gives a command is past what was asked.
+        self.await_nothing()?;
         match word.as_str() {
             "start" if !rest.is_empty() => match Self::token_of_bed(rest) {
                 Some(token) => self.open_bed(token),

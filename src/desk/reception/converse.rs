@@ -94,6 +94,7 @@ impl Turn<'_> {
             let does = Does::Show(format!("{working}\n{cautions}").trim_end().to_owned());
             buttons.push(self.button(&label, does)?);
         }
+        buttons.extend(self.picture_button(reply, state.as_ref())?);
         self.text_out(&reply.text, buttons, state.map(Follow::Said));
         Ok(())
     }
@@ -108,8 +109,11 @@ impl Turn<'_> {
     }
 
     /// A picture or a voice: a person of the crew looks at it.
-    pub fn media(&mut self, caption: &str) -> Result<(), StoreError> {
-        let Some(person) = &self.person else {
+    pub fn media(&mut self, caption: &str, album: Option<&str>) -> Result<(), StoreError> {
+        if self.more_of_album(album, caption)? {
+            return Ok(());
+        }
+        let Some(person) = self.asker()? else {
             self.say("bot-media-stranger", &[]);
             return Ok(());
         };
@@ -119,6 +123,7 @@ impl Turn<'_> {
         let question = Question::asked(who, self.now.with_timezone(&Utc), &text, Some(said.clone()));
         let question = question.map_err(|fault| StoreError::Failed(fault.to_string()))?;
         self.sheet.write(vec![Change::put(question.clone())])?;
+        self.album_asks(album, &question)?;
         self.text_out(&said, Vec::new(), None);
         let copy = Content::Copy { from_chat: self.arrival.chat, message: self.arrival.message };
         self.hand_over(&question, Some((copy, caption)))

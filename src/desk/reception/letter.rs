@@ -45,6 +45,16 @@ pub enum Content {
         #[serde(default, skip_serializing_if = "Vec::is_empty")]
         buttons: Vec<Label>,
     },
+    /// A picture with words and buttons below it.
+    Picture {
+        png: super::picture::Png,
+        #[serde(default, skip_serializing_if = "String::is_empty")]
+        caption: String,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        buttons: Vec<Label>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        reply_to: Option<i32>,
+    },
     /// Another chat's message, shown here too.
     Copy {
         from_chat: i64,

@@ -1,5 +1,6 @@
 //! What the crew's work leaves in drawers: taken away when its person is forgotten, or when it is past its use.
 
+use super::album::Album;
 use super::awaits::Awaits;
 use super::bed_card::OpenCard;
 use super::draft::Draft;
@@ -40,6 +41,9 @@ pub fn of_the_crews_work(store: &dyn Store, chat: Option<i64>) -> Result<Vec<Cha
     for draft in Draft::all(store)?.iter().filter(|draft| draft.chat == chat) {
         changes.push(draft.taken_away()?);
     }
+    for album in Album::all(store)?.iter().filter(|album| album.chat == chat) {
+        changes.push(album.taken_away()?);
+    }
     Ok(changes)
 }
 
@@ -54,6 +58,9 @@ pub fn old(store: &dyn Store, now: DateTime<Utc>) -> Result<Vec<Change>, StoreEr
     }
     for draft in Draft::all(store)?.iter().filter(|draft| now - draft.at > Draft::KEPT) {
         changes.push(draft.taken_away()?);
+    }
+    for album in Album::all(store)?.iter().filter(|album| now - album.at > Album::KEPT) {
+        changes.push(album.taken_away()?);
     }
     let today = now.date_naive();
     for round in Round::all(store)?.iter().filter(|round| today - round.day > Round::KEPT) {

@@ -5,6 +5,7 @@ use super::arrival::{Arrival, What};
 use super::button::{Button, Does, token};
 use super::card::Card;
 use super::letter::{Content, Follow, Label, Letter, Sent, State, pieces};
+use super::picture::Drawing;
 use super::visits::Welcome;
 use crate::desk::house::House;
 use crate::garden::{Change, Conversation, Overlay, Person, Slip, Speaks, Store, StoreError};
@@ -12,6 +13,7 @@ use crate::script::Language;
 use crate::weather::Forecast;
 use crate::wording::filled;
 use chrono::{DateTime, FixedOffset, Utc};
+use std::sync::Arc;
 
 /// All that one arrival is dealt with by; what it changes goes to the sheet and to the letters.
 pub struct Turn<'t> {
@@ -28,6 +30,7 @@ pub struct Turn<'t> {
     pub person: Option<Person>,
     pub language: Language,
     pub letters: Vec<Letter>,
+    pub drawing: Option<Arc<Drawing>>,
 }
 
 impl<'t> Turn<'t> {
@@ -53,7 +56,8 @@ impl<'t> Turn<'t> {
         };
         let language = card.as_ref().map_or(app, |card| language_of(person.as_ref(), card));
         let letters = Vec::new();
-        Ok(Self { house, store, sheet, forecast, memory, arrival, now, card, person, language, letters })
+        let drawing = None;
+        Ok(Self { house, store, sheet, forecast, memory, arrival, now, card, person, language, letters, drawing })
     }
 
     pub fn run(&mut self) -> Result<(), StoreError> {
@@ -62,7 +66,10 @@ impl<'t> Turn<'t> {
             What::CameBack => return self.block(false),
             What::Other => return Ok(()),
             _ if !self.arrival.addressed => return Ok(()),
-            // A place that moves, a caption put right: only changed words are read again.
+            // A place that moves: only changed words are read again.
+            What::Media { caption, .. } if self.arrival.edited && !self.arrival.group => {
+                return self.caption_edited(&caption.clone());
+            }
             What::Place { .. } | What::Media { .. } if self.arrival.edited => return Ok(()),
             _ => {}
         }
@@ -91,7 +98,7 @@ impl<'t> Turn<'t> {
             },
             What::Place { latitude_deg, longitude_deg } if self.takes_place((latitude_deg, longitude_deg))? => Ok(()),
             What::Place { latitude_deg, longitude_deg } => self.place(latitude_deg, longitude_deg),
-            What::Media { caption } => self.media(&caption),
+            What::Media { caption, album } => self.media(&caption, album.as_deref()),
             What::Left | What::CameBack | What::Other => Ok(()),
         }
     }
@@ -104,6 +111,7 @@ impl<'t> Turn<'t> {
                 Ok(())
             }
             What::Text(text) if !text.starts_with('/') => self.converse(&text),
+            What::Media { caption, album } => self.media(&caption, album.as_deref()),
             _ => Ok(()),
         }
     }
@@ -117,9 +125,6 @@ impl<'t> Turn<'t> {
                 None => {}
             }
         }
-        if self.takes_words(text)? || self.crew_words(text)? {
-            return Ok(());
-        }
         if self.wishes("bot-words-forget", text) {
             return self.ask_to_forget();
         }
@@ -129,6 +134,9 @@ impl<'t> Turn<'t> {
         if self.wishes("bot-words-me", text) {
             return self.show_kept();
         }
+        if self.crew_words(text)? || self.takes_words(text)? {
+            return Ok(());
+        }
         self.converse(text)
     }
 
@@ -137,11 +145,14 @@ impl<'t> Turn<'t> {
         let button = Button::find(self.sheet, token)?.filter(|button| button.chat == chat && button.owner == from);
         let Some(button) = button.filter(|button| self.now.with_timezone(&Utc) - button.made <= Button::GOOD_FOR)
         else {
-            self.say("bot-button-old", &[]);
+            // Pressed twice on the card that is open: the first press was taken.
+            if !self.is_open_card()? {
+                self.say("bot-button-old", &[]);
+            }
             return Ok(());
         };
-        // A "why" may be looked at again; anything else is done once.
-        if !matches!(button.does, Does::Show(_)) {
+        // A "why" and a picture may be looked at again; anything else is done once.
+        if !matches!(button.does, Does::Show(_) | Does::Picture { .. }) {
             self.sheet.write(vec![button.taken_away()?])?;
         }
         match button.does {
@@ -158,6 +169,7 @@ impl<'t> Turn<'t> {
             Does::Place { site, latitude_deg, longitude_deg } => self.set_place(&site, latitude_deg, longitude_deg),
             Does::Forget => self.forget(),
             Does::Crew(tap) => self.tapped(tap),
+            Does::Picture { state } => self.picture(state),
             Does::Leave => {
                 self.say("bot-left-alone", &[]);
                 Ok(())
