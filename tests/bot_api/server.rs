@@ -181,6 +181,27 @@ impl BotApi {
         number
     }
 
+    /// One photo of several sent together, in a chat, perhaps calling the bot by name.
+    pub fn sends_album_photo(&self, chat: i64, person: i64, album: &str, caption: Option<&str>) -> i64 {
+        let photo = json!([{"file_id": "a", "file_unique_id": "b", "width": 90, "height": 60, "file_size": 900}]);
+        let mut more = json!({"photo": photo, "media_group_id": album});
+        if let Some(caption) = caption {
+            more["caption"] = json!(caption);
+        }
+        let (number, message) = self.message(chat, person, &more);
+        self.update("message", &message);
+        number
+    }
+
+    /// The caption of a photo is put right.
+    pub fn edits_caption(&self, person: i64, number: i64, caption: &str) {
+        let photo = json!([{"file_id": "a", "file_unique_id": "b", "width": 90, "height": 60, "file_size": 900}]);
+        let more = json!({"photo": photo, "caption": caption, "edit_date": MORNING + 60});
+        let (_, mut message) = self.message(person, person, &more);
+        message["message_id"] = json!(number);
+        self.update("edited_message", &message);
+    }
+
     /// Someone presses a button under a message.
     pub fn presses(&self, person: i64, under: &Sent, data: &str) {
         let id = {

@@ -26,7 +26,14 @@ impl Turn<'_> {
                 Some(token) => self.open_bed(token),
                 None => self.redeem(rest),
             },
-            "start" => self.hello(),
+            "start" => {
+                self.hello()?;
+                // What the menu offers may be more than it was when they came in.
+                if self.person.is_some() {
+                    self.send_menu();
+                }
+                Ok(())
+            }
             "help" => {
                 self.say("bot-help", &[]);
                 Ok(())

@@ -282,14 +282,23 @@ impl Turn<'_> {
             Step::LeaveSite(site) => round.leave(&site),
             Step::Others => return self.show_others(&round),
             Step::End => {
-                round.left_out.append(&mut round.queue);
-                round.state = State::Over;
+                for bed in std::mem::take(&mut round.queue) {
+                    let gone_past = self.worked_in(&bed, round.day)?;
+                    if gone_past { round.walked.push(bed) } else { round.left_out.push(bed) }
+                }
             }
         }
         if round.queue.is_empty() {
             round.state = State::Over;
         }
         self.show_round(round)
+    }
+
+    /// Whether something was recorded in a bed on a day.
+    fn worked_in(&self, bed: &BedId, day: NaiveDate) -> Result<bool, StoreError> {
+        let jobs = self.sheet.jobs_of_bed(bed)?;
+        let seen = self.sheet.seen_of_bed(bed)?;
+        Ok(jobs.iter().any(|job| job.on.date() == day) || seen.iter().any(|seen| seen.on.date() == day))
     }
 
     /// The round starts where the person is; beds gone past stay so.
@@ -355,8 +364,10 @@ impl Turn<'_> {
             changes.push(Path { site, beds }.put()?);
         }
         self.sheet.write(changes)?;
-        let sites = sites_of(&round.walked).len().to_string();
-        let mut text = self.phrase("round-over", &[("sites", &sites), ("beds", &round.walked.len().to_string())]);
+        let over = Line::new("round-over")
+            .with("sites", Said::Count(sites_of(&round.walked).len() as i64))
+            .with("beds", Said::Count(round.walked.len() as i64));
+        let mut text = self.put_lines(vec![over]);
         if !round.left_out.is_empty() {
             let names = round.left_out.iter().map(|bed| self.bed_name(bed)).collect::<Result<Vec<_>, _>>()?;
             text = format!("{text}\n{}", self.phrase("round-left-out", &[("beds", &names.join(", "))]));
