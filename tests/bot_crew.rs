@@ -124,7 +124,9 @@ fn a_round_by_taps() {
     assert!(!card.text.contains("still wet"), "{}", card.text);
     // Another person's press, a made-up token, another client's bed in its place.
     let next = card.button("next bed");
-    for (person, data) in [(FARID, next.as_str()), (MEERA, next.as_str()), (RAVI, "roof-12/east-box"), (FARID, "terrace-3/long-box")] {
+    for (person, data) in
+        [(FARID, next.as_str()), (MEERA, next.as_str()), (RAVI, "roof-12/east-box"), (FARID, "terrace-3/long-box")]
+    {
         let elsewhere = Sent { number: 1, ..card.clone() };
         api.presses(person, &elsewhere, data);
         let told = api.next(person).text;
@@ -191,7 +193,9 @@ fn a_label_a_group_and_an_album() {
         let noted = press(&api, person, &card, "dry too early");
         assert!(noted.text.contains("dry too early"), "{}", noted.text);
     }
-    for (person, says) in [(FARID, "kuchh nahi kholta"), (SUNITA, "कुछ नहीं खोलता"), (STRANGER, "I answer in general only")] {
+    for (person, says) in
+        [(FARID, "kuchh nahi kholta"), (SUNITA, "कुछ नहीं खोलता"), (STRANGER, "I answer in general only")]
+    {
         api.says(person, &format!("/start {of_east}"));
         let told = api.expect(person, says);
         api.says(person, "/start bed-madeupmadeupmade");
@@ -217,6 +221,17 @@ fn a_label_a_group_and_an_album() {
     api.expect(RAVI, "Passed on to Meera");
     api.expect(ASHA, "Ravi has answered Meera");
 
+    // In a group only one photo of an album calls by name; the others belong to it.
+    let first = api.sends_album_photo(group, MEERA, "album-0", Some("@roof_test_bot these leaves"));
+    let second = api.sends_album_photo(group, MEERA, "album-0", None);
+    api.sends_album_photo(group, MEERA, "album-of-somebody-else", None);
+    api.expect(group, "passed it to the crew");
+    for person in [ASHA, RAVI] {
+        api.expect(person, &format!("copy of {first} in {group}"));
+        api.expect(person, "Meera sends this. these leaves");
+        api.expect(person, &format!("copy of {second} in {group}"));
+    }
+
     // Three photos are one question.
     let first = api.sends_album_photo(MEERA, MEERA, "album-1", Some("spots on the leaves"));
     api.sends_album_photo(MEERA, MEERA, "album-1", None);
@@ -228,13 +243,15 @@ fn a_label_a_group_and_an_album() {
         api.expect(person, "copy of");
         api.expect(person, "copy of");
     }
-    assert_eq!(bot.store.questions().unwrap().len(), 1);
+    assert_eq!(bot.store.questions().unwrap().len(), 2, "one of the group, one of the three photos");
     api.edits_caption(MEERA, first, "spots on the leaves of the chilli");
     for person in [ASHA, RAVI] {
         api.expect(person, "spots on the leaves of the chilli");
     }
-    assert_eq!(bot.store.questions().unwrap()[0].text, "spots on the leaves of the chilli");
-    let to_meera: Vec<String> = api.sent().into_iter().filter(|sent| sent.chat == MEERA).map(|sent| sent.text).collect();
+    let texts: Vec<String> = bot.store.questions().unwrap().into_iter().map(|question| question.text).collect();
+    assert!(texts.contains(&"spots on the leaves of the chilli".to_owned()), "{texts:?}");
+    let to_meera: Vec<String> =
+        api.sent().into_iter().filter(|sent| sent.chat == MEERA).map(|sent| sent.text).collect();
     assert_eq!(to_meera.iter().filter(|text| text.contains("passed it to the crew")).count(), 1);
     bot.stop();
     api.nothing_wrong();
@@ -275,9 +292,9 @@ fn a_site_and_a_bed_by_message() {
 
 /// A PNG file of one pixel (PNG specification, 2nd edition: signature, IHDR, IDAT, IEND).
 const PIXEL: &[u8] = &[
-    0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 0x0d, 0x49, 0x48, 0x44, 0x52, 0, 0, 0, 1, 0, 0, 0, 1, 8, 0, 0,
-    0, 0, 0x3a, 0x7e, 0x9b, 0x55, 0, 0, 0, 0x0a, 0x49, 0x44, 0x41, 0x54, 0x78, 0x9c, 0x63, 0x60, 0, 0, 0, 2, 0, 1, 0x48,
-    0xaf, 0xa4, 0x71, 0, 0, 0, 0, 0x49, 0x45, 0x4e, 0x44, 0xae, 0x42, 0x60, 0x82,
+    0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 0x0d, 0x49, 0x48, 0x44, 0x52, 0, 0, 0, 1, 0, 0, 0, 1, 8,
+    0, 0, 0, 0, 0x3a, 0x7e, 0x9b, 0x55, 0, 0, 0, 0x0a, 0x49, 0x44, 0x41, 0x54, 0x78, 0x9c, 0x63, 0x60, 0, 0, 0, 2, 0,
+    1, 0x48, 0xaf, 0xa4, 0x71, 0, 0, 0, 0, 0x49, 0x45, 0x4e, 0x44, 0xae, 0x42, 0x60, 0x82,
 ];
 
 #[test]

@@ -1234,6 +1234,7 @@ bot-button-picture = picture
 bot-no-picture = There is no picture of this answer.
 place-button-new = a new roof lies here
 place-button-round = the round starts here
+bot-keep-visits = Days on which you worked on a roof, or had a note after a visit: { $count }. They go after 120 days.
 draft-right = Is that right?
 draft-bed-again = Not kept. Write it again with its measures: "new box at Meera's, 4 by 3 ft, a foot deep, sun till two".
 draft-bed-kept = Kept: { $bed } ({ $id }).

@@ -1213,6 +1213,7 @@ bot-button-picture = chitra
 bot-no-picture = Is jawab ka koi chitra nahi hai.
 place-button-new = yahan nayi chhat hai
 place-button-round = round yahan se shuru
+bot-keep-visits = Jin dinon aapne kisi chhat par kaam kiya ya daure ka note paaya: { $count }. 120 din baad hat jaate hain.
 draft-right = Theek hai?
 draft-bed-again = Nahi rakha. Maap ke saath phir likhein: "Meera ke yahan naya box, 4 by 3 ft, ek foot gehra, dhoop do baje tak".
 draft-bed-kept = Rakh liya: { $bed } ({ $id }).

@@ -1213,6 +1213,7 @@ bot-button-picture = चित्र
 bot-no-picture = इस जवाब का कोई चित्र नहीं है।
 place-button-new = यहाँ नई छत है
 place-button-round = राउंड यहाँ से शुरू
+bot-keep-visits = जिन दिनों आपने किसी छत पर काम किया या दौरे का नोट पाया: { $count }। 120 दिन बाद हट जाते हैं।
 draft-right = ठीक है?
 draft-bed-again = नहीं रखा। माप के साथ फिर लिखें: "मीरा के यहाँ नया बॉक्स, 4 by 3 ft, एक फ़ुट गहरा, धूप दो बजे तक"।
 draft-bed-kept = रख लिया: { $bed } ({ $id })।

@@ -2,6 +2,7 @@
 //! it: it is what a card of the bed shows.
 
 use super::answer::{Answer, Outcome};
+use super::bed_wait::waits;
 use super::due::of_bed;
 use super::facts::{BedFacts, Facts, SiteFacts};
 use super::line::{Line, Said};
@@ -48,7 +49,15 @@ pub fn bed_today(id: &BedId, facts: &Facts<'_>) -> Option<BedToday> {
         said.lines.extend(water.gently());
     }
     let year = Year::around(&site.weather, today);
-    let due = of_bed(site, bed, year.as_ref(), facts, today);
+    let mut due = of_bed(site, bed, year.as_ref(), facts, today);
+    let wait = bed.jobs.iter().filter_map(|job| waits(job, facts.known)).filter(|wait| wait.lasts(today));
+    if let Some(wait) = wait.max_by_key(|wait| wait.weight()) {
+        said.lines.push(wait.line(id));
+        due.retain(|due| due.job != JobKind::Pick);
+    }
+    if due.iter().any(|due| due.job == JobKind::Spray) {
+        said.cautions.push(Line::new("caution-spray"));
+    }
     if !due.is_empty() {
         let all = due.iter().map(|due| job_due(due.job, due.what.as_deref(), facts.known));
         said.lines.push(Line::new("card-due").with("jobs", list(all)));

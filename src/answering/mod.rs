@@ -9,6 +9,7 @@
 mod answer;
 mod bed_today;
 mod bed_told;
+mod bed_wait;
 mod build;
 mod care;
 mod due;

@@ -3,6 +3,7 @@
 
 use super::answer::{Answer, Outcome};
 use super::bed_today::{called, job_done, list, looked};
+use super::bed_wait::waits;
 use super::due::of_bed;
 use super::facts::{Facts, SiteFacts};
 use super::line::{Line, Said};
@@ -95,21 +96,9 @@ fn watering(site: &SiteFacts<'_>, facts: &Facts<'_>) -> Vec<Line> {
     told
 }
 
-/// Nothing is picked from a sprayed bed before its wait is over: its longer end, nobody is harmed by a day more.
+/// Nothing is picked from a sprayed bed before its wait is over.
 fn wait(job: &JobDone, known: &Knowledge) -> Option<Line> {
-    if job.job != JobKind::Spray {
-        return None;
-    }
-    let bed = Said::Bed(job.bed.clone());
-    let Some(spray) = job.what.as_ref().and_then(|id| known.materials.get(id)?.spray.as_ref()) else {
-        return Some(Line::new("note-wait-label").with("bed", bed));
-    };
-    let days = spray.wait_days.is.high().ceil();
-    if days < 1.0 {
-        return None;
-    }
-    let from = job.on.date().checked_add_days(Days::new(days as u64))?;
-    Some(Line::new("note-wait").with("bed", bed).with("day", Said::Day(from)))
+    waits(job, known).map(|wait| wait.line(&job.bed))
 }
 
 /// The first day after today on which work of the crew is due.

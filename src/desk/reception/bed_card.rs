@@ -58,9 +58,14 @@ impl Turn<'_> {
         self.put_card(Some(bed), &text, buttons)
     }
 
+    /// Whether a bed is there and they may record in it.
+    pub fn is_theirs(&self, bed: &BedId) -> Result<bool, StoreError> {
+        Ok(may_record(self.person.as_ref(), bed) && self.sheet.bed(bed)?.is_some())
+    }
+
     /// A bed's day, for whoever may record in it.
     pub fn bed_today(&self, bed: &BedId) -> Result<Option<BedToday>, StoreError> {
-        if !may_record(self.person.as_ref(), bed) || self.sheet.bed(bed)?.is_none() {
+        if !self.is_theirs(bed)? {
             return Ok(None);
         }
         let person = self.person.clone();
@@ -152,7 +157,7 @@ impl Turn<'_> {
 
     /// Something was pressed on the card of a bed.
     pub fn acts(&mut self, bed: &BedId, act: Act) -> Result<(), StoreError> {
-        if self.bed_today(bed)?.is_none() {
+        if !self.is_theirs(bed)? {
             self.say("crew-not-yours", &[]);
             return Ok(());
         }

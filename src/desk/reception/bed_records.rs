@@ -49,7 +49,8 @@ impl Turn<'_> {
         let mut records = Vec::new();
         if let (JobKind::Sow, Some(crop)) = (job, &what) {
             let start = Start::Sown(now.date());
-            records.push(Planting { bed: bed.clone(), crop: crop.clone(), microgreen: true, start, plants: None }.into());
+            records
+                .push(Planting { bed: bed.clone(), crop: crop.clone(), microgreen: true, start, plants: None }.into());
         }
         records.push(JobDone { bed: bed.clone(), job, on, what, amount: None }.into());
         Ok(records)
@@ -163,7 +164,7 @@ impl Turn<'_> {
             (None, Some(number)) => return self.ask_unit(bed, crop, number).map(|()| true),
             (None, None) => return Ok(false),
         };
-        if self.bed_today(bed)?.is_none() {
+        if !self.is_theirs(bed)? {
             self.say("crew-not-yours", &[]);
             return Ok(true);
         }

@@ -25,6 +25,7 @@ mod own_data;
 mod picture;
 mod place;
 mod round;
+mod round_steps;
 mod sight;
 mod site_card;
 mod sweep;
@@ -264,3 +265,5 @@ impl Reception {
 mod crew_tests;
 #[cfg(test)]
 mod tests;
+#[cfg(test)]
+mod told_tests;

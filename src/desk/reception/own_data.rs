@@ -57,6 +57,10 @@ impl Turn<'_> {
                 lines.push(self.phrase(key, &[("count", &count.to_string())]));
             }
         }
+        let visits = super::traces::visits_by(self.sheet, &person.id)?.len();
+        if visits > 0 {
+            lines.push(self.phrase("bot-keep-visits", &[("count", &visits.to_string())]));
+        }
         lines.push(self.phrase("bot-keep-how", &[]));
         self.text_out(&lines.join("\n"), Vec::new(), None);
         Ok(())
@@ -69,8 +73,10 @@ impl Turn<'_> {
         let questions = self.questions_of(&person)?;
         let conversation = self.sheet.conversation(&person.id)?;
         let sent: Vec<Sent> = Sent::all(self.sheet)?.into_iter().filter(|sent| sent.chat == card.chat).collect();
+        let visits = super::traces::visits_by(self.sheet, &person.id)?;
         let rest = json!({
             "person": person, "chat": card, "conversation": conversation, "questions": questions, "answers": sent,
+            "visits": visits,
         });
         let rest = serde_json::to_string_pretty(&rest).map_err(|fault| StoreError::Failed(fault.to_string()))?;
         let chat = self.arrival.chat;

@@ -16,7 +16,10 @@ impl Turn<'_> {
         let mut sites = self.sheet.sites()?;
         sites.retain(|site| may_place_site(self.person.as_ref(), &site.id));
         let crew = may_add_site(self.person.as_ref());
-        if sites.is_empty() && !crew || !(-90.0..=90.0).contains(&latitude_deg) || !(-180.0..=180.0).contains(&longitude_deg) {
+        if sites.is_empty() && !crew
+            || !(-90.0..=90.0).contains(&latitude_deg)
+            || !(-180.0..=180.0).contains(&longitude_deg)
+        {
             self.say("bot-place-not-yours", &[]);
             return Ok(());
         }

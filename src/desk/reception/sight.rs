@@ -1,8 +1,8 @@
 //! What the crew's cards need of the desk: the facts of one site, lines and names in words, the moment that counts.
 
 use super::arrival::What;
-use super::turn::{Turn, language_of};
 use super::card::Card;
+use super::turn::{Turn, language_of};
 use crate::answering::{Answer, Facts, Line, Outcome, Said};
 use crate::desk::fetch::seen;
 use crate::garden::rights::may_see_site;

@@ -56,9 +56,12 @@ impl Turn<'_> {
     /// A city instead of a position; any other words are a message of their own.
     pub fn site_placed_by_name(&mut self, draft: &str, text: &str) -> Result<bool, StoreError> {
         let said = text.trim().trim_end_matches(['.', '।']).to_lowercase();
-        let place = self.house.known.places.iter().find(|place| {
-            place.id == said || place.names.all().any(|name| name.to_lowercase() == said)
-        });
+        let place = self
+            .house
+            .known
+            .places
+            .iter()
+            .find(|place| place.id == said || place.names.all().any(|name| name.to_lowercase() == said));
         let (Some(place), Some(Drafted::Named(name))) = (place, self.draft(draft)?.map(|draft| draft.what)) else {
             return Ok(false);
         };

@@ -25,6 +25,11 @@ pub fn of_person(store: &dyn Store, person: &PersonId) -> Result<Vec<Change>, St
     Ok(changes)
 }
 
+/// The visits that name a person.
+pub fn visits_by(store: &dyn Store, person: &PersonId) -> Result<Vec<Visit>, StoreError> {
+    Ok(Visit::all(store)?.into_iter().filter(|visit| visit.without(person).is_some()).collect())
+}
+
 /// All that belongs to a chat.
 pub fn of_the_crews_work(store: &dyn Store, chat: Option<i64>) -> Result<Vec<Change>, StoreError> {
     let Some(chat) = chat else { return Ok(Vec::new()) };

@@ -65,6 +65,10 @@ impl<'t> Turn<'t> {
             What::Left => return self.block(true),
             What::CameBack => return self.block(false),
             What::Other => return Ok(()),
+            // Of an album only one photo calls us by name.
+            What::Media { caption, album } if !self.arrival.addressed && !self.arrival.edited => {
+                return self.more_of_album(album.clone().as_deref(), &caption.clone()).map(|_| ());
+            }
             _ if !self.arrival.addressed => return Ok(()),
             // A place that moves: only changed words are read again.
             What::Media { caption, .. } if self.arrival.edited && !self.arrival.group => {

@@ -5,7 +5,9 @@ use super::turn::Turn;
 use crate::answering::visit::due_of_the_crew;
 use crate::answering::{Line, Said};
 use crate::garden::rights::{may_go_round, may_see_visits};
-use crate::garden::{BedId, Change, JobDone, Kind, PersonId, Record, Role, Seen, Site, SiteId, Slip, Store, StoreError};
+use crate::garden::{
+    BedId, Change, JobDone, Kind, PersonId, Record, Role, Seen, Site, SiteId, Slip, Store, StoreError,
+};
 use crate::planning::visits::{Became, SPAN_DAYS, visits};
 use chrono::{Days, NaiveDate, TimeDelta, TimeZone};
 use serde::{Deserialize, Serialize};
@@ -183,9 +185,7 @@ impl Turn<'_> {
                 _ => continue,
             };
             let jobs: BTreeSet<_> = visit.work.iter().map(|(_, job)| *job).collect();
-            let jobs = jobs.into_iter().map(|job| {
-                Said::Line(Box::new(crate::answering::visit::job_alone(job)))
-            });
+            let jobs = jobs.into_iter().map(|job| Said::Line(Box::new(crate::answering::visit::job_alone(job))));
             let line = Line::new("visits-due")
                 .with("became", Said::Key(key))
                 .with("day", Said::Day(visit.due))
