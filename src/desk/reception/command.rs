@@ -6,7 +6,7 @@ use super::letter::Content;
 use super::menu::menu;
 use super::turn::{Turn, language_of};
 use crate::desk::reception::button::token;
-use crate::garden::rights::{may_manage, may_see_questions};
+use crate::garden::rights::{may_go_round, may_manage, may_see_questions};
 use crate::garden::{Change, Person, PersonId, Role, SiteId, Slip, Speaks, Store, StoreError};
 use crate::script::Language;
 use crate::wording::filled;
@@ -36,6 +36,9 @@ impl Turn<'_> {
             }
             "help" => {
                 self.say("bot-help", &[]);
+                if may_go_round(self.person.as_ref()) {
+                    self.say("crew-help", &[]);
+                }
                 Ok(())
             }
             "questions" => self.list_questions(),
@@ -45,6 +48,7 @@ impl Turn<'_> {
             "language" => self.choose_language(rest),
             "round" => self.round(rest),
             "visits" => self.list_visits(),
+            "note" => self.notes_of_today(),
             "newsite" => self.new_site(rest, None),
             "codes" => self.list_codes(rest),
             "newcode" => self.new_code(rest),

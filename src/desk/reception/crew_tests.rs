@@ -143,7 +143,7 @@ fn every_role_and_every_command_of_the_crew() {
     for (chat, crew, owner) in
         [(OWNER, true, true), (RAVI, true, false), (MEERA, false, false), (STRANGER, false, false)]
     {
-        for command in ["/round", "/newsite", "/codes a", "/newcode a/box"] {
+        for command in ["/round", "/note", "/newsite", "/codes a", "/newcode a/box"] {
             let got = garden.says_one(chat, command).text;
             assert_eq!(got.contains("Only the crew"), !crew, "{chat} {command}: {got}");
         }

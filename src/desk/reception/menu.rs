@@ -10,9 +10,10 @@ use crate::wording::filled;
 const CREW: &[Role] = &[Role::Owner, Role::Gardener];
 
 /// Every command: its word, its phrase, and who has it.
-const COMMANDS: [(&str, &str, &[Role]); 14] = [
+const COMMANDS: [(&str, &str, &[Role]); 15] = [
     ("help", "bot-menu-help", &[]),
     ("round", "menu-round", CREW),
+    ("note", "menu-note", CREW),
     ("newsite", "menu-newsite", CREW),
     ("codes", "menu-codes", CREW),
     ("newcode", "menu-newcode", CREW),

@@ -71,6 +71,9 @@ impl Slip for Path {
     }
 }
 
+/// A site with its latitude and longitude, degrees.
+type Placed = (SiteId, (f64, f64));
+
 impl Turn<'_> {
     /// "Round": today's as it stands, else a new one; sites that are named come in the order named.
     pub fn round(&mut self, named: &str) -> Result<(), StoreError> {
@@ -139,7 +142,7 @@ impl Turn<'_> {
     }
 
     /// Where sites lie.
-    fn stops(&self, sites: &[SiteId]) -> Result<Vec<(SiteId, (f64, f64))>, StoreError> {
+    fn stops(&self, sites: &[SiteId]) -> Result<Vec<Placed>, StoreError> {
         let mut stops = Vec::new();
         for id in sites {
             if let Some(site) = self.sheet.site(id)? {

@@ -3,10 +3,12 @@
 use super::arrival::What;
 use super::crew_tests::{FARID, Garden, MEERA, OWNER, RAVI, STRANGER, bed, roof};
 use super::label::{bed_codes, revoke_code};
+use super::menu::menu;
 use super::tap::{Act, Tap};
-use super::tests::{moment, morning};
+use super::tests::{house, moment, morning};
 use super::visit::Visit;
-use crate::garden::{Change, JobDone, JobKind, Person, When};
+use crate::garden::{Change, JobDone, JobKind, Person, Role, When};
+use crate::script::Language;
 use chrono::Utc;
 
 #[test]
@@ -187,4 +189,36 @@ fn a_new_bed_at_a_clients_is_shown_before_it_is_kept() {
     let shown = garden.says_one(MEERA, "new pot, 12 inch across, a foot deep");
     garden.presses(MEERA, &shown, "no");
     assert_eq!(beds(&garden, "a"), 2);
+}
+
+#[test]
+fn the_menu_of_each_role_in_its_language() {
+    let words = |role, language| {
+        let menu = menu(&house(), Some(role), language);
+        menu.into_iter().map(|(word, says)| format!("{word}: {says}")).collect::<Vec<_>>()
+    };
+    let gardener = words(Role::Gardener, Language::Hi);
+    for expected in ["round: आज का राउंड", "note: आज के ग्राहकों को नोट", "newsite: नई छत जोड़ें", "codes: लेबलों के लिंक"]
+    {
+        assert!(gardener.contains(&expected.to_owned()), "{expected}: {gardener:?}");
+    }
+    assert!(!gardener.iter().any(|line| line.starts_with("visits") || line.starts_with("invite")), "{gardener:?}");
+    let owner = words(Role::Owner, Language::HiLatn);
+    assert!(owner.contains(&"visits: hue aur chhoote daure".to_owned()), "{owner:?}");
+    let client = words(Role::Client, Language::En);
+    assert!(client.iter().all(|line| !line.starts_with("round") && !line.starts_with("codes")), "{client:?}");
+}
+
+#[test]
+fn work_told_without_a_round_has_its_note_too() {
+    let mut garden = Garden::new();
+    assert!(garden.says_one(RAVI, "/note").text.contains("no work of yours today"));
+    garden.says(RAVI, "fed the green box");
+    let offer = garden.says_one(RAVI, "/note");
+    assert!(offer.text.contains("This would go to meera") && offer.text.contains("fed, green box"), "{offer:?}");
+    garden.presses(RAVI, &offer, "send");
+    assert!(garden.says_one(RAVI, "/note").text.contains("no work of yours today"), "once a visit");
+    // What a client records is no visit, and a gardener writes to nobody on another's roof.
+    garden.says(FARID, "watered the green box");
+    assert!(garden.says_one(OWNER, "/note").text.contains("no work of yours today"));
 }

@@ -9,7 +9,7 @@ use super::tap::{NoteStep, Tap};
 use super::turn::Turn;
 use super::visit::Visit;
 use crate::answering::visit::{Visited, note};
-use crate::garden::rights::may_work_at;
+use crate::garden::rights::{may_go_round, may_work_at};
 use crate::garden::{Person, PersonId, SiteId, Slip, Store, StoreError};
 use crate::wording::filled;
 use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
@@ -60,6 +60,21 @@ impl Turn<'_> {
                     self.offer_note(&visit, &client, &me)?;
                 }
             }
+        }
+        Ok(())
+    }
+
+    /// `/note`: what was done today without a round is told to those who live there as well.
+    pub fn notes_of_today(&mut self) -> Result<(), StoreError> {
+        if !may_go_round(self.person.as_ref()) {
+            self.say("bot-crew-only", &[]);
+            return Ok(());
+        }
+        let day = self.today()?;
+        let written = self.letters.len();
+        self.offer_notes(day)?;
+        if self.letters.len() == written {
+            self.say("note-none", &[]);
         }
         Ok(())
     }
