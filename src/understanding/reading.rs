@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
 /// A message's meaning, and how sure we are of it.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 pub struct Reading {
     pub kind: Kind,
     /// Other kinds asked for in the same message.
@@ -148,61 +148,6 @@ impl Reading {
     /// A reading that nobody wrote: of a kind, about nothing yet.
     #[must_use]
     pub fn blank(kind: Kind, language: Language) -> Self {
-        Self {
-            kind,
-            also: Vec::new(),
-            sureness: 1.0,
-            language,
-            devanagari_digits: false,
-            crops: Vec::new(),
-            microgreen: false,
-            beds: Vec::new(),
-            beds_named: false,
-            bed_kind: None,
-            all_beds: false,
-            sites: Vec::new(),
-            materials: Vec::new(),
-            mixes: Vec::new(),
-            troubles: Vec::new(),
-            refused: Vec::new(),
-            signs: Vec::new(),
-            denied: Vec::new(),
-            offered: Vec::new(),
-            asked: 0,
-            none_of_these: false,
-            places: Vec::new(),
-            days: Vec::new(),
-            quantities: Vec::new(),
-            measures: Vec::new(),
-            count: None,
-            months: Vec::new(),
-            follows: false,
-            saplings: false,
-            unknown: Vec::new(),
-            temperatures_c: Vec::new(),
-            did: None,
-            jobs: Vec::new(),
-            net_down: false,
-            new_bed: false,
-            one_more: false,
-            undo: false,
-            no_such_day: false,
-            sun_hours: None,
-            sun_from_h: None,
-            sun_until_h: None,
-            someone_else: false,
-            emergency: None,
-            corrects: false,
-            saw: None,
-            why: false,
-            follow_up: false,
-            asks: false,
-            senseless: false,
-            search: Vec::new(),
-            aspects: Vec::new(),
-            for_days: None,
-            parts_of_day: Vec::new(),
-            points: BTreeSet::new(),
-        }
+        Self { kind, language, sureness: 1.0, ..Self::default() }
     }
 }

@@ -79,8 +79,8 @@ pub enum Content {
 pub struct Label {
     pub text: String,
     pub token: String,
-    /// Beside the one before it, not below.
-    #[serde(default)]
+    /// In one row with the button before it.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub beside: bool,
 }
 
