@@ -121,6 +121,9 @@ fn from_claim_to_forgotten() {
     stdout(data, &["ask", "--as", "farid", "let me talk to a person, it is about my terrace"]);
     let typed = api.expect(ASHA, "Farid asks");
     api.expect(RAVI, "Farid asks");
+    // A letter is noted as sent a moment after it arrived; the next one in the chat goes out after that.
+    api.says(ASHA, "/help");
+    api.expect(ASHA, "Write as you would");
     api.replies(ASHA, &typed, "tomorrow");
     api.expect(ASHA, "has no chat with me");
     api.expect(RAVI, "Asha has answered Farid");

@@ -1314,3 +1314,222 @@ draw-job =
        *[other] {": "}{ $what }
     }
 working-days-told = On { $days } of the 7 days the weather is as people here told it.
+## The crew's work by message
+
+card-title = { $site }, { $bed }{ $crops ->
+        [none] {""}
+       *[other] {" "}({ $crops })
+    }.
+card-due = Due: { $jobs }.
+card-noted = Noted today: { $what }.
+job-due =
+    { $job ->
+        [water] water
+        [spray] spray
+        [feed] feed
+        [flush] flush
+        [sow] sow again
+        [plant] plant
+        [thin] thin
+        [prune] prune
+        [stake] stake
+        [pick] pick
+        [pull] pull
+        [net] net up
+        [net-down] net down
+        [mix] new mix
+        [top-up] top up
+        [clear] clear
+        [mend] mend
+       *[check] check
+    }{ $what ->
+        [none] {""}
+       *[other] {" "}{ $what }
+    }
+job-done =
+    { $job ->
+        [water] watered
+        [spray] sprayed
+        [feed] fed
+        [flush] flushed
+        [sow] sown
+        [plant] planted
+        [thin] thinned
+        [prune] pruned
+        [stake] staked
+        [pick] picked
+        [pull] pulled
+        [net] net put up
+        [net-down] net taken down
+        [mix] new mix
+        [top-up] topped up
+        [clear] cleared
+        [mend] mended
+       *[check] checked
+    }{ $what ->
+        [none] {""}
+       *[other] {" "}{ $what }
+    }{ $amount ->
+        [none] {""}
+       *[other] {", "}{ $amount }
+    }
+bed-looked =
+    { $what ->
+        [still-wet] still wet
+        [dry-early] dry too early
+       *[ran-through] water ran through
+    }
+card-button-did =
+    { $job ->
+        [water] watered
+        [spray] sprayed
+        [feed] fed
+        [flush] flushed
+        [sow] sown
+        [plant] planted
+        [thin] thinned
+        [prune] pruned
+        [stake] staked
+        [pick] picked
+        [pull] pulled
+        [net] net put up
+        [net-down] net taken down
+        [mix] new mix
+        [top-up] topped up
+        [clear] cleared
+        [mend] mended
+       *[check] checked
+    }
+card-button-saw =
+    { $what ->
+        [still-wet] still wet
+        [dry-early] dry too early
+       *[ran-through] water ran through
+    }
+card-button-all = all of it done
+card-button-picked = picked
+card-button-take-back = take back
+card-button-back = back
+card-button-type = type it
+card-button-unweighed = not weighed
+card-which-crop = What did you pick?
+card-how-much = How much { $crop } did you pick?
+card-type-weight = Write the weight, like 350 g or 1.2 kg.
+card-odd-weight = That can't be right. Write the weight again, like 350 g or 1.2 kg.
+value = { $value }
+crew-not-yours = You don't look after that bed.
+round-line = Round, bed { $n } of { $all }.
+round-title = Round for { $day }: { $sites ->
+        [1] one roof
+       *[other] { $sites } roofs
+    }, { $beds ->
+        [1] one bed
+       *[other] { $beds } beds
+    }, about { $km } km as the crow flies.
+round-stop = { $n }. { $site }: { $jobs ->
+        [0] watering
+        [1] one job and watering
+       *[other] { $jobs } jobs and watering
+    }.
+round-nothing = You have no roof with beds yet.
+round-button-begin = begin
+round-button-from-here = start where I am
+round-button-as-given = in the order of my list
+round-button-anew = start anew
+round-button-skip = skip
+round-button-next = next bed
+round-button-others = another bed
+round-button-leave = leave this roof
+round-button-end = end the round
+round-ask-start = Send me where you are: the paper clip, then location. The round starts from there.
+round-where-to = Where to?
+round-over = The round is over: { $sites ->
+        [1] one roof
+       *[other] { $sites } roofs
+    }, { $beds ->
+        [1] one bed
+       *[other] { $beds } beds
+    }.
+round-over-already = Today's round is over.
+round-left-out = Left out: { $beds }.
+note-title = { $who } was at { $site } on { $day }.
+note-done = Done: { $what }.
+note-found = Found: { $what }.
+note-of-beds = { $what }, { $beds }
+note-until = Until the next visit:
+note-wait = Pick nothing from the { $bed } before { $day }: it was sprayed.
+note-wait-label = The { $bed } was sprayed: pick nothing from it until the wait on the label is over.
+note-next = We come again about { $day }.
+note-offer = This would go to { $name }:
+note-button-send = send
+note-button-change = change
+note-button-drop = do not send
+note-dropped = The note was not sent.
+note-type = Write what shall go instead.
+note-gone = This note has been sent already, or is no longer there.
+note-sent = The note has gone to { $name }.
+note-no-chat = { $name } has no chat with me: please pass it on yourself. { $text }
+visits-title = Visits, { $from } to { $until }.
+visits-site = { $site }: { $visits }.
+visits-made = { $day } { $who } ({ $count ->
+        [1] one record
+       *[other] { $count } records
+    })
+visits-due = { $became ->
+        [missed] missed
+       *[open] open
+    } since { $day }: { $jobs }
+visits-none = none made, none missed
+visits-the-crew = the crew
+label-opens-nothing = This label opens nothing for you. Write what you want to know.
+label-new = The old label of { $bed } opens nothing any more. The new link: { $link }
+label-usage = Write /codes and the id of a roof for the links of its beds, or /newcode ROOF/BED so that an old label opens nothing any more. Roofs: { $sites }
+draft-bed = Understood: a new { $kind ->
+        [basket] basket
+        [tray] tray
+        [pot] pot
+        [bag] bag
+       *[box] box
+    } at { $site }, to be called "{ $name }": { $size }.
+draft-bed-sun =
+    { $how ->
+        [told] Direct sun on a clear day: { $hours } h.
+        [walls] Its sun is worked out from the walls there.
+       *[usual] You said nothing of its sun: I count { $hours } h.
+    }
+draft-bed-rest = House mix, open to the rain, no net, until you say otherwise.
+new-bed-not-yours = You don't look after that place, so nothing is stored.
+bot-button-picture = picture
+bot-no-picture = There is no picture of this answer.
+place-button-new = a new roof lies here
+place-button-round = the round starts here
+bot-keep-visits = Days on which you worked on a roof, or had a note after a visit: { $count }. They go after 120 days.
+menu-note = notes for today's clients
+note-none = There is no work of yours today that a client has not been told of.
+crew-help = /round leads through today's roofs, bed by bed. "New site: NAME" adds a roof, "new box at NAME's, 4 by 3 ft, a foot deep, sun till two" a bed. /note writes to the clients of today. /codes gives links for the labels on beds.
+draft-right = Is that right?
+draft-bed-again = Not kept. Write it again with its measures: "new box at Meera's, 4 by 3 ft, a foot deep, sun till two".
+draft-bed-kept = Kept: { $bed } ({ $id }).
+draft-button-change = change
+site-ask-name = What is the new place called?
+site-ask-place = Where is { $name }? Send its location (the paper clip, then location), or write the city.
+site-understood = Understood: a new place, "{ $name }", at { $latitude }, { $longitude }, { $how ->
+        [city] the middle of { $near }
+        [far] { $km } km from { $near }, the nearest place I know
+       *[near] by { $near }
+    }. Height above the sea { $height } m and time zone { $zone }, as there. Is that right?
+site-kept = Kept: { $name }. Its id is { $id }. Tell me its beds: "new box at { $name }, 4 by 3 ft, a foot deep".
+site-added = { $who } has added a place: { $name } ({ $id }).
+menu-round = today's round
+menu-visits = visits made and missed
+menu-newsite = add a roof
+menu-codes = links for the labels
+menu-newcode = make an old label useless
+# What the crew writes without a command, parted by bars; of the "-of", "new-site" and "new-place" ones the rest of the message follows.
+crew-words-round = round | today's round | start the round | my round today
+crew-words-round-of = round: | round of
+crew-words-visits = visits | visits this week | visits of this week | show the visits
+crew-words-new-site = new site | add a site
+crew-words-new-place = new place | new roof | new terrace | new balcony | add a roof | add a place
+
+# (end of: The crew's work by message)

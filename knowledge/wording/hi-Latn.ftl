@@ -1311,3 +1311,203 @@ draw-job =
        *[other] {": "}{ $what }
     }
 working-days-told = 7 mein se { $days } din ka mausam waisa maana hai jaisa yahan ke logon ne bataya.
+## The crew's work by message
+
+card-title = { $site }, { $bed }{ $crops ->
+        [none] {""}
+       *[other] {" "}({ $crops })
+    }.
+card-due = Baaki: { $jobs }.
+card-noted = Aaj likha: { $what }.
+job-due = { $what ->
+        [none] {""}
+       *[other] { $what }:{" "}
+    }{ $job ->
+        [water] paani
+        [spray] spray
+        [feed] khaad
+        [flush] saade paani se dhona
+        [sow] phir buai
+        [plant] paudh lagana
+        [thin] ghane paudhe nikaalna
+        [prune] kaat-chhaant
+        [stake] sahara lagana
+        [pick] tudai
+        [pull] ukhaadna
+        [net] jaali lagana
+        [net-down] jaali hatana
+        [mix] nayi mitti
+        [top-up] upar se mitti
+        [clear] khaali karna
+        [mend] marammat
+       *[check] dekhna
+    }
+job-done = { $what ->
+        [none] {""}
+       *[other] { $what }:{" "}
+    }{ $job ->
+        [water] paani diya
+        [spray] spray kiya
+        [feed] khaad di
+        [flush] saade paani se dhoya
+        [sow] beej boye
+        [plant] paudh lagayi
+        [thin] ghane paudhe nikaale
+        [prune] kaat-chhaant ki
+        [stake] sahara lagaya
+        [pick] tudai ki
+        [pull] paudhe ukhaade
+        [net] jaali lagayi
+        [net-down] jaali hatayi
+        [mix] nayi mitti daali
+        [top-up] upar se mitti bhari
+        [clear] khaali kiya
+        [mend] marammat ki
+       *[check] dekh liya
+    }{ $amount ->
+        [none] {""}
+       *[other] {", "}{ $amount }
+    }
+bed-looked =
+    { $what ->
+        [still-wet] ab bhi geela
+        [dry-early] samay se pehle sookha
+       *[ran-through] paani seedha neeche nikla
+    }
+card-button-did =
+    { $job ->
+        [water] paani diya
+        [spray] spray kiya
+        [feed] khaad di
+        [flush] saade paani se dhoya
+        [sow] beej boye
+        [plant] paudh lagayi
+        [thin] ghane paudhe nikaale
+        [prune] kaat-chhaant ki
+        [stake] sahara lagaya
+        [pick] tudai ki
+        [pull] paudhe ukhaade
+        [net] jaali lagayi
+        [net-down] jaali hatayi
+        [mix] nayi mitti daali
+        [top-up] upar se mitti bhari
+        [clear] khaali kiya
+        [mend] marammat ki
+       *[check] dekh liya
+    }
+card-button-saw =
+    { $what ->
+        [still-wet] ab bhi geela
+        [dry-early] samay se pehle sookha
+       *[ran-through] paani seedha neeche nikla
+    }
+card-button-all = sab ho gaya
+card-button-picked = tudai ki
+card-button-take-back = wapas lein
+card-button-back = peechhe
+card-button-type = likhkar batayein
+card-button-unweighed = taula nahi
+card-which-crop = Kya toda?
+card-how-much = { $crop }: kitna toda?
+card-type-weight = Wazan likhein, jaise 350 g ya 1.2 kg.
+card-odd-weight = Yeh theek nahi lagta. Wazan phir likhein, jaise 350 g ya 1.2 kg.
+value = { $value }
+crew-not-yours = Woh bed aapki dekhbhaal mein nahi hai.
+round-line = Round, bed { $n }, kul { $all }.
+round-title = { $day } ka round: { $sites } chhat, { $beds } bed, seedhe raste kareeb { $km } km.
+round-stop = { $n }. { $site }: { $jobs ->
+        [0] paani
+       *[other] { $jobs } kaam aur paani
+    }.
+round-nothing = Abhi aapki koi aisi chhat nahi jis par bed hon.
+round-button-begin = shuru karein
+round-button-from-here = jahan main hoon wahan se
+round-button-as-given = meri list ke kram se
+round-button-anew = phir se shuru karein
+round-button-skip = abhi chhodein
+round-button-next = agla bed
+round-button-others = doosra bed
+round-button-leave = yeh chhat chhodein
+round-button-end = round khatam
+round-ask-start = Aap jahan hain woh location bhejein (paper clip, phir location). Round wahin se shuru hoga.
+round-where-to = Kahan chalein?
+round-over = Round poora hua: { $sites } chhat, { $beds } bed.
+round-over-already = Aaj ka round poora ho chuka hai.
+round-left-out = Chhoote: { $beds }.
+note-title = { $day } ko { $who } { $site } par aaye the.
+note-done = Kiya: { $what }.
+note-found = Mila: { $what }.
+note-of-beds = { $what }, { $beds }
+note-until = Agli baar aane tak aap:
+note-wait = { $bed }: { $day } se pehle kuchh na todein, spray hua hai.
+note-wait-label = { $bed } par spray hua hai: label par likhe din poore hone tak kuchh na todein.
+note-next = Hum kareeb { $day } ko phir aayenge.
+note-offer = Yeh { $name } ko jayega:
+note-button-send = bhejein
+note-button-change = badlein
+note-button-drop = na bhejein
+note-dropped = Note nahi bheja.
+note-type = Iski jagah jo jaana hai, likhein.
+note-gone = Yeh note bheja ja chuka hai, ya ab nahi hai.
+note-sent = Note { $name } ko chala gaya.
+note-no-chat = { $name } ki mujhse koi chat nahi hai: aap hi bata dein. { $text }
+visits-title = { $from } se { $until } tak ke daure.
+visits-site = { $site }: { $visits }.
+visits-made = { $day } { $who } ({ $count } baatein likhi)
+visits-due = { $became ->
+        [missed] { $day } se chhoota
+       *[open] { $day } se baaki
+    }: { $jobs }
+visits-none = na koi hua, na chhoota
+visits-the-crew = team
+label-opens-nothing = Yeh label aapke liye kuchh nahi kholta. Jo jaanna ho likhein.
+label-new = { $bed } ka purana label ab kuchh nahi kholta. Naya link: { $link }
+label-usage = Bed ke link ke liye /codes aur chhat ki id likhein; purana label bekaar karne ke liye /newcode CHHAT/BED. Chhatein: { $sites }
+draft-bed = Samjha: { $site } par naya { $kind ->
+        [basket] tokra
+        [tray] tray
+        [pot] gamla
+        [bag] bag
+       *[box] box
+    }, naam "{ $name }": { $size }.
+draft-bed-sun =
+    { $how ->
+        [told] Saaf din mein seedhi dhoop: { $hours } ghante.
+        [walls] Iski dhoop wahan ki deewaron se nikaali jayegi.
+       *[usual] Dhoop aapne nahi batayi: { $hours } ghante maanta hoon.
+    }
+draft-bed-rest = Jab tak aap aur na kahein: house mix, baarish mein khula, bina jaali.
+new-bed-not-yours = Woh jagah aapki dekhbhaal mein nahi hai, isliye kuchh nahi likha.
+bot-button-picture = chitra
+bot-no-picture = Is jawab ka koi chitra nahi hai.
+place-button-new = yahan nayi chhat hai
+place-button-round = round yahan se shuru
+bot-keep-visits = Jin dinon aapne kisi chhat par kaam kiya ya daure ka note paaya: { $count }. 120 din baad hat jaate hain.
+menu-note = aaj ke graahakon ko note
+note-none = Aaj ka aapka aisa koi kaam nahi jo graahak ko na bataya ho.
+crew-help = /round aaj ki chhaton par bed-bed le chalta hai. "Nayi site: NAAM" se chhat judti hai, "NAAM ke yahan naya box, 4 by 3 ft, ek foot gehra, dhoop do baje tak" se bed. /note aaj ke graahakon ko likhta hai. /codes bed ke labelon ke link deta hai.
+draft-right = Theek hai?
+draft-bed-again = Nahi rakha. Maap ke saath phir likhein: "Meera ke yahan naya box, 4 by 3 ft, ek foot gehra, dhoop do baje tak".
+draft-bed-kept = Rakh liya: { $bed } ({ $id }).
+draft-button-change = badlein
+site-ask-name = Nayi jagah ka naam kya hai?
+site-ask-place = { $name } kahan hai? Uski location bhejein (paper clip, phir location), ya sheher likhein.
+site-understood = Samjha: nayi jagah "{ $name }", { $latitude }, { $longitude }, { $how ->
+        [city] { $near } ke beech mein
+        [far] { $near } se { $km } km, jo meri jaani sabse paas ki jagah hai
+       *[near] { $near } ke paas
+    }. Samudra se oonchai { $height } m aur time zone { $zone }, wahin jaisa. Theek hai?
+site-kept = Rakh liya: { $name }. Iski id { $id } hai. Ab iske bed batayein: "new box at { $name }, 4 by 3 ft, a foot deep".
+site-added = { $who } ne nayi jagah jodi: { $name } ({ $id }).
+menu-round = aaj ka round
+menu-visits = hue aur chhoote daure
+menu-newsite = nayi chhat jodein
+menu-codes = labelon ke link
+menu-newcode = purana label bekaar karein
+crew-words-round = round | aaj ka round | round shuru karein
+crew-words-round-of = round:
+crew-words-visits = daure | is hafte ke daure | daure dikhayein
+crew-words-new-site = nayi site | naya site
+crew-words-new-place = nayi jagah | nayi chhat | naya terrace | nayi terrace | nayi balcony
+
+# (end of: The crew's work by message)

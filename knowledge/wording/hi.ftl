@@ -1311,3 +1311,203 @@ draw-job =
        *[other] {": "}{ $what }
     }
 working-days-told = 7 में से { $days } दिन का मौसम वैसा माना है जैसा यहाँ के लोगों ने बताया।
+## The crew's work by message
+
+card-title = { $site }, { $bed }{ $crops ->
+        [none] {""}
+       *[other] {" "}({ $crops })
+    }।
+card-due = बाक़ी: { $jobs }।
+card-noted = आज लिखा: { $what }।
+job-due = { $what ->
+        [none] {""}
+       *[other] { $what }:{" "}
+    }{ $job ->
+        [water] पानी
+        [spray] छिड़काव
+        [feed] खाद
+        [flush] सादे पानी से धोना
+        [sow] फिर बुआई
+        [plant] पौध लगाना
+        [thin] घने पौधे निकालना
+        [prune] काट-छाँट
+        [stake] सहारा लगाना
+        [pick] तुड़ाई
+        [pull] उखाड़ना
+        [net] जाली लगाना
+        [net-down] जाली हटाना
+        [mix] नई मिट्टी
+        [top-up] ऊपर से मिट्टी
+        [clear] ख़ाली करना
+        [mend] मरम्मत
+       *[check] देखना
+    }
+job-done = { $what ->
+        [none] {""}
+       *[other] { $what }:{" "}
+    }{ $job ->
+        [water] पानी दिया
+        [spray] छिड़काव किया
+        [feed] खाद दी
+        [flush] सादे पानी से धोया
+        [sow] बीज बोए
+        [plant] पौध लगाई
+        [thin] घने पौधे निकाले
+        [prune] काट-छाँट की
+        [stake] सहारा लगाया
+        [pick] तुड़ाई की
+        [pull] पौधे उखाड़े
+        [net] जाली लगाई
+        [net-down] जाली हटाई
+        [mix] नई मिट्टी डाली
+        [top-up] ऊपर से मिट्टी भरी
+        [clear] ख़ाली किया
+        [mend] मरम्मत की
+       *[check] देख लिया
+    }{ $amount ->
+        [none] {""}
+       *[other] {", "}{ $amount }
+    }
+bed-looked =
+    { $what ->
+        [still-wet] अब भी गीला
+        [dry-early] समय से पहले सूखा
+       *[ran-through] पानी सीधा नीचे निकला
+    }
+card-button-did =
+    { $job ->
+        [water] पानी दिया
+        [spray] छिड़काव किया
+        [feed] खाद दी
+        [flush] सादे पानी से धोया
+        [sow] बीज बोए
+        [plant] पौध लगाई
+        [thin] घने पौधे निकाले
+        [prune] काट-छाँट की
+        [stake] सहारा लगाया
+        [pick] तुड़ाई की
+        [pull] पौधे उखाड़े
+        [net] जाली लगाई
+        [net-down] जाली हटाई
+        [mix] नई मिट्टी डाली
+        [top-up] ऊपर से मिट्टी भरी
+        [clear] ख़ाली किया
+        [mend] मरम्मत की
+       *[check] देख लिया
+    }
+card-button-saw =
+    { $what ->
+        [still-wet] अब भी गीला
+        [dry-early] समय से पहले सूखा
+       *[ran-through] पानी सीधा नीचे निकला
+    }
+card-button-all = सब हो गया
+card-button-picked = तुड़ाई की
+card-button-take-back = वापस लें
+card-button-back = पीछे
+card-button-type = लिखकर बताएँ
+card-button-unweighed = तौला नहीं
+card-which-crop = क्या तोड़ा?
+card-how-much = { $crop }: कितना तोड़ा?
+card-type-weight = वज़न लिखें, जैसे 350 g या 1.2 kg।
+card-odd-weight = यह ठीक नहीं लगता। वज़न फिर लिखें, जैसे 350 g या 1.2 kg।
+value = { $value }
+crew-not-yours = वह बेड आपकी देखभाल में नहीं है।
+round-line = राउंड, बेड { $n }, कुल { $all }।
+round-title = { $day } का राउंड: { $sites } छत, { $beds } बेड, सीधे रास्ते क़रीब { $km } km।
+round-stop = { $n }. { $site }: { $jobs ->
+        [0] पानी
+       *[other] { $jobs } काम और पानी
+    }।
+round-nothing = अभी आपकी कोई ऐसी छत नहीं जिस पर बेड हों।
+round-button-begin = शुरू करें
+round-button-from-here = जहाँ मैं हूँ वहाँ से
+round-button-as-given = मेरी सूची के क्रम से
+round-button-anew = फिर से शुरू करें
+round-button-skip = अभी छोड़ें
+round-button-next = अगला बेड
+round-button-others = दूसरा बेड
+round-button-leave = यह छत छोड़ें
+round-button-end = राउंड ख़त्म
+round-ask-start = आप जहाँ हैं वह लोकेशन भेजें (पेपर क्लिप, फिर लोकेशन)। राउंड वहीं से शुरू होगा।
+round-where-to = कहाँ चलें?
+round-over = राउंड पूरा हुआ: { $sites } छत, { $beds } बेड।
+round-over-already = आज का राउंड पूरा हो चुका है।
+round-left-out = छूटे: { $beds }।
+note-title = { $day } को { $who } { $site } पर आए थे।
+note-done = किया: { $what }।
+note-found = मिला: { $what }।
+note-of-beds = { $what }, { $beds }
+note-until = अगली बार आने तक आप:
+note-wait = { $bed }: { $day } से पहले कुछ न तोड़ें, छिड़काव हुआ है।
+note-wait-label = { $bed } पर छिड़काव हुआ है: लेबल पर लिखे दिन पूरे होने तक कुछ न तोड़ें।
+note-next = हम क़रीब { $day } को फिर आएँगे।
+note-offer = यह { $name } को जाएगा:
+note-button-send = भेजें
+note-button-change = बदलें
+note-button-drop = न भेजें
+note-dropped = नोट नहीं भेजा।
+note-type = इसकी जगह जो जाना है, लिखें।
+note-gone = यह नोट भेजा जा चुका है, या अब नहीं है।
+note-sent = नोट { $name } को चला गया।
+note-no-chat = { $name } की मुझसे कोई चैट नहीं है: आप ही बता दें। { $text }
+visits-title = { $from } से { $until } तक के दौरे।
+visits-site = { $site }: { $visits }।
+visits-made = { $day } { $who } ({ $count } बातें लिखीं)
+visits-due = { $became ->
+        [missed] { $day } से छूटा
+       *[open] { $day } से बाक़ी
+    }: { $jobs }
+visits-none = न कोई हुआ, न छूटा
+visits-the-crew = टीम
+label-opens-nothing = यह लेबल आपके लिए कुछ नहीं खोलता। जो जानना हो लिखें।
+label-new = { $bed } का पुराना लेबल अब कुछ नहीं खोलता। नया लिंक: { $link }
+label-usage = बेड के लिंक के लिए /codes और छत की id लिखें; पुराना लेबल बेकार करने के लिए /newcode छत/बेड। छतें: { $sites }
+draft-bed = समझा: { $site } पर नया { $kind ->
+        [basket] टोकरा
+        [tray] ट्रे
+        [pot] गमला
+        [bag] बैग
+       *[box] बॉक्स
+    }, नाम "{ $name }": { $size }।
+draft-bed-sun =
+    { $how ->
+        [told] साफ़ दिन में सीधी धूप: { $hours } घंटे।
+        [walls] इसकी धूप वहाँ की दीवारों से निकाली जाएगी।
+       *[usual] धूप आपने नहीं बताई: { $hours } घंटे मानता हूँ।
+    }
+draft-bed-rest = जब तक आप और न कहें: हाउस मिक्स, बारिश में खुला, बिना जाली।
+new-bed-not-yours = वह जगह आपकी देखभाल में नहीं है, इसलिए कुछ नहीं लिखा।
+bot-button-picture = चित्र
+bot-no-picture = इस जवाब का कोई चित्र नहीं है।
+place-button-new = यहाँ नई छत है
+place-button-round = राउंड यहाँ से शुरू
+bot-keep-visits = जिन दिनों आपने किसी छत पर काम किया या दौरे का नोट पाया: { $count }। 120 दिन बाद हट जाते हैं।
+menu-note = आज के ग्राहकों को नोट
+note-none = आज का आपका ऐसा कोई काम नहीं जो ग्राहक को न बताया हो।
+crew-help = /round आज की छतों पर बेड-बेड ले चलता है। "नई साइट: नाम" से छत जुड़ती है, "नाम के यहाँ नया बॉक्स, 4 by 3 ft, एक फ़ुट गहरा, धूप दो बजे तक" से बेड। /note आज के ग्राहकों को लिखता है। /codes बेड के लेबलों के लिंक देता है।
+draft-right = ठीक है?
+draft-bed-again = नहीं रखा। माप के साथ फिर लिखें: "मीरा के यहाँ नया बॉक्स, 4 by 3 ft, एक फ़ुट गहरा, धूप दो बजे तक"।
+draft-bed-kept = रख लिया: { $bed } ({ $id })।
+draft-button-change = बदलें
+site-ask-name = नई जगह का नाम क्या है?
+site-ask-place = { $name } कहाँ है? उसकी लोकेशन भेजें (पेपर क्लिप, फिर लोकेशन), या शहर लिखें।
+site-understood = समझा: नई जगह "{ $name }", { $latitude }, { $longitude }, { $how ->
+        [city] { $near } के बीच में
+        [far] { $near } से { $km } km, जो मेरी जानी सबसे पास की जगह है
+       *[near] { $near } के पास
+    }। समुद्र से ऊँचाई { $height } m और समय क्षेत्र { $zone }, वहीं जैसा। ठीक है?
+site-kept = रख लिया: { $name }। इसकी id { $id } है। अब इसके बेड बताएँ: "new box at { $name }, 4 by 3 ft, a foot deep"।
+site-added = { $who } ने नई जगह जोड़ी: { $name } ({ $id })।
+menu-round = आज का राउंड
+menu-visits = हुए और छूटे दौरे
+menu-newsite = नई छत जोड़ें
+menu-codes = लेबलों के लिंक
+menu-newcode = पुराना लेबल बेकार करें
+crew-words-round = राउंड | आज का राउंड | राउंड शुरू करें
+crew-words-round-of = राउंड:
+crew-words-visits = दौरे | इस हफ़्ते के दौरे | दौरे दिखाएँ
+crew-words-new-site = नई साइट
+crew-words-new-place = नई जगह | नई छत | नया टैरेस | नई बालकनी
+
+# (end of: The crew's work by message)

@@ -123,7 +123,14 @@ fn asked_job(reading: &Reading) -> Option<JobKind> {
     [JobKind::Spray, JobKind::Feed, JobKind::Pick, JobKind::Net].into_iter().find(|job| reading.jobs.contains(job))
 }
 
-fn of_bed(site: &SiteFacts<'_>, bed: &BedFacts, year: Option<&Year>, facts: &Facts<'_>, until: NaiveDate) -> Vec<Due> {
+/// The jobs of one bed that fall due by a day.
+pub fn of_bed(
+    site: &SiteFacts<'_>,
+    bed: &BedFacts,
+    year: Option<&Year>,
+    facts: &Facts<'_>,
+    until: NaiveDate,
+) -> Vec<Due> {
     let standing = bed.standing(site.now.date_naive()).into_iter().filter_map(|planting| {
         Some(Standing {
             crop: facts.known.crops.get(&planting.crop)?,

@@ -9,6 +9,9 @@
 mod alerts;
 mod alerts_told;
 mod answer;
+mod bed_today;
+mod bed_told;
+mod bed_wait;
 mod build;
 mod care;
 mod due;
@@ -47,6 +50,7 @@ mod spray_time;
 mod subject;
 mod table;
 mod trouble;
+pub mod visit;
 mod wants;
 mod water;
 mod water_away;
@@ -61,6 +65,8 @@ mod year_told;
 
 pub use alerts::{alerts_of, told as alerts_told};
 pub use answer::{Answer, Outcome, answer, called};
+pub use bed_today::{BedToday, bed_today};
+pub use bed_told::bed_told;
 pub use facts::{BedFacts, Facts, SiteFacts};
 pub use figure::{Figure, FigureValue};
 pub use line::{Line, Said};

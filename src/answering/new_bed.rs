@@ -7,6 +7,7 @@ use super::line::{Line, Said};
 use super::subject::{depth_written, described_bed};
 use crate::garden::rights::may_record;
 use crate::garden::{Bed, BedId, Record, Shape, SiteId};
+use crate::needs::sun_span::sun_hours_between;
 use crate::needs::surroundings::vessel;
 use crate::quantity::Written;
 use crate::understanding::Reading;
@@ -19,6 +20,9 @@ const LARGEST_M2: f64 = 20.0;
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if facts.asker.is_none() {
         return Answer { lines: vec![Line::new("record-stranger")], ..Answer::new(Outcome::Declined) };
+    }
+    if reading.someone_else && reading.sites.is_empty() {
+        return Answer { lines: vec![Line::new("new-bed-not-yours")], ..Answer::new(Outcome::Declined) };
     }
     let site = match site(reading, facts) {
         Ok(site) => site,
@@ -36,7 +40,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if vessel(&described.shape).measures().top.as_square_metres() > LARGEST_M2 {
         return Answer::ask(Line::new("new-bed-odd-size"), Vec::new());
     }
-    let sun_hours = reading.sun_hours;
+    let sun_hours = sun_hours(reading, site);
     let names = vec![name.clone()];
     let bed = Bed { names, sun_hours, ..Bed::bare(id.clone(), described.kind, described.shape) };
     let mut event = json!({"beds": [id.to_string()], "site": id.site().to_string(), "kind": bed.kind.word(), "names": [name.clone()]});
@@ -65,6 +69,18 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     answer
 }
 
+/// Hours of sun that were told, or those between the hours of the clock that were, on the day of telling.
+fn sun_hours(reading: &Reading, site: &SiteFacts<'_>) -> Option<f64> {
+    let clock = (reading.sun_from_h, reading.sun_until_h);
+    if clock == (None, None) {
+        return reading.sun_hours;
+    }
+    let place = (site.site.latitude_deg, site.site.longitude_deg);
+    let hours = sun_hours_between(place, site.site.timezone, site.now.date_naive(), clock)?;
+    // A tenth of an hour is as near as "till two" says.
+    Some((hours * 10.0).round() / 10.0)
+}
+
 /// The site named, else the only one; asked back where several could be meant.
 fn site<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Result<&'a SiteFacts<'a>, Answer> {
     let named = |site: &&SiteFacts<'_>| reading.sites.contains(&site.site.id);
@@ -87,7 +103,8 @@ fn free_id(site: &SiteFacts<'_>, described: &Bed) -> Option<BedId> {
         .find(|id| site.beds.iter().all(|bed| bed.bed.id != *id))
 }
 
-fn measures(bed: &Bed) -> Vec<(&'static str, Written)> {
+/// Its measures as they were written.
+pub fn measures(bed: &Bed) -> Vec<(&'static str, Written)> {
     match &bed.shape {
         Shape::Box { length, width, depth } => {
             vec![("length", length.written()), ("width", width.written()), ("depth", depth.written())]

@@ -40,6 +40,11 @@ pub fn lines(bed: &BedWater<'_>) -> Vec<Line> {
     vec![line, since]
 }
 
+/// Whether it wants water now, by what is known; where nobody noted the last watering it may.
+pub fn wants_water(bed: &BedWater<'_>) -> bool {
+    bed.last.as_ref().is_none_or(|last| bed.rain_today().is_none() && turn(bed.hour, last).0 == "now")
+}
+
 /// A usual turn, or all that is missing where that is more.
 fn pour(bed: &BedWater<'_>, last: &LastWatering) -> Volume {
     bed.each_turn().map_or(last.missing, |turn| turn.value().max(last.missing))

@@ -52,6 +52,31 @@ pub fn may_answer(person: Option<&Person>, sites_of_asker: &[SiteId]) -> bool {
     may_manage(person) || may_see_questions(person) && sites_of_asker.iter().any(|site| may_see_site(person, site))
 }
 
+/// May this person go round the sites they see? The crew may.
+#[must_use]
+pub fn may_go_round(person: Option<&Person>) -> bool {
+    may_see_questions(person)
+}
+
+/// May this person add a site? The crew may: a gardener's new site is given to her.
+#[must_use]
+pub fn may_add_site(person: Option<&Person>) -> bool {
+    may_see_questions(person)
+}
+
+/// May this person work for the crew at a site: write to those who live there, make and take back the codes on its
+/// beds? The owner, and the gardeners who look after it.
+#[must_use]
+pub fn may_work_at(person: Option<&Person>, site: &SiteId) -> bool {
+    may_go_round(person) && may_see_site(person, site)
+}
+
+/// May this person see which visits were made and missed? Only the owner.
+#[must_use]
+pub fn may_see_visits(person: Option<&Person>) -> bool {
+    may_manage(person)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -97,6 +122,29 @@ mod tests {
         case(Some(Role::Client), [true, false, true, false, false, false, false], [false; 5]);
         case(Some(Role::Gardener), [true, false, true, false, true, false, false], [true, false, true, false, false]);
         case(Some(Role::Owner), [true, true, true, true, true, true, true], [true; 5]);
+    }
+
+    /// Go round, add a site, see the visits; work at the given site, at another.
+    #[test]
+    fn the_work_of_the_crew() {
+        let site = |id: &str| SiteId::new(id).unwrap();
+        let got = |role| {
+            let person = Person {
+                id: PersonId::new("someone").unwrap(),
+                name: "Someone".into(),
+                role,
+                sites: vec![site("given")],
+                speaks: None,
+            };
+            let person = Some(&person);
+            let at = |id: &str| may_work_at(person, &site(id));
+            [may_go_round(person), may_add_site(person), may_see_visits(person), at("given"), at("other")]
+        };
+        assert_eq!(got(Role::Client), [false; 5]);
+        assert_eq!(got(Role::Gardener), [true, true, false, true, false]);
+        assert_eq!(got(Role::Owner), [true; 5]);
+        assert!(!may_go_round(None) && !may_add_site(None) && !may_see_visits(None));
+        assert!(!may_work_at(None, &site("given")));
     }
 
     #[test]

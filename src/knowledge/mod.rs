@@ -60,7 +60,8 @@ pub use refused::RefusedShoot;
 pub use sign::{Part, Symptom};
 pub use source::{Source, Worth};
 pub use talk::{
-    Aspect, BedWords, Emergency, EmergencyWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords, Talk,
+    Aspect, BedWords, Emergency, EmergencyWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords,
+    SunWords, Talk,
 };
 pub use trouble::{Evidence, Often, Remedy, Spell, Trouble, TroubleKind};
 pub use words::{DayWord, NotWords, PartOfDay, Sign, TimeUnit, Words};

@@ -71,6 +71,8 @@ pub struct Talk {
     #[serde(default)]
     pub sunk: Names,
     #[serde(default)]
+    pub sun: SunWords,
+    #[serde(default)]
     pub roof: RoofWords,
     #[serde(default)]
     pub points: Vec<PointWords>,
@@ -94,6 +96,23 @@ pub struct RoofWords {
     pub place: Names,
     /// An engineer's word.
     pub engineer: Names,
+}
+
+/// Single words of an hour until or from which the sun reaches a bed, in any language.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SunWords {
+    pub light: Vec<String>,
+    /// Before the hour.
+    pub until: Vec<String>,
+    pub from: Vec<String>,
+    /// After the hour.
+    pub until_after: Vec<String>,
+    pub from_after: Vec<String>,
+    /// "O'clock".
+    pub clock: Vec<String>,
+    pub morning: Vec<String>,
+    pub afternoon: Vec<String>,
 }
 
 /// How people say that a job was done.

@@ -28,6 +28,7 @@ pub mod space;
 pub mod spray;
 pub mod stage;
 pub mod sun_by_walls;
+pub mod sun_span;
 pub mod surroundings;
 pub mod swing;
 pub mod water;

@@ -7,4 +7,5 @@
 pub mod alerts;
 pub mod due;
 pub mod round;
+pub mod visits;
 pub mod year;

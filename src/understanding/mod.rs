@@ -21,6 +21,7 @@ pub mod quantities;
 mod read;
 mod reading;
 mod sky;
+pub mod sun_clock;
 mod symptoms;
 mod tense;
 

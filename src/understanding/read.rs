@@ -15,6 +15,7 @@ use super::own_beds::with_beds;
 use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
+use super::sun_clock;
 use crate::garden::{BedKind, JobKind};
 use crate::knowledge::{
     Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Slips, class_word,
@@ -103,6 +104,9 @@ impl Found {
         let asks_did: Vec<Range<usize>> =
             told.iter().filter(|hit| hit.meaning == Told::DidAsk).map(|hit| hit.span.clone()).collect();
         told.retain(|hit| hit.meaning != Told::Done || asks_did.iter().all(|did| !did.contains(&hit.span.start)));
+        // "Do baje" is two o'clock, whatever the language of the rest.
+        let hour = |span: &Range<usize>| sun_clock::is_hour(text, span.start, &reader.known.talk.sun);
+        told.retain(|hit| !(hit.meaning == Told::Question && hour(&hit.span)));
         let mut names = reader.gazetteer.names(&forms, asker);
         // What no phrase and no name has may be a name with a slip of the finger in it.
         let known_word = |position: usize| {
@@ -435,6 +439,7 @@ impl Found {
     }
 
     fn reading(&self, text: &Text, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Reading {
+        let sun = self.is_new_bed().then(|| sun_clock::read(text, &reader.known.talk.sun)).flatten();
         let mut reading = Reading {
             kind,
             also: Vec::new(),
@@ -479,6 +484,9 @@ impl Found {
             undo: false,
             no_such_day: self.no_such_day(text, reader),
             sun_hours: self.sun_hours(),
+            sun_from_h: sun.and_then(|clock| clock.from_h),
+            sun_until_h: sun.and_then(|clock| clock.until_h),
+            someone_else: self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse),
             emergency: reader.gazetteer.emergency(text, reader.known),
             corrects: false,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),

@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
 /// A message's meaning, and how sure we are of it.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 pub struct Reading {
     pub kind: Kind,
     /// Other kinds asked for in the same message.
@@ -108,6 +108,14 @@ pub struct Reading {
     /// Hours of sun that were told of a bed.
     #[serde(default)]
     pub sun_hours: Option<f64>,
+    /// Hours of the clock from and until which a bed was told to have sun; sunrise and sunset where unsaid.
+    #[serde(default)]
+    pub sun_from_h: Option<f64>,
+    #[serde(default)]
+    pub sun_until_h: Option<f64>,
+    /// Someone else's place is named, which the asker may not see.
+    #[serde(default)]
+    pub someone_else: bool,
     /// Someone is hurt or may be.
     #[serde(default)]
     pub emergency: Option<Emergency>,
@@ -165,4 +173,12 @@ pub struct Measured {
     pub width: Option<Written>,
     pub depth: Option<Written>,
     pub diameter: Option<Written>,
+}
+
+impl Reading {
+    /// A reading that nobody wrote: of a kind, about nothing yet.
+    #[must_use]
+    pub fn blank(kind: Kind, language: Language) -> Self {
+        Self { kind, language, sureness: 1.0, ..Self::default() }
+    }
 }

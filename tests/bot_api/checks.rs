@@ -37,6 +37,8 @@ pub fn problems(method: &str, body: &Value) -> Vec<String> {
         "getUpdates" => (&[], &["offset", "limit", "timeout", "allowed_updates"]),
         "deleteWebhook" => (&[], &["drop_pending_updates"]),
         "sendMessage" => (&["chat_id", "text"], &["reply_markup", "reply_parameters", "link_preview_options"]),
+        "editMessageText" => (&["chat_id", "message_id", "text"], &["reply_markup", "link_preview_options"]),
+        "sendPhoto" => (&["chat_id", "photo"], &["caption", "reply_markup", "reply_parameters"]),
         "copyMessage" => (&["chat_id", "from_chat_id", "message_id"], &[]),
         "sendDocument" => (&["chat_id", "document"], &[]),
         "answerCallbackQuery" => (&["callback_query_id"], &["text", "show_alert"]),
@@ -75,7 +77,9 @@ fn field(method: &str, name: &str, value: &Value) -> Option<String> {
         "limit" => within(1, 100),
         "timeout" => within(0, 50),
         "message_id" => within(1, i64::from(i32::MAX)),
-        "text" if method == "sendMessage" => text(value, 1, 4096),
+        "text" if method == "sendMessage" || method == "editMessageText" => text(value, 1, 4096),
+        "caption" => text(value, 0, 1024),
+        "photo" => photo(value),
         "text" => text(value, 0, 200),
         "callback_query_id" => text(value, 1, 64),
         "allowed_updates" => {
@@ -109,6 +113,25 @@ fn text(value: &Value, low: usize, high: usize) -> Option<String> {
         return Some("the text is empty".into());
     }
     (!(low..=high).contains(&units)).then(|| format!("{units} units long, {low} to {high} allowed"))
+}
+
+/// A photo that is uploaded: a file of at most 10 MB whose width and height add up to 10000 at most, one no more than
+/// twenty times the other.
+fn photo(value: &Value) -> Option<String> {
+    let bytes = value.get("bytes").and_then(Value::as_u64).unwrap_or(0);
+    let side = |name: &str| value.get(name).and_then(Value::as_u64).unwrap_or(0);
+    let (width, height) = (side("width"), side("height"));
+    if value.get("file_name").is_none() {
+        return Some("no file came with it".into());
+    }
+    if bytes == 0 || bytes > 10_000_000 {
+        return Some(format!("{bytes} bytes, 10 MB allowed"));
+    }
+    if width == 0 || height == 0 {
+        return Some("it is no PNG".into());
+    }
+    let (long, short) = (width.max(height), width.min(height));
+    (width + height > 10_000 || long > 20 * short).then(|| format!("{width} by {height} is not allowed"))
 }
 
 fn keyboard(value: &Value) -> Option<String> {

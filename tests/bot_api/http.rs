@@ -72,7 +72,12 @@ fn multipart(body: &[u8], boundary: &str) -> Value {
         };
         let content = content.trim_end_matches("\r\n").to_owned();
         let value = match named("filename") {
-            Some(file) => json!({"file_name": file, "text": content}),
+            Some(file) => match png(body, head) {
+                Some((bytes, width, height)) => {
+                    json!({"file_name": file, "bytes": bytes, "width": width, "height": height})
+                }
+                None => json!({"file_name": file, "text": content}),
+            },
             None => serde_json::from_str(&content).unwrap_or(Value::String(content)),
         };
         fields.insert(named(" name").unwrap_or_default(), value);
@@ -88,6 +93,23 @@ fn multipart(body: &[u8], boundary: &str) -> Value {
         }
     }
     Value::Object(fields)
+}
+
+/// The size of the PNG file whose part begins with this head: its bytes up to the end of the `IEND` chunk, and its
+/// width and height from `IHDR` (PNG specification, 2nd edition, 11.2.2).
+fn png(body: &[u8], head: &str) -> Option<(usize, u32, u32)> {
+    let from = position(body, head.trim_start().as_bytes())?;
+    let file = body.get(from..)?;
+    let start = position(file, b"\r\n\r\n")? + 4;
+    let file = file.get(start..)?;
+    let signed = file.starts_with(b"\x89PNG\r\n\x1a\n") && file.get(12..16) == Some(b"IHDR");
+    let number = |at: usize| Some(u32::from_be_bytes(file.get(at..at + 4)?.try_into().ok()?));
+    let end = position(file, b"IEND\xaeB`\x82")? + 8;
+    if signed { Some((end, number(16)?, number(20)?)) } else { None }
+}
+
+fn position(of: &[u8], what: &[u8]) -> Option<usize> {
+    of.windows(what.len()).position(|window| window == what)
 }
 
 pub fn write(stream: &mut TcpStream, status: u16, body: &str) -> io::Result<()> {

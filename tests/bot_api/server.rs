@@ -181,6 +181,27 @@ impl BotApi {
         number
     }
 
+    /// One photo of several sent together, in a chat, perhaps calling the bot by name.
+    pub fn sends_album_photo(&self, chat: i64, person: i64, album: &str, caption: Option<&str>) -> i64 {
+        let photo = json!([{"file_id": "a", "file_unique_id": "b", "width": 90, "height": 60, "file_size": 900}]);
+        let mut more = json!({"photo": photo, "media_group_id": album});
+        if let Some(caption) = caption {
+            more["caption"] = json!(caption);
+        }
+        let (number, message) = self.message(chat, person, &more);
+        self.update("message", &message);
+        number
+    }
+
+    /// The caption of a photo is put right.
+    pub fn edits_caption(&self, person: i64, number: i64, caption: &str) {
+        let photo = json!([{"file_id": "a", "file_unique_id": "b", "width": 90, "height": 60, "file_size": 900}]);
+        let more = json!({"photo": photo, "caption": caption, "edit_date": MORNING + 60});
+        let (_, mut message) = self.message(person, person, &more);
+        message["message_id"] = json!(number);
+        self.update("edited_message", &message);
+    }
+
     /// Someone presses a button under a message.
     pub fn presses(&self, person: i64, under: &Sent, data: &str) {
         let id = {
@@ -365,6 +386,19 @@ fn carry_out(method: &str, body: &Value, shared: &(Mutex<State>, Condvar)) -> (u
             }
             ok(&arrive(&mut state, chat, text, body))
         }
+        "editMessageText" => edited(&mut state, chat, body),
+        "sendPhoto" => {
+            let caption = body.get("caption").and_then(Value::as_str).unwrap_or_default().to_owned();
+            let mut message = arrive(&mut state, chat, &caption, body);
+            let fields = message.as_object_mut().unwrap();
+            fields.remove("text");
+            let size = |name: &str| body["photo"][name].clone();
+            let photo = json!([{"file_id": "p", "file_unique_id": "q", "width": size("width"),
+                "height": size("height"), "file_size": size("bytes")}]);
+            fields.insert("photo".into(), photo);
+            fields.insert("caption".into(), json!(caption));
+            ok(&message)
+        }
         "sendDocument" => {
             let text = body["document"]["text"].as_str().unwrap_or_default().to_owned();
             let mut message = arrive(&mut state, chat, &text, body);
@@ -400,13 +434,36 @@ fn carry_out(method: &str, body: &Value, shared: &(Mutex<State>, Condvar)) -> (u
     }
 }
 
-fn arrive(state: &mut State, chat: i64, text: &str, body: &Value) -> Value {
-    state.next_message += 1;
-    let number = state.next_message;
+/// A message that stands in a chat says something else now; it arrives once more, under its own number.
+fn edited(state: &mut State, chat: i64, body: &Value) -> (u16, String) {
+    let number = body.get("message_id").and_then(Value::as_i64).unwrap_or_default();
+    let text = body.get("text").and_then(Value::as_str).unwrap_or_default().to_owned();
+    let standing = state.sent.iter().rev().find(|sent| sent.chat == chat && sent.number == number).cloned();
+    let Some(standing) = standing else { return refused(400, "Bad Request: message to edit not found") };
+    let buttons = buttons_of(body);
+    if standing.text == text && standing.buttons == buttons {
+        let unchanged = "Bad Request: message is not modified: specified new message content and reply markup are \
+            exactly the same as a current content and reply markup of the message";
+        return refused(400, unchanged);
+    }
+    state.sent.push(Sent { text: text.clone(), buttons, body: body.clone(), ..standing });
+    ok(&json!({"message_id": number, "date": MORNING, "edit_date": MORNING + 1, "text": text,
+        "chat": {"id": chat, "type": "private", "first_name": "x"},
+        "from": {"id": 1, "is_bot": true, "first_name": "Roof", "username": "roof_test_bot"}}))
+}
+
+/// What stands on each button of a call, and its data.
+fn buttons_of(body: &Value) -> Vec<(String, String)> {
     let rows = body["reply_markup"]["inline_keyboard"].as_array().cloned().unwrap_or_default();
     let buttons = rows.iter().filter_map(Value::as_array).flatten();
     let said = |button: &Value, key: &str| button[key].as_str().unwrap_or_default().to_owned();
-    let buttons = buttons.map(|button| (said(button, "text"), said(button, "callback_data"))).collect();
+    buttons.map(|button| (said(button, "text"), said(button, "callback_data"))).collect()
+}
+
+fn arrive(state: &mut State, chat: i64, text: &str, body: &Value) -> Value {
+    state.next_message += 1;
+    let number = state.next_message;
+    let buttons = buttons_of(body);
     let reply_to = body["reply_parameters"]["message_id"].as_i64();
     state.sent.push(Sent { chat, number, text: text.to_owned(), buttons, reply_to, body: body.clone() });
     let place = if chat < 0 {

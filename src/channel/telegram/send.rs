@@ -3,17 +3,20 @@
 use super::Line;
 use super::fault::Fault;
 use super::pace::Pace;
-use crate::desk::reception::{Content, Letter, Outbox};
+use crate::desk::reception::{Content, Label, Letter, Outbox};
 use chrono::{TimeDelta, Utc};
 use std::collections::BTreeSet;
 use std::time::{Duration, Instant};
-use teloxide::RequestError;
-use teloxide::payloads::{CopyMessage, DeleteMyCommandsSetters, SendMessageSetters, SetMyCommandsSetters};
+use teloxide::payloads::{
+    CopyMessage, DeleteMyCommandsSetters, EditMessageTextSetters, SendMessageSetters, SendPhotoSetters,
+    SetMyCommandsSetters,
+};
 use teloxide::prelude::Requester;
 use teloxide::types::{
     BotCommand, BotCommandScope, CallbackQueryId, ChatId, InlineKeyboardButton, InlineKeyboardMarkup, InputFile,
     LinkPreviewOptions, MessageId, Recipient, ReplyParameters,
 };
+use teloxide::{ApiError, RequestError};
 use tokio::task::JoinSet;
 
 /// So many calls run beside each other.
@@ -127,10 +130,22 @@ async fn send(bot: &teloxide::Bot, letter: &Letter) -> Result<Option<i32>, Reque
         Content::Text { text, buttons, reply_to } => {
             let mut call = bot.send_message(chat, text).link_preview_options(no_preview());
             if !buttons.is_empty() {
-                let row = |label: &crate::desk::reception::Label| {
-                    [InlineKeyboardButton::callback(label.text.clone(), label.token.clone())]
-                };
-                call = call.reply_markup(InlineKeyboardMarkup::new(buttons.iter().map(row)));
+                call = call.reply_markup(keyboard(buttons));
+            }
+            if let Some(message) = reply_to {
+                call = call.reply_parameters(ReplyParameters::new(MessageId(*message)).allow_sending_without_reply());
+            }
+            call.await.map(|message| Some(message.id.0))
+        }
+        Content::Edit { message, text, buttons } => edit(bot, chat, *message, text, buttons).await,
+        Content::Picture { png, caption, buttons, reply_to } => {
+            let file = InputFile::memory(png.0.clone()).file_name("picture.png");
+            let mut call = bot.send_photo(chat, file);
+            if !caption.is_empty() {
+                call = call.caption(caption);
+            }
+            if !buttons.is_empty() {
+                call = call.reply_markup(keyboard(buttons));
             }
             if let Some(message) = reply_to {
                 call = call.reply_parameters(ReplyParameters::new(MessageId(*message)).allow_sending_without_reply());
@@ -157,6 +172,45 @@ async fn send(bot: &teloxide::Bot, letter: &Letter) -> Result<Option<i32>, Reque
             let all = commands.iter().map(|(word, says)| BotCommand::new(word, says));
             bot.set_my_commands(all).scope(scope).await.map(|_| None)
         }
+    }
+}
+
+/// Buttons in their rows.
+fn keyboard(buttons: &[Label]) -> InlineKeyboardMarkup {
+    let mut rows: Vec<Vec<InlineKeyboardButton>> = Vec::new();
+    for label in buttons {
+        let button = InlineKeyboardButton::callback(label.text.clone(), label.token.clone());
+        match rows.last_mut() {
+            Some(row) if label.beside => row.push(button),
+            _ => rows.push(vec![button]),
+        }
+    }
+    InlineKeyboardMarkup::new(rows)
+}
+
+/// Changes a message of ours. One that says this already is as good; one that can be changed no more is written anew.
+async fn edit(
+    bot: &teloxide::Bot,
+    chat: ChatId,
+    message: i32,
+    text: &str,
+    buttons: &[Label],
+) -> Result<Option<i32>, RequestError> {
+    // Without a keyboard of its own the message loses the one it had.
+    let call = bot.edit_message_text(chat, MessageId(message), text).link_preview_options(no_preview());
+    let call = if buttons.is_empty() { call } else { call.reply_markup(keyboard(buttons)) };
+    match call.await {
+        Ok(_) | Err(RequestError::Api(ApiError::MessageNotModified)) => Ok(None),
+        Err(RequestError::Api(
+            ApiError::MessageToEditNotFound | ApiError::MessageCantBeEdited | ApiError::MessageIdInvalid,
+        )) => {
+            let mut call = bot.send_message(chat, text).link_preview_options(no_preview());
+            if !buttons.is_empty() {
+                call = call.reply_markup(keyboard(buttons));
+            }
+            call.await.map(|message| Some(message.id.0))
+        }
+        Err(fault) => Err(fault),
     }
 }
 

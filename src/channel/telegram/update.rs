@@ -68,7 +68,8 @@ fn what(message: &Message, bot: Option<&str>) -> (What, bool) {
         || message.document().is_some();
     if media {
         let (caption, named) = without_name(message.caption().unwrap_or_default(), bot);
-        return (What::Media { caption }, named);
+        let album = message.media_group_id().map(|album| album.0.clone());
+        return (What::Media { caption, album }, named);
     }
     (What::Other, false)
 }
@@ -177,7 +178,7 @@ mod tests {
         assert_eq!(place.what, What::Place { latitude_deg: 21.1, longitude_deg: 79.0 });
         let photo = json!([{"file_id": "a", "file_unique_id": "b", "width": 1, "height": 1, "file_size": 1}]);
         let picture = read("message", message(json!({"photo": photo, "caption": "spots"})));
-        assert_eq!(picture.what, What::Media { caption: "spots".into() });
+        assert_eq!(picture.what, What::Media { caption: "spots".into(), album: None });
         let bot = json!({"id": 1, "is_bot": true, "first_name": "Roof"});
         let member = json!({"chat": {"id": 5, "type": "private", "first_name": "M"}, "from": from, "date": 1,
             "old_chat_member": {"user": bot, "status": "member"},

@@ -46,6 +46,9 @@ pub enum What {
     /// A picture, a voice, a file: nothing we can read but its caption.
     Media {
         caption: String,
+        /// The album that it is part of.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        album: Option<String>,
     },
     /// The person shut us out.
     Left,

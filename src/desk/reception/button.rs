@@ -1,5 +1,6 @@
 //! What stands behind a button: a slip in the store that only its owner may use.
 
+use super::tap::Tap;
 use crate::garden::{SiteId, Slip, StoreError};
 use chrono::{DateTime, TimeDelta, Utc};
 use serde::{Deserialize, Serialize};
@@ -29,10 +30,14 @@ pub enum Does {
     Show(String),
     /// A site lies here.
     Place { site: SiteId, latitude_deg: f64, longitude_deg: f64 },
+    /// Draws the answer to this state of the conversation.
+    Picture { state: serde_json::Value },
     /// All that is kept about the person goes.
     Forget,
     /// Nothing is done.
     Leave,
+    /// A button of the crew's work.
+    Crew(Tap),
 }
 
 impl Slip for Button {

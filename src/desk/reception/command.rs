@@ -6,7 +6,7 @@ use super::letter::Content;
 use super::menu::menu;
 use super::turn::{Turn, language_of};
 use crate::desk::reception::button::token;
-use crate::garden::rights::{may_manage, may_see_questions};
+use crate::garden::rights::{may_go_round, may_manage, may_see_questions};
 use crate::garden::{Change, Person, PersonId, Role, SiteId, Slip, Speaks, Store, StoreError};
 use crate::script::Language;
 use crate::wording::filled;
@@ -19,11 +19,26 @@ impl Turn<'_> {
         // In some chats the bot's name stands behind the command.
         let word = word.split('@').next().unwrap_or_default().to_lowercase();
         let rest = rest.trim();
+        // Whoever gives a command is past what was asked.
+        self.await_nothing()?;
         match word.as_str() {
-            "start" if !rest.is_empty() => self.redeem(rest),
-            "start" => self.hello(),
+            "start" if !rest.is_empty() => match Self::token_of_bed(rest) {
+                Some(token) => self.open_bed(token),
+                None => self.redeem(rest),
+            },
+            "start" => {
+                self.hello()?;
+                // What the menu offers may be more than it was when they came in.
+                if self.person.is_some() {
+                    self.send_menu();
+                }
+                Ok(())
+            }
             "help" => {
                 self.say("bot-help", &[]);
+                if may_go_round(self.person.as_ref()) {
+                    self.say("crew-help", &[]);
+                }
                 Ok(())
             }
             "questions" => self.list_questions(),
@@ -31,6 +46,12 @@ impl Turn<'_> {
             "people" => self.people(),
             "remove" => self.remove(rest),
             "language" => self.choose_language(rest),
+            "round" => self.round(rest),
+            "visits" => self.list_visits(),
+            "note" => self.notes_of_today(),
+            "newsite" => self.new_site(rest, None),
+            "codes" => self.list_codes(rest),
+            "newcode" => self.new_code(rest),
             "me" => self.show_kept(),
             "export" => self.export(),
             "forget" => self.ask_to_forget(),

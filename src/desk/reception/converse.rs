@@ -24,7 +24,7 @@ impl Turn<'_> {
         if self.arrival.edited {
             self.take_back()?;
         }
-        let at = self.arrival.at;
+        let at = self.moment();
         self.memory.strangers.retain(|_, (_, said)| at - *said <= REMEMBERED);
         let before = self.memory.strangers.get(&self.arrival.chat).map(|(reading, _)| reading.clone());
         let desk = Desk::new(self.house, self.sheet, self.forecast)
@@ -41,8 +41,10 @@ impl Turn<'_> {
             strangers.insert(self.arrival.chat, (reading, at));
         }
         self.speaks(&reply)?;
-        self.reply_out(&reply)?;
-        let new: Vec<Change> = self.sheet.changes().into_iter().filter(|change| !known.contains(change)).collect();
+        let mut new: Vec<Change> = self.sheet.changes().into_iter().filter(|change| !known.contains(change)).collect();
+        if !self.holds_bed(&mut new)? {
+            self.reply_out(&reply)?;
+        }
         let told = Told::of(self.arrival, self.now.with_timezone(&Utc), self.store, &new)?;
         if let Some(told) = told {
             self.sheet.write(vec![told.put()?])?;
@@ -92,6 +94,7 @@ impl Turn<'_> {
             let does = Does::Show(format!("{working}\n{cautions}").trim_end().to_owned());
             buttons.push(self.button(&label, does)?);
         }
+        buttons.extend(self.picture_button(reply, state.as_ref())?);
         self.text_out(&reply.text, buttons, state.map(Follow::Said));
         Ok(())
     }
@@ -106,8 +109,11 @@ impl Turn<'_> {
     }
 
     /// A picture or a voice: a person of the crew looks at it.
-    pub fn media(&mut self, caption: &str) -> Result<(), StoreError> {
-        let Some(person) = &self.person else {
+    pub fn media(&mut self, caption: &str, album: Option<&str>) -> Result<(), StoreError> {
+        if self.more_of_album(album, caption)? {
+            return Ok(());
+        }
+        let Some(person) = self.asker()? else {
             self.say("bot-media-stranger", &[]);
             return Ok(());
         };
@@ -117,6 +123,7 @@ impl Turn<'_> {
         let question = Question::asked(who, self.now.with_timezone(&Utc), &text, Some(said.clone()));
         let question = question.map_err(|fault| StoreError::Failed(fault.to_string()))?;
         self.sheet.write(vec![Change::put(question.clone())])?;
+        self.album_asks(album, &question)?;
         self.text_out(&said, Vec::new(), None);
         let copy = Content::Copy { from_chat: self.arrival.chat, message: self.arrival.message };
         self.hand_over(&question, Some((copy, caption)))

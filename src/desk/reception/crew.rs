@@ -35,13 +35,15 @@ impl Turn<'_> {
             language: self.language,
         };
         self.sheet.write(vec![asked.put()?])?;
-        let sites = self.person.as_ref().map(|person| person.sites.clone()).unwrap_or_default();
+        let asker = self.asker()?;
+        let sites = asker.as_ref().map(|person| person.sites.clone()).unwrap_or_default();
+        let question = &self.asked_by(question, asker.as_ref())?;
         for (card, person) in self.crew(&sites)? {
             if question.person.as_ref() == Some(&person.id) {
                 continue;
             }
             let phrases = self.house.phrases(language_of(Some(&person), &card));
-            let name = self.name_of(self.person.as_ref(), language_of(Some(&person), &card));
+            let name = self.name_of(asker.as_ref(), language_of(Some(&person), &card));
             let (key, text) = match &media {
                 Some((copy, caption)) => {
                     self.write(card.chat, copy.clone(), Some(Follow::Question(question.id.clone())));
@@ -55,6 +57,30 @@ impl Turn<'_> {
             self.text_to(card.chat, &format!("{}\n\n{how}", asks.trim_end()), Vec::new(), None, Some(follow));
         }
         Ok(())
+    }
+
+    /// Whoever speaks: in a group, where nobody is known to the others, the account tells who it is to the crew.
+    pub fn asker(&self) -> Result<Option<Person>, StoreError> {
+        if self.person.is_some() || !self.arrival.group {
+            return Ok(self.person.clone());
+        }
+        // A private chat has the number of its account.
+        match Card::of_chat(self.sheet, self.arrival.from)? {
+            Some(card) => self.sheet.person(&card.person),
+            None => Ok(None),
+        }
+    }
+
+    /// A question asked in a group is its asker's, so that the gardeners of their roofs may answer it.
+    fn asked_by(&mut self, question: &Question, asker: Option<&Person>) -> Result<Question, StoreError> {
+        let question = match (&question.person, asker) {
+            (None, Some(asker)) => Question { person: Some(asker.id.clone()), ..question.clone() },
+            _ => question.clone(),
+        };
+        if self.arrival.group {
+            self.sheet.write(vec![Change::put(question.clone())])?;
+        }
+        Ok(question)
     }
 
     /// A reply to a question's letter goes to whoever asked.

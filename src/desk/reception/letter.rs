@@ -38,6 +38,23 @@ pub enum Content {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         reply_to: Option<i32>,
     },
+    /// A message of ours that stands there already says this now.
+    Edit {
+        message: i32,
+        text: String,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        buttons: Vec<Label>,
+    },
+    /// A picture with words and buttons below it.
+    Picture {
+        png: super::picture::Png,
+        #[serde(default, skip_serializing_if = "String::is_empty")]
+        caption: String,
+        #[serde(default, skip_serializing_if = "Vec::is_empty")]
+        buttons: Vec<Label>,
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        reply_to: Option<i32>,
+    },
     /// Another chat's message, shown here too.
     Copy {
         from_chat: i64,
@@ -62,6 +79,9 @@ pub enum Content {
 pub struct Label {
     pub text: String,
     pub token: String,
+    /// In one row with the button before it.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub beside: bool,
 }
 
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

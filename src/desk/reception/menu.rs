@@ -6,9 +6,18 @@ use crate::garden::Role;
 use crate::script::Language;
 use crate::wording::filled;
 
+/// Those who go round.
+const CREW: &[Role] = &[Role::Owner, Role::Gardener];
+
 /// Every command: its word, its phrase, and who has it.
-const COMMANDS: [(&str, &str, &[Role]); 9] = [
+const COMMANDS: [(&str, &str, &[Role]); 15] = [
     ("help", "bot-menu-help", &[]),
+    ("round", "menu-round", CREW),
+    ("note", "menu-note", CREW),
+    ("newsite", "menu-newsite", CREW),
+    ("codes", "menu-codes", CREW),
+    ("newcode", "menu-newcode", CREW),
+    ("visits", "menu-visits", &[Role::Owner]),
     ("questions", "bot-menu-questions", &[Role::Owner, Role::Gardener]),
     ("invite", "bot-menu-invite", &[Role::Owner]),
     ("people", "bot-menu-people", &[Role::Owner]),

@@ -3,29 +3,47 @@
 //! Whatever one arrival changes (records, the conversation, letters, the note that it was answered) is
 //! worked out on a sheet over the store and written in one go: it happens wholly, or again from the start.
 
+mod album;
 mod alerts;
 mod arrival;
+mod awaits;
+mod bed_card;
+mod bed_records;
 mod button;
 mod card;
 mod command;
 mod converse;
 mod crew;
+mod crew_words;
 mod digest;
+mod draft;
 mod invite;
+mod label;
 mod letter;
 mod menu;
 mod outbox;
 mod own_data;
+mod picture;
 mod place;
+mod round;
+mod round_steps;
+mod sight;
+mod site_card;
 mod sweep;
+mod tap;
+mod traces;
 mod turn;
 mod undo;
+mod visit;
+mod visit_note;
 mod visits;
 
 pub use arrival::{Arrival, What};
 pub use invite::Invite;
+pub use label::{bed_codes, revoke_code};
 pub use letter::{Content, Follow, Label, Letter};
 pub use outbox::Outbox;
+pub use picture::{Drawing, Png};
 pub use sweep::Waiting;
 
 use super::house::House;
@@ -46,6 +64,8 @@ pub struct Reception {
     store: Arc<dyn Store>,
     forecast: RwLock<Option<Arc<Forecast>>>,
     memory: Mutex<Memory>,
+    /// Draws answers, where a drawing was handed in.
+    drawing: RwLock<Option<Arc<Drawing>>>,
 }
 
 /// What is known only while the program runs.
@@ -67,12 +87,17 @@ impl Reception {
     pub fn open(house: Arc<House>, store: Arc<dyn Store>) -> Result<Self, StoreError> {
         let next_letter = Letter::all(store.as_ref())?.last().map_or(1, |letter| letter.id + 1);
         let memory = Mutex::new(Memory { next_letter, ..Memory::default() });
-        Ok(Self { house, store, forecast: RwLock::new(None), memory })
+        Ok(Self { house, store, forecast: RwLock::new(None), memory, drawing: RwLock::new(None) })
     }
 
     /// The weather that answers rest on from now on.
     pub fn set_forecast(&self, forecast: Option<Forecast>) {
         *self.forecast.write().unwrap_or_else(PoisonError::into_inner) = forecast.map(Arc::new);
+    }
+
+    /// How answers are drawn from now on.
+    pub fn set_drawing(&self, drawing: Arc<Drawing>) {
+        *self.drawing.write().unwrap_or_else(PoisonError::into_inner) = Some(drawing);
     }
 
     /// The name under which the bot is found.
@@ -152,7 +177,8 @@ impl Reception {
         let next_letter = memory.next_letter;
         let mut turn =
             Turn::begin(&self.house, self.store.as_ref(), &sheet, forecast.as_deref(), &mut memory, arrival, now)?;
-        let done = work(&mut turn);
+        turn.drawing = self.drawing.read().unwrap_or_else(PoisonError::into_inner).clone();
+        let done = work(&mut turn).and_then(|()| turn.note_visits());
         let letters = std::mem::take(&mut turn.letters);
         let written = done.and_then(|()| {
             let mut changes = letters.iter().map(Slip::put).collect::<Result<Vec<_>, _>>()?;
@@ -237,4 +263,8 @@ impl Reception {
 }
 
 #[cfg(test)]
+mod crew_tests;
+#[cfg(test)]
 mod tests;
+#[cfg(test)]
+mod told_tests;

@@ -58,6 +58,10 @@ impl Turn<'_> {
                 lines.push(self.phrase(key, &[("count", &count.to_string())]));
             }
         }
+        let visits = super::traces::visits_by(self.sheet, &person.id)?.len();
+        if visits > 0 {
+            lines.push(self.phrase("bot-keep-visits", &[("count", &visits.to_string())]));
+        }
         lines.push(self.phrase("bot-keep-how", &[]));
         self.text_out(&lines.join("\n"), Vec::new(), None);
         Ok(())
@@ -70,8 +74,10 @@ impl Turn<'_> {
         let questions = self.questions_of(&person)?;
         let conversation = self.sheet.conversation(&person.id)?;
         let sent: Vec<Sent> = Sent::all(self.sheet)?.into_iter().filter(|sent| sent.chat == card.chat).collect();
+        let visits = super::traces::visits_by(self.sheet, &person.id)?;
         let rest = json!({
             "person": person, "chat": card, "conversation": conversation, "questions": questions, "answers": sent,
+            "visits": visits,
         });
         let rest = serde_json::to_string_pretty(&rest).map_err(|fault| StoreError::Failed(fault.to_string()))?;
         let chat = self.arrival.chat;
@@ -113,6 +119,7 @@ impl Turn<'_> {
         let store = self.sheet;
         let mut changes = vec![Change::remove(person.clone())];
         changes.extend(store.conversation(&person.id)?.map(Change::remove));
+        changes.extend(super::traces::of_person(store, &person.id)?);
         for invite in Invite::all(store)?.iter().filter(|invite| invite.person.as_ref() == Some(&person.id)) {
             changes.push(invite.taken_away()?);
         }
@@ -152,6 +159,7 @@ impl Turn<'_> {
         for alerted in Alerted::all(store)?.iter().filter(|alerted| alerted.is_of(chat)) {
             changes.push(alerted.taken_away()?);
         }
+        changes.extend(super::traces::of_the_crews_work(store, chat)?);
         changes.extend(questions.into_iter().map(Change::remove));
         store.write(changes)
     }

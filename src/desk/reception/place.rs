@@ -1,8 +1,9 @@
 //! A place sent from a phone: where a site lies, once someone who may say so has confirmed it.
 
 use super::button::Does;
+use super::tap::{Step, Tap};
 use super::turn::Turn;
-use crate::garden::rights::may_place_site;
+use crate::garden::rights::{may_add_site, may_place_site};
 use crate::garden::{Change, SiteId, Store, StoreError};
 
 impl Turn<'_> {
@@ -14,7 +15,11 @@ impl Turn<'_> {
         }
         let mut sites = self.sheet.sites()?;
         sites.retain(|site| may_place_site(self.person.as_ref(), &site.id));
-        if sites.is_empty() || !(-90.0..=90.0).contains(&latitude_deg) || !(-180.0..=180.0).contains(&longitude_deg) {
+        let crew = may_add_site(self.person.as_ref());
+        if sites.is_empty() && !crew
+            || !(-90.0..=90.0).contains(&latitude_deg)
+            || !(-180.0..=180.0).contains(&longitude_deg)
+        {
             self.say("bot-place-not-yours", &[]);
             return Ok(());
         }
@@ -22,6 +27,14 @@ impl Turn<'_> {
         for site in sites {
             let does = Does::Place { site: site.id.clone(), latitude_deg, longitude_deg };
             buttons.push(self.button(&site.name, does)?);
+        }
+        if crew {
+            let start = Tap::Round(Step::From { latitude_deg, longitude_deg });
+            let site = Tap::NewSite { position: Some((latitude_deg, longitude_deg)) };
+            for (key, tap) in [("place-button-new", site), ("place-button-round", start)] {
+                let says = self.phrase(key, &[]);
+                buttons.push(self.button(&says, Does::Crew(tap))?);
+            }
         }
         let no = self.phrase("bot-button-no", &[]);
         buttons.push(self.button(&no, Does::Leave)?);

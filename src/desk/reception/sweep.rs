@@ -82,6 +82,7 @@ impl Reception {
         for alerted in Alerted::all(store)?.iter().filter(|alerted| old(alerted.at, Alerted::KEPT)) {
             changes.push(alerted.taken_away()?);
         }
+        changes.extend(super::traces::old(store, now)?);
         for letter in Letter::all(store)? {
             if letter.state == State::Failed && old(letter.written, FAILED_KEPT) {
                 changes.push(letter.taken_away()?);

@@ -13,20 +13,20 @@ use chrono::{DateTime, FixedOffset, TimeDelta, Utc};
 use std::collections::BTreeSet;
 use std::sync::{Arc, OnceLock};
 
-fn house() -> Arc<House> {
+pub fn house() -> Arc<House> {
     static HOUSE: OnceLock<Arc<House>> = OnceLock::new();
     HOUSE.get_or_init(|| Arc::new(House::open(&Files::embedded()).unwrap())).clone()
 }
 
-fn moment(text: &str) -> DateTime<FixedOffset> {
+pub fn moment(text: &str) -> DateTime<FixedOffset> {
     text.parse().unwrap()
 }
 
-fn morning() -> DateTime<FixedOffset> {
+pub fn morning() -> DateTime<FixedOffset> {
     moment("2026-05-18T08:00:00+05:30")
 }
 
-fn site(id: &str) -> Site {
+pub fn site(id: &str) -> Site {
     let garden = format!(
         "[[sites]]\nid = \"{id}\"\nname = \"{id}\"\nlatitude = 21.1\nlongitude = 79.0\nelevation_m = 310\ntimezone = \"Asia/Kolkata\"\n"
     );
@@ -36,18 +36,18 @@ fn site(id: &str) -> Site {
     read.sites.pop().unwrap()
 }
 
-fn person(id: &str, role: Role, sites: &[&str]) -> Person {
+pub fn person(id: &str, role: Role, sites: &[&str]) -> Person {
     let sites = sites.iter().map(|id| SiteId::new(id).unwrap()).collect();
     Person { id: PersonId::new(id).unwrap(), name: id.into(), role, sites, speaks: None }
 }
 
-fn card(chat: i64, id: &str) -> Card {
+pub fn card(chat: i64, id: &str) -> Card {
     let (person, since) = (PersonId::new(id).unwrap(), morning().with_timezone(&Utc));
     Card { chat, person, language: Language::En, since, blocked: false }
 }
 
 /// Owner 1, gardener 2 of roof "a", client 3 of "a", client 4 of "b".
-fn crew() -> (Arc<dyn Store>, Reception) {
+pub fn crew() -> (Arc<dyn Store>, Reception) {
     let store: Arc<dyn Store> = Arc::new(Overlay::in_memory());
     let mut changes = vec![Change::put(site("a")), Change::put(site("b"))];
     let people = [
@@ -65,7 +65,7 @@ fn crew() -> (Arc<dyn Store>, Reception) {
     (store, reception)
 }
 
-fn arrival(number: u32, chat: i64, what: What) -> Arrival {
+pub fn arrival(number: u32, chat: i64, what: What) -> Arrival {
     Arrival {
         number,
         chat,
@@ -82,7 +82,7 @@ fn arrival(number: u32, chat: i64, what: What) -> Arrival {
     }
 }
 
-fn letters(store: &dyn Store) -> Vec<(i64, String)> {
+pub fn letters(store: &dyn Store) -> Vec<(i64, String)> {
     let text = |letter: Letter| match letter.content {
         Content::Text { text, .. } => (letter.chat, text),
         other => (letter.chat, format!("{other:?}")),
@@ -91,7 +91,7 @@ fn letters(store: &dyn Store) -> Vec<(i64, String)> {
 }
 
 /// What a chat is told for a text; the letters are taken away afterwards.
-fn told(store: &dyn Store, reception: &Reception, number: u32, chat: i64, text: &str) -> Vec<(i64, String)> {
+pub fn told(store: &dyn Store, reception: &Reception, number: u32, chat: i64, text: &str) -> Vec<(i64, String)> {
     reception.answer(&arrival(number, chat, What::Text(text.into())), morning()).unwrap();
     let told = letters(store);
     for letter in Letter::all(store).unwrap() {

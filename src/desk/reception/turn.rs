@@ -5,13 +5,16 @@ use super::arrival::{Arrival, What};
 use super::button::{Button, Does, token};
 use super::card::Card;
 use super::letter::{Content, Follow, Label, Letter, Sent, State, pieces};
+use super::picture::Drawing;
 use super::visits::Welcome;
 use crate::desk::house::House;
+use crate::desk::sky::Handed;
 use crate::garden::{Change, Conversation, Overlay, Person, Slip, Speaks, Store, StoreError};
 use crate::script::Language;
 use crate::weather::Forecast;
 use crate::wording::filled;
 use chrono::{DateTime, FixedOffset, Utc};
+use std::sync::Arc;
 
 /// All that one arrival is dealt with by; what it changes goes to the sheet and to the letters.
 pub struct Turn<'t> {
@@ -28,9 +31,15 @@ pub struct Turn<'t> {
     pub person: Option<Person>,
     pub language: Language,
     pub letters: Vec<Letter>,
+    pub drawing: Option<Arc<Drawing>>,
 }
 
 impl<'t> Turn<'t> {
+    /// The forecast that fixes the weather, where one was set.
+    pub fn handed(&self) -> Handed<'t> {
+        self.forecast.map_or(Handed::Nothing, Handed::Fixed)
+    }
+
     pub fn begin(
         house: &'t House,
         store: &'t dyn Store,
@@ -53,7 +62,8 @@ impl<'t> Turn<'t> {
         };
         let language = card.as_ref().map_or(app, |card| language_of(person.as_ref(), card));
         let letters = Vec::new();
-        Ok(Self { house, store, sheet, forecast, memory, arrival, now, card, person, language, letters })
+        let drawing = None;
+        Ok(Self { house, store, sheet, forecast, memory, arrival, now, card, person, language, letters, drawing })
     }
 
     pub fn run(&mut self) -> Result<(), StoreError> {
@@ -61,8 +71,15 @@ impl<'t> Turn<'t> {
             What::Left => return self.block(true),
             What::CameBack => return self.block(false),
             What::Other => return Ok(()),
+            // Of an album only one photo calls us by name.
+            What::Media { caption, album } if !self.arrival.addressed && !self.arrival.edited => {
+                return self.more_of_album(album.clone().as_deref(), &caption.clone()).map(|_| ());
+            }
             _ if !self.arrival.addressed => return Ok(()),
-            // A place that moves, a caption put right: only changed words are read again.
+            // A place that moves: only changed words are read again.
+            What::Media { caption, .. } if self.arrival.edited && !self.arrival.group => {
+                return self.caption_edited(&caption.clone());
+            }
             What::Place { .. } | What::Media { .. } if self.arrival.edited => return Ok(()),
             _ => {}
         }
@@ -89,8 +106,9 @@ impl<'t> Turn<'t> {
                 Some(command) => self.command(command),
                 None => self.text(&text),
             },
+            What::Place { latitude_deg, longitude_deg } if self.takes_place((latitude_deg, longitude_deg))? => Ok(()),
             What::Place { latitude_deg, longitude_deg } => self.place(latitude_deg, longitude_deg),
-            What::Media { caption } => self.media(&caption),
+            What::Media { caption, album } => self.media(&caption, album.as_deref()),
             What::Left | What::CameBack | What::Other => Ok(()),
         }
     }
@@ -103,6 +121,7 @@ impl<'t> Turn<'t> {
                 Ok(())
             }
             What::Text(text) if !text.starts_with('/') => self.converse(&text),
+            What::Media { caption, album } => self.media(&caption, album.as_deref()),
             _ => Ok(()),
         }
     }
@@ -125,6 +144,9 @@ impl<'t> Turn<'t> {
         if self.wishes("bot-words-me", text) {
             return self.show_kept();
         }
+        if self.crew_words(text)? || self.takes_words(text)? {
+            return Ok(());
+        }
         self.converse(text)
     }
 
@@ -133,11 +155,14 @@ impl<'t> Turn<'t> {
         let button = Button::find(self.sheet, token)?.filter(|button| button.chat == chat && button.owner == from);
         let Some(button) = button.filter(|button| self.now.with_timezone(&Utc) - button.made <= Button::GOOD_FOR)
         else {
-            self.say("bot-button-old", &[]);
+            // Pressed twice on the card that is open: the first press was taken.
+            if !self.is_open_card()? {
+                self.say("bot-button-old", &[]);
+            }
             return Ok(());
         };
-        // A "why" may be looked at again; anything else is done once.
-        if !matches!(button.does, Does::Show(_)) {
+        // A "why" and a picture may be looked at again; anything else is done once.
+        if !matches!(button.does, Does::Show(_) | Does::Picture { .. }) {
             self.sheet.write(vec![button.taken_away()?])?;
         }
         match button.does {
@@ -153,6 +178,8 @@ impl<'t> Turn<'t> {
             }
             Does::Place { site, latitude_deg, longitude_deg } => self.set_place(&site, latitude_deg, longitude_deg),
             Does::Forget => self.forget(),
+            Does::Crew(tap) => self.tapped(tap),
+            Does::Picture { state } => self.picture(state),
             Does::Leave => {
                 self.say("bot-left-alone", &[]);
                 Ok(())
@@ -162,7 +189,7 @@ impl<'t> Turn<'t> {
 
     /// Takes the conversation back to where it stood.
     fn go_back_to(&mut self, state: serde_json::Value) -> Result<(), StoreError> {
-        let at = self.arrival.at;
+        let at = self.moment();
         match &self.person {
             Some(person) => {
                 let conversation = Conversation { person: person.id.clone(), at, state };
@@ -178,7 +205,7 @@ impl<'t> Turn<'t> {
     }
 
     /// Whether a text is one of a phrase's, in any language, whatever its case and stops.
-    fn wishes(&self, phrase: &str, text: &str) -> bool {
+    pub fn wishes(&self, phrase: &str, text: &str) -> bool {
         let bare = |text: &str| {
             let kept = text.chars().filter(|letter| !matches!(letter, '.' | '?' | '!' | '।' | ',' | '"'));
             kept.collect::<String>().to_lowercase().split_whitespace().collect::<Vec<_>>().join(" ")
@@ -261,7 +288,7 @@ impl<'t> Turn<'t> {
         let (chat, owner) = (self.arrival.chat, self.arrival.from);
         let button = Button { token: token.clone(), chat, owner, made, does };
         self.sheet.write(vec![button.put()?])?;
-        Ok(Label { text: text.to_owned(), token })
+        Ok(Label { text: text.to_owned(), token, beside: false })
     }
 }
 

@@ -24,11 +24,11 @@ impl Desk<'_> {
     pub fn look(&self, message: &Message) -> Result<Looked, StoreError> {
         let asker = message.from.as_ref().map(|id| self.store.person(id)).transpose()?.flatten();
         let before = self.before(asker.as_ref(), message.now)?;
-        let seen = seen(self.house, self.store, self.forecast, asker, message.now)?;
+        let seen = seen(self.house, self.store, self.handed, asker, message.now)?;
         let (reading, second) = self.read(message, &seen, before);
         let language = self.speaks.unwrap_or(reading.language);
-        let manner = Manner { language, devanagari_digits: reading.devanagari_digits, why: reading.why };
-        let facts = seen.facts(self.house, self.forecast, &reading);
+        let manner = Manner { language, devanagari_digits: reading.devanagari_digits, why: reading.why, short: false };
+        let facts = seen.facts(self.house, self.handed.any(), &reading);
         let first = answer(&reading, &facts);
         let answer = match &second {
             Some(second) => first.joined(answer(second, &facts)),
@@ -63,7 +63,7 @@ impl Desk<'_> {
         now: DateTime<FixedOffset>,
     ) -> Result<Looked, StoreError> {
         let asker = from.map(|id| self.store.person(id)).transpose()?.flatten();
-        let seen = seen(self.house, self.store, self.forecast, asker, now)?;
+        let seen = seen(self.house, self.store, self.handed, asker, now)?;
         let today = seen.now.date_naive();
         let reading = Reading { days: vec![(today, until.max(today))], ..self.unsaid(Kind::Due, &seen) };
         Ok(self.looked(seen, &reading))
@@ -76,7 +76,7 @@ impl Desk<'_> {
         now: DateTime<FixedOffset>,
     ) -> Result<Option<(Seen<'_>, Vec<BedId>)>, StoreError> {
         let asker = from.map(|id| self.store.person(id)).transpose()?.flatten();
-        let mut seen = seen(self.house, self.store, self.forecast, asker, now)?;
+        let mut seen = seen(self.house, self.store, self.handed, asker, now)?;
         // Its neighbours are left out, so that its beds are called by their names alone.
         seen.sites.retain(|facts| facts.site.id == *site);
         let Some(here) = seen.sites.first() else { return Ok(None) };
@@ -87,8 +87,8 @@ impl Desk<'_> {
 
     fn looked(&self, seen: Seen<'_>, reading: &Reading) -> Looked {
         let language = self.speaks.unwrap_or(Language::En);
-        let manner = Manner { language, devanagari_digits: false, why: false };
-        let facts = seen.facts(self.house, self.forecast, reading);
+        let manner = Manner { language, devanagari_digits: false, why: false, short: false };
+        let facts = seen.facts(self.house, self.handed.any(), reading);
         Looked { answer: answer(reading, &facts), manner }
     }
 
