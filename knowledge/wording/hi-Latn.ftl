@@ -196,7 +196,7 @@ working-yield =
 mix-recipe = { $mix }, naapkar (taulkar nahi): { $parts }. Size batayein to litre mein hisaab mil jayega.
 mix-litres =
     { $count ->
-        [tue] { $bed }: dheeli mitti { $litres } lagegi; baithkar { $settled } reh jayegi.
+        [1] { $bed }: dheeli mitti { $litres } lagegi; baithkar { $settled } reh jayegi.
        *[other] { $bed }, { $count } nag: kul dheeli mitti { $litres } lagegi; baithkar { $settled } reh jayegi.
     }
 mix-parts = { $parts }.
@@ -669,7 +669,7 @@ working-nitrogen = { $day } se ab tak aur aage ek mahina: mitti aur khaad se { $
 
 load-bed =
     { $count ->
-        [tue] { $bed }, geela: paudhon samet { $mass }, aam paani dene ke baad kareeb { $usual }. Neeche ki slab par { $load } padta hai.
+        [1] { $bed }, geela: paudhon samet { $mass }, aam paani dene ke baad kareeb { $usual }. Neeche ki slab par { $load } padta hai.
        *[other] { $count } nag, { $bed }, geele: kul { $mass }, aam paani dene ke baad kareeb { $usual }. Har ek ke neeche ki slab par { $load } padta hai.
     }
 load-depth = Hamari halki mitti { $depth }, geeli: har square metre par { $mass } (har square foot par { $foot }), yaani { $load }; dhancha, paudhe aur log alag.
@@ -684,7 +684,7 @@ load-engineer = Is chhat ke liye engineer ki likhi limit { $limit } hai. Box ke 
 load-no-engineer = Is chhat ke liye engineer ka koi aankda likha nahi hai, isliye haan: bhari kuchh bhi rakhne se pehle poochhein.
 load-site =
     { $count ->
-        [tue] { $site } par do log aur boriyan aane ke din milakar: { $mass }.
+        [1] { $site } par do log aur boriyan aane ke din milakar: { $mass }.
        *[other] { $site } ke saare { $count } bed, do log, band naali aur boriyon tak milakar: { $mass }.
     }
 load-heaviest = { $parts }. Apni jagah par sabse bhari, { $bed }, neeche ki slab par { $load } daalta hai.
@@ -778,7 +778,7 @@ working-seed-weight = 1000 beej ka wazan { $grams } gram.
 working-seed-tray = Har square metre par { $grams } gram × { $area }.
 mix-all-beds =
     { $count ->
-        [tue] ek bed
+        [1] ek bed
        *[other] { $count } bed milakar
     }
 mix-blocks = { $material } dabi hui eenton mein aati hai: { $mass } phoolkar itni hoti hai, 5 kilo wali { $blocks }.
