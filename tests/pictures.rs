@@ -251,6 +251,19 @@ fn a_labels_code_says_its_link() {
     assert_eq!(read, expected);
 }
 
+/// No word of a label crosses the line where it is cut: cells of half the sheet's width and a quarter of its height.
+#[test]
+fn labels_keep_within_their_cuts() {
+    for Shown { name, picture } in all().iter().filter(|shown| shown.name.starts_with("labels")) {
+        let (wide, high) = ((picture.width - 96.0) / 2.0, (picture.height - 96.0) / 4.0);
+        let cell = |(x, y): (f64, f64)| (((x - 48.0) / wide).floor(), ((y - 48.0) / high).floor());
+        for placed in picture.texts() {
+            let (low, high) = placed.bounds();
+            assert_eq!(cell(low), cell(high), "{name}: {}", placed.text);
+        }
+    }
+}
+
 #[test]
 fn headings_keep_their_side() {
     for Shown { name, picture } in of(Language::En) {

@@ -207,7 +207,7 @@ working-yield =
 mix-recipe = { $mix }, by volume: { $parts }. Tell me the size and I give the litres.
 mix-litres =
     { $count ->
-        [tue] { $litres } of loose mix for the { $bed }; it settles to { $settled }.
+        [1] { $litres } of loose mix for the { $bed }; it settles to { $settled }.
        *[other] { $litres } of loose mix for { $count } × { $bed }; it settles to { $settled }.
     }
 mix-parts = { $parts }.
@@ -680,7 +680,7 @@ working-nitrogen = Nitrogen since { $day }, a month ahead counted: mix and feeds
 
 load-bed =
     { $count ->
-        [tue] The { $bed }, wet: { $mass } with plants, about { $usual } after an ordinary watering. That lays { $load } on the slab under it.
+        [1] The { $bed }, wet: { $mass } with plants, about { $usual } after an ordinary watering. That lays { $load } on the slab under it.
        *[other] { $count } × { $bed }, wet: { $mass } together, about { $usual } after an ordinary watering. Each lays { $load } on the slab under it.
     }
 load-depth = { $depth } of our light mix, wet: { $mass } on each square metre ({ $foot } on each square foot), that is { $load }, before sides, plants and people.
@@ -695,7 +695,7 @@ load-engineer = The engineer's figure stored for this roof is { $limit }. Only t
 load-no-engineer = No engineer's figure is stored for this roof, so yes: ask one before anything heavy goes up.
 load-site =
     { $count ->
-        [tue] With two people and a delivery of sacks: { $mass } on { $site }.
+        [1] With two people and a delivery of sacks: { $mass } on { $site }.
        *[other] All { $count } beds of { $site } with two people, up to a blocked drain and a delivery of sacks: { $mass }.
     }
 load-heaviest = { $parts }. The heaviest on its ground, the { $bed }, lays { $load } on the slab under it.
@@ -792,7 +792,7 @@ working-seed-weight = 1000 seeds weigh { $grams } g.
 working-seed-tray = { $grams } g on each square metre × { $area }.
 mix-all-beds =
     { $count ->
-        [tue] one bed
+        [1] one bed
        *[other] { $count } beds together
     }
 mix-blocks = { $material } comes as pressed blocks: { $mass } of them swell to that ({ $blocks } of 5 kg).
@@ -1295,7 +1295,7 @@ draw-card-valid = Good from { $from } to { $until }
 draw-card-none = No water this week
 draw-card-finger = After rain too: push a finger in first.
 draw-card-edge = Keep away from the edge. Never work alone beside it.
-draw-label-scan = Scan it, then ask or tell about this bed.
+draw-label-scan = Scan it to ask or tell about this bed.
 draw-round-title = The round
 draw-round-none = Nothing is due but watering.
 draw-due-since = due since { $day }

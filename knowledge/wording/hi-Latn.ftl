@@ -207,7 +207,7 @@ working-yield =
 mix-recipe = { $mix }, naapkar (taulkar nahi): { $parts }. Size batayein to litre mein hisaab mil jayega.
 mix-litres =
     { $count ->
-        [tue] { $bed }: dheeli mitti { $litres } lagegi; baithkar { $settled } reh jayegi.
+        [1] { $bed }: dheeli mitti { $litres } lagegi; baithkar { $settled } reh jayegi.
        *[other] { $bed }, { $count } nag: kul dheeli mitti { $litres } lagegi; baithkar { $settled } reh jayegi.
     }
 mix-parts = { $parts }.
@@ -680,7 +680,7 @@ working-nitrogen = { $day } se ab tak aur aage ek mahina: mitti aur khaad se { $
 
 load-bed =
     { $count ->
-        [tue] { $bed }, geela: paudhon samet { $mass }, aam paani dene ke baad kareeb { $usual }. Neeche ki slab par { $load } padta hai.
+        [1] { $bed }, geela: paudhon samet { $mass }, aam paani dene ke baad kareeb { $usual }. Neeche ki slab par { $load } padta hai.
        *[other] { $count } nag, { $bed }, geele: kul { $mass }, aam paani dene ke baad kareeb { $usual }. Har ek ke neeche ki slab par { $load } padta hai.
     }
 load-depth = Hamari halki mitti { $depth }, geeli: har square metre par { $mass } (har square foot par { $foot }), yaani { $load }; dhancha, paudhe aur log alag.
@@ -695,7 +695,7 @@ load-engineer = Is chhat ke liye engineer ki likhi limit { $limit } hai. Box ke 
 load-no-engineer = Is chhat ke liye engineer ka koi aankda likha nahi hai, isliye haan: bhari kuchh bhi rakhne se pehle poochhein.
 load-site =
     { $count ->
-        [tue] { $site } par do log aur boriyan aane ke din milakar: { $mass }.
+        [1] { $site } par do log aur boriyan aane ke din milakar: { $mass }.
        *[other] { $site } ke saare { $count } bed, do log, band naali aur boriyon tak milakar: { $mass }.
     }
 load-heaviest = { $parts }. Apni jagah par sabse bhari, { $bed }, neeche ki slab par { $load } daalta hai.
@@ -789,7 +789,7 @@ working-seed-weight = 1000 beej ka wazan { $grams } gram.
 working-seed-tray = Har square metre par { $grams } gram × { $area }.
 mix-all-beds =
     { $count ->
-        [tue] ek bed
+        [1] ek bed
        *[other] { $count } bed milakar
     }
 mix-blocks = { $material } dabi hui eenton mein aati hai: { $mass } phoolkar itni hoti hai, 5 kilo wali { $blocks }.
@@ -1292,7 +1292,7 @@ draw-card-valid = { $from } se { $until } tak
 draw-card-none = Is hafte paani nahi
 draw-card-finger = Baarish ke baad bhi pehle ungli daalkar dekhein.
 draw-card-edge = Chhat ke kinare se door rahein. Kinare ke paas akele kaam na karein.
-draw-label-scan = Scan karein, phir is bed ke baare mein poochhein ya batayein.
+draw-label-scan = Scan karke is bed ka poochhein ya batayein.
 draw-round-title = Chakkar
 draw-round-none = Paani ke siva kuchh baaki nahi.
 draw-due-since = { $day } se baaki

@@ -77,7 +77,7 @@ fn label(page: &mut Picture, label: &Label, words: &Words<'_>, at: At, size: (f6
     draw_code(page, &label.link, (left, at.1 + 106.0), code)?;
     let (beside, room) = (left + code + 20.0, within - code - 20.0);
     let down = page.paragraph((beside, at.1 + 150.0), Style::new(30.0, Ink::Soot).bold(), room, &label.site);
-    page.paragraph((beside, down + 14.0), Style::new(28.0, Ink::Soot), room, words.say("draw-label-scan"));
+    page.paragraph((beside, down + 8.0), Style::new(27.0, Ink::Soot), room, words.say("draw-label-scan"));
     Ok(())
 }
 
