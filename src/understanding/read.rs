@@ -184,7 +184,8 @@ impl Found {
     fn of_others(&self) -> bool {
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
         let someone = says(Told::Others) || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
-        someone && (says(Told::Data) || self.asks || self.did.is_none()) || says(Told::NotOurs)
+        let theirs = says(Told::Data) || (self.asks || self.did.is_none()) && !says(Told::OthersSaid);
+        someone && theirs || says(Told::NotOurs)
     }
 
     fn points(&self) -> impl Iterator<Item = Point> {
