@@ -5,6 +5,7 @@
 
 mod arrival;
 mod button;
+mod by_hand;
 mod card;
 mod command;
 mod converse;
@@ -22,6 +23,7 @@ mod undo;
 mod visits;
 
 pub use arrival::{Arrival, What};
+pub use by_hand::{ByHand, answer_by_hand};
 pub use invite::Invite;
 pub use letter::{Content, Follow, Label, Letter};
 pub use outbox::Outbox;
