@@ -25,7 +25,7 @@ const QUESTIONS: u8 = 3;
 /// So many signs are offered at a time, beside "none of these".
 const OFFERED: usize = 3;
 /// Steps, remedy and cautions together are at most so long, in characters of English.
-const LONGEST: usize = 420;
+const LONGEST: usize = 380;
 /// So many causes are listed.
 const LISTED: usize = 5;
 
