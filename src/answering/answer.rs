@@ -98,6 +98,9 @@ impl Answer {
             self.reading.join(other.reading.clone());
             return if self.stops { self } else { Self { reading: self.reading, ..other } };
         }
+        self.be_brief();
+        let mut other = other;
+        other.be_brief();
         self.outcome = least_finished(self.outcome, other.outcome);
         self.figures.extend(other.figures);
         self.lines.extend(other.lines);
@@ -116,6 +119,17 @@ impl Answer {
         self.tables.extend(other.tables);
         self.reading.join(other.reading);
         self
+    }
+
+    /// Beside another answer: what is asked and one thing to do; the rest waits behind "why". Where several beds are
+    /// answered each keeps its line.
+    fn be_brief(&mut self) {
+        /// So many lines stay.
+        const KEPT: usize = 2;
+        if self.outcome == Outcome::Answered && self.reading.beds.len() <= 1 && self.lines.len() > KEPT {
+            let rest = self.lines.split_off(KEPT);
+            self.working.splice(0..0, rest);
+        }
     }
 
     /// Adds a source.

@@ -284,7 +284,8 @@ fn whole_site(
 
 fn lower(answer: &mut Answer) {
     let soil = Estimate::spanning(GARDEN_SOIL_KG_PER_L.0, [GARDEN_SOIL_KG_PER_L.1]);
-    answer.lines.push(Line::new("load-lower").with("soil", Said::Span(soil, 1)));
+    // How to make it lighter is the next question, not the answer.
+    answer.working.push(Line::new("load-lower").with("soil", Said::Span(soil, 1)));
     answer.cite(&SourceRef::new("roof-garden-pages", "natural soil, light to heavy"));
 }
 

@@ -34,6 +34,10 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
             return care::told(article);
         }
     }
+    // How much a new bed takes hangs on its size.
+    if subject.is_none() && reading.one_more {
+        return Answer::ask(Line::new("ask-size"), Vec::new());
+    }
     let id = mix_meant(reading, subject.as_ref());
     let Some(mix) = facts.known.mixes.get(&id) else { return super::handed_over::not_known() };
     let mut answer = Answer::new(Outcome::Answered);

@@ -15,7 +15,7 @@ use serde_json::json;
 
 /// A cause this likely is told without a further question (judgement); a less likely one where it is so many times
 /// likelier than the next.
-const LIKELY: [(f64, f64); 3] = [(0.5, 1.0), (0.3, 1.3), (LEAST, 2.5)];
+const LIKELY: [(f64, f64); 3] = [(0.5, 1.0), (0.3, 1.3), (LEAST, 1.8)];
 /// Less than this is not told as a cause at all once questions are at an end (judgement).
 const LEAST: f64 = 0.2;
 /// A second cause this likely is named beside the first.
@@ -25,7 +25,7 @@ const QUESTIONS: u8 = 3;
 /// So many signs are offered at a time, beside "none of these".
 const OFFERED: usize = 3;
 /// Steps, remedy and cautions together are at most so long, in characters of English.
-const LONGEST: usize = 420;
+const LONGEST: usize = 380;
 /// So many causes are listed.
 const LISTED: usize = 5;
 

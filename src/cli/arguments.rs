@@ -198,6 +198,32 @@ pub struct Questions {
     /// Print them as JSON
     #[arg(long)]
     pub json: bool,
+    #[command(subcommand)]
+    pub deed: Option<Deed>,
+}
+
+/// What is done with a waiting question; its number is that of the list.
+#[derive(Debug, Subcommand)]
+pub enum Deed {
+    /// Answer it: the words go to whoever asked, and it waits no longer
+    Answer {
+        number: usize,
+        #[arg(required = true, num_args = 1..)]
+        text: Vec<String>,
+    },
+    /// Write a draft for the knowledge base, with names left out
+    Draft {
+        number: usize,
+        /// A way of asking of this kind: water, harvest, spray, …
+        #[arg(long, value_name = "KIND", required_unless_present = "as_article", conflicts_with = "as_article")]
+        as_asking: Option<String>,
+        /// An article of this title
+        #[arg(long, value_name = "TITLE")]
+        as_article: Option<String>,
+        /// Folder of knowledge files
+        #[arg(long, value_name = "DIR")]
+        into: PathBuf,
+    },
 }
 
 #[derive(Debug, Args)]

@@ -9,6 +9,7 @@ mod chat;
 mod check;
 pub mod compute;
 mod demo;
+mod draft;
 mod draw;
 mod forecasts;
 mod front;

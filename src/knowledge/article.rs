@@ -42,6 +42,17 @@ pub fn read(reader: &mut Reader<'_>, raw: RawArticle, body: &str) -> Option<(Str
         .iter()
         .map(|source| reader.source(source.span().start + 4..source.span().end + 4, source.get_ref()))
         .collect();
+    let texts = [("title", &raw.title), ("answer", &raw.answer)];
+    for (what, text) in texts {
+        for (language, text) in text.each() {
+            if text.trim().is_empty() {
+                reader.problem(0..3, format!("the {what} of the article is missing in {}", language.tag()));
+            }
+        }
+    }
+    if body.trim().is_empty() {
+        reader.problem(0..3, "the text of the article is missing");
+    }
     let article = Article {
         id: raw.id,
         title: raw.title,

@@ -55,6 +55,9 @@ pub struct Talk {
     /// The first two of what was offered.
     #[serde(default)]
     pub both: Names,
+    /// Someone else gave or said something to the asker: nothing of theirs is asked for.
+    #[serde(default)]
+    pub others_said: Names,
     /// The same once more, in fewer words.
     #[serde(default)]
     pub shorter: Names,

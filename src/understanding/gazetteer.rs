@@ -62,6 +62,7 @@ pub enum Told {
     /// A place among what was offered, from 1.
     Nth(usize),
     Both,
+    OthersSaid,
     Shorter,
     /// The language that is asked for.
     Speak(Language),
@@ -234,7 +235,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for speak in &talk.speak {
         told.add(&speak.words, &Told::Speak(speak.language));
     }
-    let lists: [(&Names, Told); 23] = [
+    let lists: [(&Names, Told); 24] = [
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),
@@ -255,6 +256,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         (&talk.got, Told::Got),
         (&talk.none_of_these, Told::NoneOfThese),
         (&talk.both, Told::Both),
+        (&talk.others_said, Told::OthersSaid),
         (&talk.shorter, Told::Shorter),
         (&talk.day_after, Told::DayAfter),
         (&talk.did_ask, Told::DidAsk),

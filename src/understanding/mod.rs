@@ -28,5 +28,5 @@ mod tense;
 pub use asker::{Asker, OwnBed};
 pub use gazetteer::Gazetteer;
 pub use parts::read;
-pub use read::Reader;
+pub use read::{Reader, classed};
 pub use reading::{Measured, Reading, SkyTold};

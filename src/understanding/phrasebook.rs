@@ -270,16 +270,15 @@ fn nearest<T: Clone>(
     if word.chars().count() < SHORTEST_SLIP {
         return None;
     }
+    let first = word.chars().next();
     map.iter()
+        // People rarely miss the first letter; a word that begins otherwise is another word.
+        .filter(|(known, _)| known.chars().next() == first && known.chars().count() >= SHORTEST_SLIP)
         .filter_map(|(known, phrases)| {
-            let meaning = &phrases
+            let entry = phrases
                 .iter()
-                .find(|entry| entry.words.len() == 1 && entry.spelled.is_empty() && wanted(&entry.meaning))?
-                .meaning;
-            // People rarely miss the first letter; a word that begins otherwise is another word.
-            let alike = known.chars().next() == word.chars().next();
-            let slips = near(known, word).filter(|_| alike && known.chars().count() >= SHORTEST_SLIP)?;
-            Some((slips, known, meaning))
+                .find(|entry| entry.words.len() == 1 && entry.spelled.is_empty() && wanted(&entry.meaning))?;
+            Some((near(known, word)?, known, &entry.meaning))
         })
         .min_by_key(|(slips, known, _)| (*slips, (*known).clone()))
         .map(|(slips, _, meaning)| (slips, meaning.clone()))

@@ -1,6 +1,7 @@
 //! A text, who wrote it and on which day → its reading.
 
 mod asked_back;
+mod classed;
 mod plainly;
 mod sky;
 mod words;
@@ -24,6 +25,8 @@ use crate::quantity::UnitOf;
 use crate::script::{Language, Text, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
+
+pub use classed::classed;
 
 /// What reading needs of the knowledge base, made ready once.
 pub struct Reader<'a> {
@@ -130,7 +133,9 @@ impl Found {
         told.retain(|hit| hit.meaning != Told::Question || dated.iter().all(|day| !day.span.contains(&hit.span.start)));
         let asks =
             text.original.contains('?') || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk));
-        let did = did(&told).or_else(|| given(&told, &names, &quantities, asks));
+        let did = did(&told)
+            .or_else(|| given(&told, &names, &quantities, asks))
+            .or_else(|| put_in(&told, &names, dated.iter().any(|day| day.last <= today)));
         let days = dates::read(text, &reader.known.words, today, did.is_some());
         let material = |kinds: &[MaterialKind]| {
             names.iter().any(|hit| match &hit.meaning {
@@ -189,7 +194,8 @@ impl Found {
     fn of_others(&self) -> bool {
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
         let someone = says(Told::Others) || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
-        someone && (says(Told::Data) || self.asks || self.did.is_none()) || says(Told::NotOurs)
+        let theirs = says(Told::Data) || (self.asks || self.did.is_none()) && !says(Told::OthersSaid);
+        someone && theirs || says(Told::NotOurs)
     }
 
     fn points(&self) -> impl Iterator<Item = Point> {
@@ -265,10 +271,9 @@ impl Found {
         parts
     }
 
-    /// The words of the text with its names replaced by their class. Crops, sizes and days are replaced;
-    /// beds, materials and troubles keep their words beside the class, since phrasings use both.
-    fn class_form(&self, text: &Text) -> Vec<String> {
-        let mut class: Vec<Option<(&str, bool)>> = vec![None; text.tokens.len()];
+    /// The class of each token that is part of a name, a size or a day, and whether its words stay beside it.
+    fn classes(&self, text: &Text) -> Vec<Option<(&'static str, bool)>> {
+        let mut class: Vec<Option<(&'static str, bool)>> = vec![None; text.tokens.len()];
         let mut mark = |span: &Range<usize>, name: &'static str, keep: bool| {
             for position in span.clone() {
                 if let Some(slot) = class.get_mut(position).filter(|slot| slot.is_none()) {
@@ -298,6 +303,13 @@ impl Found {
                 Named::Place(_) => mark(&hit.span, "place", true),
             }
         }
+        class
+    }
+
+    /// The words of the text with its names replaced by their class. Crops, sizes and days are replaced;
+    /// beds, materials and troubles keep their words beside the class, since phrasings use both.
+    fn class_form(&self, text: &Text) -> Vec<String> {
+        let class = self.classes(text);
         let mut words = Vec::new();
         let mut last = "";
         for (token, class) in text.tokens.iter().zip(&class) {
@@ -601,6 +613,16 @@ fn given(told: &[Hit<Told>], names: &[Hit<Named>], quantities: &Quantities, asks
         return Some(JobKind::Pick);
     }
     (plain && bed && measured(UnitOf::Volume) && (got || says(Told::Done))).then_some(JobKind::Water)
+}
+
+/// "Chaulai 28 april ko daali, when is it cut": a crop and a day gone by, told with a word for done, and picking asked
+/// about.
+fn put_in(told: &[Hit<Told>], names: &[Hit<Named>], dated: bool) -> Option<JobKind> {
+    let says = |what: Told| told.iter().any(|hit| hit.meaning == what);
+    let crop = names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)));
+    let stuff = names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
+    let picking = says(Told::Thing(JobKind::Pick)) || says(Told::Point(Point::Wait));
+    (crop && dated && !stuff && picking && says(Told::Done)).then_some(JobKind::Sow)
 }
 
 fn measured(found: &quantities::Dimensions) -> Measured {

@@ -10,6 +10,7 @@ mod awaits;
 mod bed_card;
 mod bed_records;
 mod button;
+mod by_hand;
 mod card;
 mod command;
 mod converse;
@@ -39,6 +40,7 @@ mod visit_note;
 mod visits;
 
 pub use arrival::{Arrival, What};
+pub use by_hand::{ByHand, answer_by_hand};
 pub use invite::Invite;
 pub use label::{bed_codes, revoke_code};
 pub use letter::{Content, Follow, Label, Letter};

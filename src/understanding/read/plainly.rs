@@ -101,10 +101,19 @@ impl Found {
         Some((kind, SURE))
     }
 
+    /// Whether one may pick or eat after a spray is about the spray, however it is put.
+    fn about_waiting(&self) -> Option<(Kind, f64)> {
+        /// What may do harm is read so (judgement).
+        const SURE: f64 = 0.85;
+        let waits = self.points().any(|point| point == Point::Wait);
+        (self.did == Some(JobKind::Spray) && self.asks && waits).then_some((Kind::Spray, SURE))
+    }
+
     /// What can be told without weighing words.
     pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
         self.about_the_talk(text)
             .or_else(|| self.about_what_was_done())
+            .or_else(|| self.about_waiting())
             .or_else(|| self.about_water())
             .or_else(|| self.about_a_new_bed())
             .or_else(|| self.about_work(text, reader))
@@ -144,9 +153,13 @@ impl Found {
         /// A plain statement leaves little else (judgement).
         const SURE: f64 = 0.8;
         const STRANGE: f64 = 0.5;
+        /// So few tokens hold nothing but the work.
+        const SHORT: usize = 6;
         let named = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_)));
         let seen = self.saw().is_some();
-        let told = (self.did.is_some() && !self.on_plant || seen) && named && !self.asks;
+        // "Gave feed yesterday": of which bed is asked back.
+        let short = text.tokens.len() <= SHORT && self.quantities.dimensions.is_empty();
+        let told = (self.did.is_some() && !self.on_plant || seen) && (named || short) && !self.asks;
         (told && self.strange(text, reader) < STRANGE).then_some((Kind::Record, SURE))
     }
 }
