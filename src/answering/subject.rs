@@ -153,7 +153,8 @@ fn established(crop: &Crop, microgreen: bool) -> StandingCrop<'_> {
     StandingCrop { crop, microgreen, start: None, plants: None }
 }
 
-fn own<'a>(id: &BedId, reading: &Reading, facts: &'a Facts<'a>) -> Option<Subject<'a>> {
+/// A bed of the asker's own.
+pub fn own<'a>(id: &BedId, reading: &Reading, facts: &'a Facts<'a>) -> Option<Subject<'a>> {
     let (site, bed) = facts.bed(id)?;
     let today = site.now.date_naive();
     let standing = bed.standing(today).into_iter().filter_map(|planting| {

@@ -4,7 +4,7 @@ use super::arguments::{Arguments, Round};
 use super::ask::{looks, print};
 use super::front::Parts;
 use super::refusal::Refusal;
-use crate::desk::{Desk, Message};
+use crate::desk::Message;
 use crate::garden::{PersonId, Role, Store};
 use crate::script::Language;
 use std::process::ExitCode;
@@ -15,12 +15,8 @@ pub fn run(round: &Round, arguments: &Arguments) -> Result<ExitCode, Refusal> {
         Some(person) => Some(person),
         None => owner(parts.store.as_ref())?,
     };
-    let day = round.on.map_or_else(|| "today".to_owned(), |day| format!("on {}", day.format("%-d %B %Y")));
-    // The words of a round are those of the answer to this question, and nothing of it is kept.
-    let message = Message { from, text: format!("what is due {day}"), now: parts.now };
-    let forgetful = parts.forgetful();
-    let reply =
-        Desk::new(parts.house, &forgetful, parts.forecast.as_ref()).speaking(Some(Language::En)).answer(&message)?;
+    let message = Message { from, text: String::new(), now: parts.now };
+    let reply = parts.desk().speaking(Some(Language::En)).round(&message, round.on)?;
     if round.json {
         print(&serde_json::to_string(&reply).map_err(Refusal::plain)?)?;
     } else {

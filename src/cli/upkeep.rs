@@ -28,6 +28,8 @@ pub struct Upkeep {
     pub counts: Arc<Counts>,
     /// Whether people are told what is due.
     pub digest: bool,
+    /// The hour of the evening from which tomorrow is told.
+    pub evening: u32,
     /// Another command has been at the store.
     pub wake: Arc<Notify>,
     /// Wakes whoever sends, where letters were written.
@@ -48,7 +50,7 @@ impl Upkeep {
             this.written.notify_one();
             tokio::select! {
                 () = tokio::time::sleep(ROUND) => {}
-                () = this.wake.notified() => {}
+                () = this.wake.notified() => this.reception.records_changed(),
             }
         }
     }
@@ -64,11 +66,16 @@ impl Upkeep {
         if let Err(fault) = self.reception.hand_over_new(now) {
             tracing::error!(%fault, "questions could not be handed over");
         }
-        let digests = if self.digest { self.reception.digests(at) } else { Ok(0) };
-        match digests {
+        match self.reception.lapse(at) {
             Ok(0) => {}
-            Ok(count) => tracing::info!(count, "digests written"),
-            Err(fault) => tracing::error!(%fault, "the digests could not be written"),
+            Ok(count) => tracing::warn!(count, "reminders could not be brought before the night"),
+            Err(fault) => tracing::error!(%fault, "late reminders could not be taken away"),
+        }
+        let reminded = if self.digest { self.reception.reminders(at, self.evening) } else { Ok(0) };
+        match reminded {
+            Ok(0) => {}
+            Ok(count) => tracing::info!(count, "reminders written"),
+            Err(fault) => tracing::error!(%fault, "the reminders could not be written"),
         }
         if let Ok(questions) = Waiting::all(self.store.as_ref()) {
             self.counts.questions.set(questions.len());
@@ -160,6 +167,7 @@ mod tests {
             forecast: Some(PathBuf::from("demo-data/forecast-may.json")),
             counts: Arc::default(),
             digest: true,
+            evening: crate::desk::reception::EVENING,
             wake: Arc::default(),
             written: Arc::default(),
         };

@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use toml::Spanned;
 
 /// The kinds of message.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Kind {
     Water,
@@ -27,6 +27,7 @@ pub enum Kind {
     Due,
     Record,
     Person,
+    #[default]
     None,
 }
 

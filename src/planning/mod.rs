@@ -5,4 +5,6 @@
 //! **Never here:** I/O, the clock, words for people.
 
 pub mod due;
+pub mod moves;
+pub mod reminders;
 pub mod round;

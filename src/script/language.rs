@@ -3,9 +3,10 @@
 use super::token::{Script, Token};
 use serde::{Deserialize, Serialize};
 
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
 pub enum Language {
     /// English.
+    #[default]
     #[serde(rename = "en")]
     En,
     /// Hindi in Devanagari.

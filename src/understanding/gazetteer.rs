@@ -59,6 +59,11 @@ pub enum Told {
     Got,
     NoneOfThese,
     Point(Point),
+    /// A job is to be done on another day.
+    Move,
+    /// A job is going to be done.
+    Will,
+    Not,
 }
 
 /// Names and steering words of the knowledge base.
@@ -213,7 +218,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
     for aspect in &talk.aspects {
         told.add(&aspect.words, &Told::Aspect(aspect.aspect));
     }
-    let lists: [(&Names, Told); 19] = [
+    let lists: [(&Names, Told); 22] = [
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),
@@ -233,6 +238,9 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>) {
         (&talk.pronoun, Told::Pronoun),
         (&talk.got, Told::Got),
         (&talk.none_of_these, Told::NoneOfThese),
+        (&talk.moves, Told::Move),
+        (&talk.will, Told::Will),
+        (&talk.not, Told::Not),
     ];
     for point in &talk.points {
         told.add(&point.words, &Told::Point(point.point));

@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
 /// A message's meaning, and how sure we are of it.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 pub struct Reading {
     pub kind: Kind,
     /// Other kinds asked for in the same message.
@@ -78,6 +78,9 @@ pub struct Reading {
     /// Jobs that were named, done or not.
     #[serde(default)]
     pub jobs: Vec<JobKind>,
+    /// A job that is to be done on another day.
+    #[serde(default)]
+    pub put_off: Option<JobKind>,
     pub net_down: bool,
     /// A bed is told that is new.
     #[serde(default)]

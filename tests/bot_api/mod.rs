@@ -3,10 +3,13 @@
 #![allow(dead_code, reason = "each test uses a part of it")]
 
 mod checks;
+pub mod crew;
 mod http;
 mod server;
+mod webhook;
 
-pub use server::{BotApi, Call, Fault};
+pub use server::{BotApi, Call, Fault, Sent};
+pub use webhook::post;
 
 use std::io::{BufRead, BufReader};
 use std::path::Path;
@@ -73,6 +76,11 @@ impl Serving {
                 }
             }
         }
+    }
+
+    /// The number of its process.
+    pub fn pid(&self) -> u32 {
+        self.child.id()
     }
 
     /// All that was logged so far.

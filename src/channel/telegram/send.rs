@@ -1,14 +1,17 @@
 //! Letters out: a chat's in their order, chats beside each other, tried again until they arrive.
 
 use super::Line;
+use super::call::{Numbered, call};
 use super::fault::Fault;
 use super::pace::Pace;
-use crate::desk::reception::{Content, Letter, Outbox};
+use crate::desk::reception::{Content, Label, Letter, Outbox};
 use chrono::{TimeDelta, Utc};
 use std::collections::BTreeSet;
 use std::time::{Duration, Instant};
-use teloxide::RequestError;
-use teloxide::payloads::{CopyMessage, DeleteMyCommandsSetters, SendMessageSetters, SetMyCommandsSetters};
+use teloxide::payloads::{
+    AnswerCallbackQuery, CopyMessage, DeleteMyCommands, DeleteMyCommandsSetters, SendMessage, SendMessageSetters,
+    SetMyCommands, SetMyCommandsSetters,
+};
 use teloxide::prelude::Requester;
 use teloxide::types::{
     BotCommand, BotCommandScope, CallbackQueryId, ChatId, InlineKeyboardButton, InlineKeyboardMarkup, InputFile,
@@ -23,7 +26,7 @@ const LONGEST_REST: Duration = Duration::from_secs(30);
 /// Letters on their way may arrive after the order to stop.
 const FAREWELL: Duration = Duration::from_secs(5);
 
-type Gone = (Letter, Result<Option<i32>, RequestError>);
+type Gone = (Letter, Result<Option<i32>, Fault>);
 
 /// Sends until told to stop; what is on its way then is waited for.
 pub async fn run(mut line: Line, limits: bool) {
@@ -95,7 +98,7 @@ async fn look(line: &Line, busy: &BTreeSet<i64>) -> Option<Outbox> {
 /// What became of a letter goes to the store.
 async fn note(line: &Line, (letter, sent): Gone) {
     let (id, attempts) = (letter.id, letter.attempts);
-    let fault = sent.as_ref().err().map(Fault::of);
+    let fault = sent.as_ref().err().copied();
     match fault {
         None => line.counts.sent.add(1),
         Some(fault) => {
@@ -121,43 +124,54 @@ async fn note(line: &Line, (letter, sent): Gone) {
 
 /// One call; the number of the message where the platform gives one. Texts go out plain: nothing a person
 /// wrote is ever read as markup.
-async fn send(bot: &teloxide::Bot, letter: &Letter) -> Result<Option<i32>, RequestError> {
+async fn send(bot: &teloxide::Bot, letter: &Letter) -> Result<Option<i32>, Fault> {
     let chat = ChatId(letter.chat);
     match &letter.content {
         Content::Text { text, buttons, reply_to } => {
-            let mut call = bot.send_message(chat, text).link_preview_options(no_preview());
+            let mut message = SendMessage::new(chat, text).link_preview_options(no_preview());
             if !buttons.is_empty() {
-                let row = |label: &crate::desk::reception::Label| {
-                    [InlineKeyboardButton::callback(label.text.clone(), label.token.clone())]
-                };
-                call = call.reply_markup(InlineKeyboardMarkup::new(buttons.iter().map(row)));
+                message = message.reply_markup(InlineKeyboardMarkup::new(rows(buttons)));
             }
-            if let Some(message) = reply_to {
-                call = call.reply_parameters(ReplyParameters::new(MessageId(*message)).allow_sending_without_reply());
+            if let Some(number) = reply_to {
+                let reply = ReplyParameters::new(MessageId(*number)).allow_sending_without_reply();
+                message = message.reply_parameters(reply);
             }
-            call.await.map(|message| Some(message.id.0))
+            call(bot, &message).await.map(|sent: Numbered| Some(sent.message_id))
         }
         Content::Copy { from_chat, message } => {
-            let call = teloxide::requests::JsonRequest::new(
-                bot.clone(),
-                CopyMessage::new(chat, ChatId(*from_chat), MessageId(*message)),
-            );
-            call.await.map(|message| Some(message.0))
+            let copy = CopyMessage::new(chat, ChatId(*from_chat), MessageId(*message));
+            call(bot, &copy).await.map(|sent: Numbered| Some(sent.message_id))
         }
         Content::File { name, text } => {
             let file = InputFile::memory(text.clone()).file_name(name.clone());
-            bot.send_document(chat, file).await.map(|message| Some(message.id.0))
+            let sent = bot.send_document(chat, file).await;
+            sent.map(|message| Some(message.id.0)).map_err(|error| Fault::of(&error))
         }
-        Content::Seen { query } => bot.answer_callback_query(CallbackQueryId(query.clone())).await.map(|_| None),
+        Content::Seen { query } => {
+            call(bot, &AnswerCallbackQuery::new(CallbackQueryId(query.clone()))).await.map(|_: bool| None)
+        }
         Content::Menu { commands } => {
             let scope = BotCommandScope::Chat { chat_id: Recipient::Id(chat) };
             if commands.is_empty() {
-                return bot.delete_my_commands().scope(scope).await.map(|_| None);
+                return call(bot, &DeleteMyCommands::new().scope(scope)).await.map(|_: bool| None);
             }
             let all = commands.iter().map(|(word, says)| BotCommand::new(word, says));
-            bot.set_my_commands(all).scope(scope).await.map(|_| None)
+            call(bot, &SetMyCommands::new(all).scope(scope)).await.map(|_: bool| None)
         }
     }
+}
+
+/// A button a row, but for those that stand beside another.
+fn rows(labels: &[Label]) -> Vec<Vec<InlineKeyboardButton>> {
+    let mut rows: Vec<Vec<InlineKeyboardButton>> = Vec::new();
+    for label in labels {
+        let button = InlineKeyboardButton::callback(label.text.clone(), label.token.clone());
+        match rows.last_mut().filter(|_| label.beside) {
+            Some(row) => row.push(button),
+            None => rows.push(vec![button]),
+        }
+    }
+    rows
 }
 
 const fn no_preview() -> LinkPreviewOptions {

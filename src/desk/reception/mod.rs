@@ -9,31 +9,33 @@ mod card;
 mod command;
 mod converse;
 mod crew;
-mod digest;
 mod invite;
 mod letter;
 mod menu;
 mod outbox;
 mod own_data;
 mod place;
+mod reminder;
 mod sweep;
+mod task;
 mod turn;
 mod undo;
 mod visits;
 
 pub use arrival::{Arrival, What};
-pub use invite::Invite;
+use invite::{Invite, Whom};
 pub use letter::{Content, Follow, Label, Letter};
 pub use outbox::Outbox;
+pub use reminder::{EVENING, QUIET_FROM, QUIET_UNTIL};
 pub use sweep::Waiting;
 
 use super::house::House;
-use crate::garden::{Change, Overlay, Person, Role, Slip, Store, StoreError};
+use crate::garden::{Kind, Overlay, Person, Role, Slip, Store, StoreError};
 use crate::understanding::Reading;
 use crate::weather::Forecast;
 use arrival::Update;
 use card::Card;
-use chrono::{DateTime, FixedOffset, Utc};
+use chrono::{DateTime, FixedOffset, NaiveDate, Utc};
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
 use turn::Turn;
@@ -54,6 +56,10 @@ struct Memory {
     strangers: BTreeMap<i64, (Reading, DateTime<Utc>)>,
     visits: Visits,
     next_letter: u64,
+    /// Goes up with every change of records or forecast.
+    state: u64,
+    /// The day and state in which the morning of a chat was looked through.
+    looked: BTreeMap<i64, (NaiveDate, u64)>,
     /// Where the bot itself is found, for links.
     username: Option<String>,
 }
@@ -64,6 +70,10 @@ impl Reception {
     /// # Errors
     /// When the store cannot be read.
     pub fn open(house: Arc<House>, store: Arc<dyn Store>) -> Result<Self, StoreError> {
+        let older = Invite::marked_anew(store.as_ref())?;
+        if !older.is_empty() {
+            store.write(older)?;
+        }
         let next_letter = Letter::all(store.as_ref())?.last().map_or(1, |letter| letter.id + 1);
         let memory = Mutex::new(Memory { next_letter, ..Memory::default() });
         Ok(Self { house, store, forecast: RwLock::new(None), memory })
@@ -72,6 +82,12 @@ impl Reception {
     /// The weather that answers rest on from now on.
     pub fn set_forecast(&self, forecast: Option<Forecast>) {
         *self.forecast.write().unwrap_or_else(PoisonError::into_inner) = forecast.map(Arc::new);
+        self.records_changed();
+    }
+
+    /// Records or the forecast are not what they were: what was planned on them is planned anew.
+    pub fn records_changed(&self) {
+        self.memory().state += 1;
     }
 
     /// The name under which the bot is found.
@@ -97,7 +113,11 @@ impl Reception {
     pub fn take_in(&self, arrivals: Vec<Arrival>, now: DateTime<Utc>) -> Result<usize, StoreError> {
         let _one_at_a_time = self.memory();
         let mut changes = Vec::new();
-        for arrival in arrivals {
+        for mut arrival in arrivals {
+            // A press carries no time of its own.
+            if arrival.at == DateTime::UNIX_EPOCH {
+                arrival.at = now;
+            }
             let update = Update::new(arrival, now);
             if self.store.filed(Update::DRAWER, &update.key())?.is_none() {
                 changes.push(update.put()?);
@@ -157,7 +177,12 @@ impl Reception {
             let mut changes = letters.iter().map(Slip::put).collect::<Result<Vec<_>, _>>()?;
             changes.push(Update::answered(arrival.number, now.with_timezone(&Utc)).put()?);
             sheet.write(changes)?;
-            self.store.write(sheet.changes())
+            let changes = sheet.changes();
+            let of_garden = |kind: Kind| !matches!(kind, Kind::Conversation | Kind::Filed | Kind::Question);
+            let plans_change = changes.iter().any(|change| of_garden(change.record().kind()));
+            self.store.write(changes)?;
+            memory.state += u64::from(plans_change);
+            Ok(())
         });
         if written.is_err() {
             memory.next_letter = next_letter;
@@ -194,12 +219,13 @@ impl Reception {
         Ok(told)
     }
 
-    /// One-time codes for owners where none has a chat yet: an installation that nobody has claimed. `anew`
-    /// makes them all the same, for an owner who has lost the chat.
+    /// One-time codes for owners where none has a chat yet: an installation that nobody has claimed. Codes are kept
+    /// nowhere, so that each start makes them anew and those of the start before are good no more. `anew` makes them
+    /// all the same, for an owner who has lost the chat.
     ///
     /// # Errors
     /// When the store cannot be read or written.
-    pub fn claims(&self, now: DateTime<Utc>, anew: bool) -> Result<Vec<Invite>, StoreError> {
+    pub fn claims(&self, now: DateTime<Utc>, anew: bool) -> Result<Vec<Claim>, StoreError> {
         let _one_at_a_time = self.memory();
         let store = self.store.as_ref();
         let owners: Vec<Person> = store.people()?.into_iter().filter(|person| person.role == Role::Owner).collect();
@@ -208,31 +234,36 @@ impl Reception {
                 return Ok(Vec::new());
             }
         }
-        let open = Invite::all(store)?.into_iter().filter(|invite| invite.claim && invite.is_good(now));
-        let open: Vec<Invite> = open.collect();
-        if !open.is_empty() {
-            return Ok(open);
+        let mut changes = Vec::new();
+        for invite in Invite::all(store)?.into_iter().filter(|invite| invite.claim) {
+            changes.push(invite.taken_away()?);
         }
-        let claim = |owner: Option<&Person>| -> Result<Invite, StoreError> {
-            Ok(Invite {
-                code: button::token()?,
-                person: owner.map(|owner| owner.id.clone()),
-                name: owner.map(|owner| owner.name.clone()).unwrap_or_default(),
-                role: Role::Owner,
-                sites: Vec::new(),
-                made: now,
-                claim: true,
-            })
+        let nobody = Whom { person: None, name: String::new(), role: Role::Owner, sites: Vec::new() };
+        let whom: Vec<Whom> = match owners.as_slice() {
+            [] => vec![nobody],
+            owners => owners
+                .iter()
+                .map(|owner| Whom { person: Some(owner.id.clone()), name: owner.name.clone(), ..nobody.clone() })
+                .collect(),
         };
-        let made: Vec<Invite> = if owners.is_empty() {
-            vec![claim(None)?]
-        } else {
-            owners.iter().map(|owner| claim(Some(owner))).collect::<Result<_, _>>()?
-        };
-        let changes: Vec<Change> = made.iter().map(Slip::put).collect::<Result<_, _>>()?;
+        let mut claims = Vec::new();
+        for whom in whom {
+            let name = whom.name.clone();
+            let (invite, code) = Invite::new(whom, now, true)?;
+            changes.push(invite.put()?);
+            claims.push(Claim { code, name });
+        }
         self.store.write(changes)?;
-        Ok(made)
+        Ok(claims)
     }
+}
+
+/// A code by which an owner claims the installation.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Claim {
+    pub code: String,
+    /// Empty where no owner is known.
+    pub name: String,
 }
 
 #[cfg(test)]

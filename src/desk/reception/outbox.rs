@@ -3,6 +3,7 @@
 use super::Reception;
 use super::card::Card;
 use super::letter::{Letter, Sent, State};
+use super::reminder::untold;
 use crate::garden::{Slip, StoreError};
 use chrono::{DateTime, TimeDelta, Utc};
 use std::collections::BTreeSet;
@@ -26,14 +27,14 @@ impl Reception {
         let mut outbox = Outbox { due: Vec::new(), look_again: None, waiting: 0 };
         let mut seen = BTreeSet::new();
         for letter in Letter::all(self.store.as_ref())? {
-            if letter.state != State::Waiting {
+            if letter.state != State::Waiting || letter.is_late(now) {
                 continue;
             }
             outbox.waiting += 1;
             if busy.contains(&letter.chat) || !seen.insert(letter.chat) {
                 continue;
             }
-            if letter.not_before > now {
+            if !letter.may_go(now) {
                 let sooner = outbox.look_again.is_none_or(|again| letter.not_before < again);
                 outbox.look_again = if sooner { Some(letter.not_before) } else { outbox.look_again };
             } else {
@@ -67,7 +68,12 @@ impl Reception {
         if self.store.filed(Letter::DRAWER, &letter.key())?.is_none() {
             return Ok(());
         }
-        self.store.write(vec![letter.put_off(now, wait).put()?])
+        let later = letter.put_off(now, wait);
+        let mut changes = vec![later.put()?];
+        if later.state == State::Failed {
+            changes.extend(untold(self.store.as_ref(), &later)?);
+        }
+        self.store.write(changes)
     }
 
     /// A letter that will never be taken: set aside, so that the next ones go out.
@@ -79,7 +85,9 @@ impl Reception {
         if self.store.filed(Letter::DRAWER, &letter.key())?.is_none() {
             return Ok(());
         }
-        self.store.write(vec![Letter { state: State::Failed, ..letter }.put()?])
+        let mut changes = untold(self.store.as_ref(), &letter)?;
+        changes.push(Letter { state: State::Failed, ..letter }.put()?);
+        self.store.write(changes)
     }
 
     /// The chat shut us out: it is marked, and what waits for it is thrown away.
@@ -92,6 +100,7 @@ impl Reception {
         let mut changes = Vec::new();
         for letter in Letter::all(store)?.iter().filter(|letter| letter.chat == chat) {
             changes.push(letter.taken_away()?);
+            changes.extend(untold(store, letter)?);
         }
         if let Some(card) = Card::of_chat(store, chat)? {
             changes.push(Card { blocked: true, ..card }.put()?);

@@ -3,9 +3,9 @@
 use super::Reception;
 use super::arrival::Update;
 use super::button::Button;
-use super::digest::Digested;
 use super::invite::Invite;
 use super::letter::{Letter, Sent, State};
+use super::reminder::{Digested, Reminded};
 use super::undo::Told;
 use crate::garden::{Person, Question, SiteId, Slip, Store, StoreError};
 use chrono::{DateTime, TimeDelta, Utc};
@@ -77,6 +77,9 @@ impl Reception {
         }
         for digested in Digested::all(store)?.iter().filter(|digested| old(digested.at, Digested::KEPT)) {
             changes.push(digested.taken_away()?);
+        }
+        for reminded in Reminded::all(store)?.iter().filter(|reminded| old(reminded.at, Reminded::KEPT)) {
+            changes.push(reminded.taken_away()?);
         }
         for letter in Letter::all(store)? {
             if letter.state == State::Failed && old(letter.written, FAILED_KEPT) {

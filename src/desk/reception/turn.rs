@@ -113,7 +113,7 @@ impl<'t> Turn<'t> {
             match sent.map(|sent| sent.follow) {
                 Some(Follow::Question(id)) => return self.crew_replies(&id, text),
                 Some(Follow::Said(state)) => self.go_back_to(state)?,
-                None => {}
+                Some(Follow::Reminder(_)) | None => {}
             }
         }
         if self.wishes("bot-words-forget", text) {
@@ -128,7 +128,8 @@ impl<'t> Turn<'t> {
         self.converse(text)
     }
 
-    fn pressed(&mut self, token: &str) -> Result<(), StoreError> {
+    fn pressed(&mut self, data: &str) -> Result<(), StoreError> {
+        let (token, verb) = Button::parted(data);
         let (chat, from) = (self.arrival.chat, self.arrival.from);
         let button = Button::find(self.sheet, token)?.filter(|button| button.chat == chat && button.owner == from);
         let Some(button) = button.filter(|button| self.now.with_timezone(&Utc) - button.made <= Button::GOOD_FOR)
@@ -136,8 +137,8 @@ impl<'t> Turn<'t> {
             self.say("bot-button-old", &[]);
             return Ok(());
         };
-        // A "why" may be looked at again; anything else is done once.
-        if !matches!(button.does, Does::Show(_)) {
+        // A "why" may be looked at again; most else is done once.
+        if !button.stays() {
             self.sheet.write(vec![button.taken_away()?])?;
         }
         match button.does {
@@ -152,6 +153,9 @@ impl<'t> Turn<'t> {
                 Ok(())
             }
             Does::Place { site, latitude_deg, longitude_deg } => self.set_place(&site, latitude_deg, longitude_deg),
+            Does::Tasks(tasks) => self.task_pressed(&tasks, verb),
+            Does::Days { task, days } => self.day_pressed(&task, &days, verb),
+            Does::TakeBack(told) => self.task_taken_back(&told),
             Does::Forget => self.forget(),
             Does::Leave => {
                 self.say("bot-left-alone", &[]);
@@ -251,7 +255,8 @@ impl<'t> Turn<'t> {
         self.memory.next_letter += 1;
         let now = self.now.with_timezone(&Utc);
         let state = State::Waiting;
-        self.letters.push(Letter { id, chat, content, follow, written: now, not_before: now, attempts: 0, state });
+        let until = None;
+        self.letters.push(Letter { id, chat, content, follow, written: now, not_before: now, until, attempts: 0, state });
     }
 
     /// A button for this chat.
@@ -261,7 +266,7 @@ impl<'t> Turn<'t> {
         let (chat, owner) = (self.arrival.chat, self.arrival.from);
         let button = Button { token: token.clone(), chat, owner, made, does };
         self.sheet.write(vec![button.put()?])?;
-        Ok(Label { text: text.to_owned(), token })
+        Ok(Label { text: text.to_owned(), token, beside: false })
     }
 }
 
