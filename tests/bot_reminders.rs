@@ -65,7 +65,9 @@ fn the_evening_before_done_moved_why_and_a_clock_that_jumps() {
     let (spray, feed) = (number_of(&eve, "Spray: "), number_of(&eve, "Feed: chilli pot"));
     // The buttons of one job stand in a row.
     let rows = eve.body["reply_markup"]["inline_keyboard"].as_array().unwrap();
-    assert!(rows.iter().all(|row| row.as_array().unwrap().len() == 3 || row[0]["text"].as_str().unwrap().ends_with("why")));
+    assert!(
+        rows.iter().all(|row| row.as_array().unwrap().len() == 3 || row[0]["text"].as_str().unwrap().ends_with("why"))
+    );
     api.expect(ASHA, "Tomorrow, Tue 19 May:");
 
     api.presses(MEERA, &eve, &eve.button(&format!("{spray} why")));
@@ -218,7 +220,8 @@ fn no_reminder_is_lost_or_told_twice_when_it_is_killed() {
         assert_eq!(texts.keys().next(), calm.keys().next(), "{evening:?}");
     }
     let twice: usize = told.values().flat_map(BTreeMap::values).map(|count| count - 1).sum();
-    let guests = (1..=killed.guests).map(|number| killed.sent.iter().filter(|sent| sent.text.contains(&code_for(number))).count());
+    let guests = (1..=killed.guests)
+        .map(|number| killed.sent.iter().filter(|sent| sent.text.contains(&code_for(number))).count());
     let guests_twice: usize = guests.map(|count| count - 1).sum();
     // At most one letter of each chat is on its way at a kill.
     assert!(twice + guests_twice <= 3 * rounds as usize, "{twice} evenings and {guests_twice} answers twice");

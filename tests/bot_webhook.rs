@@ -47,7 +47,10 @@ fn updates_are_brought_and_only_with_the_secret() {
     let set = api.calls("setWebhook");
     assert_eq!(set[0].body["url"], url);
     assert_eq!(set[0].body["secret_token"], SECRET);
-    assert_eq!(set[0].body["allowed_updates"], json!(["message", "edited_message", "callback_query", "my_chat_member"]));
+    assert_eq!(
+        set[0].body["allowed_updates"],
+        json!(["message", "edited_message", "callback_query", "my_chat_member"])
+    );
     assert!(api.calls("getUpdates").is_empty());
 
     let header = "X-Telegram-Bot-Api-Secret-Token";

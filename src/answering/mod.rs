@@ -51,8 +51,8 @@ mod water_now;
 mod water_salt;
 mod water_working;
 
-pub use due::of_days;
 pub use answer::{Answer, Outcome, answer};
+pub use due::of_days;
 pub use facts::{BedFacts, Facts, SiteFacts};
 pub use figure::{Figure, FigureValue};
 pub use line::{Line, Said};

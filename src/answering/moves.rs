@@ -128,10 +128,10 @@ fn filed(moves: Vec<Move>, wanted: &[Due], job: Said, facts: &Facts<'_>) -> Answ
     for due in after.iter().filter(same).filter(|due| due.date > first.to) {
         let Some(obstacle) = due.moved_by.iter().next() else { continue };
         answer.lines.push(
-            Line::new("moved-but")
-                .with("bed", Said::Bed(due.bed.clone()))
-                .with("day", Said::Day(due.date))
-                .with("by", Said::Line(Box::new(Line::new("spray-obstacle").with("what", Said::Key(obstacle_key(*obstacle)))))),
+            Line::new("moved-but").with("bed", Said::Bed(due.bed.clone())).with("day", Said::Day(due.date)).with(
+                "by",
+                Said::Line(Box::new(Line::new("spray-obstacle").with("what", Said::Key(obstacle_key(*obstacle))))),
+            ),
         );
     }
     answer.records = moves.into_iter().map(Record::Move).collect();

@@ -9,12 +9,7 @@ use crate::needs::year::Year;
 use crate::planning::due::Plot;
 
 /// A bed for planning, as it stands at its site's moment of asking.
-pub fn plot<'a>(
-    site: &'a SiteFacts<'a>,
-    bed: &'a BedFacts,
-    year: Option<&'a Year>,
-    known: &'a Knowledge,
-) -> Plot<'a> {
+pub fn plot<'a>(site: &'a SiteFacts<'a>, bed: &'a BedFacts, year: Option<&'a Year>, known: &'a Knowledge) -> Plot<'a> {
     let standing = bed.standing(site.now.date_naive()).into_iter().filter_map(|planting| {
         Some(Standing {
             crop: known.crops.get(&planting.crop)?,

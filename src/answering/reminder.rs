@@ -93,8 +93,7 @@ pub fn items(mut news: Vec<(Due, News)>, waters: Vec<WaterChange>, facts: &Facts
         let sort = (news, due.date, due.job.word(), what, due.moved_by.clone(), by.filter(|_| news == News::Moved));
         groups.entry(sort).or_default().push(due);
     }
-    let mut items: Vec<Item> =
-        groups.into_iter().map(|((news, ..), jobs)| Item::Jobs { news, jobs }).collect();
+    let mut items: Vec<Item> = groups.into_iter().map(|((news, ..), jobs)| Item::Jobs { news, jobs }).collect();
     let mut changes: BTreeMap<_, Vec<WaterChange>> = BTreeMap::new();
     for change in waters {
         let sort = (rhythm_key(change.week.rhythm), rhythm_key(change.before));
@@ -197,9 +196,7 @@ fn moved(jobs: &[Due], word: Said, facts: &Facts<'_>) -> Line {
 fn water(changes: &[WaterChange]) -> Line {
     let key = |rhythm: Option<f64>| Said::Key(rhythm.map_or("none", rhythm_key));
     let turn = match changes {
-        [only] if only.week.rhythm > 0.0 => {
-            Said::About(Estimate::exactly(only.week.litres.value() / only.week.rhythm))
-        }
+        [only] if only.week.rhythm > 0.0 => Said::About(Estimate::exactly(only.week.litres.value() / only.week.rhythm)),
         _ => Said::Key("none"),
     };
     Line::new("reminder-water")

@@ -94,8 +94,10 @@ pub fn next_spray(product: &SprayUse, bed: &SprayedBed<'_>, weather: Option<&Wea
     let after = |days: f64| last.map_or(today, |last| later(last, days));
     let every = &product.every_days.is;
     let due = after(every.value());
-    let washed_off =
-        last.filter(|_| open_to_rain && chosen.is_none()).zip(weather).and_then(|(last, weather)| washed_off(weather, last, due));
+    let washed_off = last
+        .filter(|_| open_to_rain && chosen.is_none())
+        .zip(weather)
+        .and_then(|(last, weather)| washed_off(weather, last, due));
     let wanted = washed_off.and_then(|rain| rain.succ_opt()).map_or(due, |after| after.min(due));
     let first = chosen.unwrap_or(wanted).max(today);
     let mut moved_by = BTreeSet::new();

@@ -215,7 +215,9 @@ fn picks(plot: &Plot<'_>, until: NaiveDate) -> Vec<Due> {
             due.what = Some(standing.crop.id.clone());
             due.with_records(plot, Some(day))
         };
-        if standing.microgreen && let Some(picked) = picked {
+        if standing.microgreen
+            && let Some(picked) = picked
+        {
             // What was cut makes room for the next tray, until something is sown in it.
             let sown_since = plot.standing.iter().any(|other| start_of(other) > start_of(standing));
             all.extend((tray && !sown_since).then(|| of_crop(JobKind::Sow, picked)));

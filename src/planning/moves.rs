@@ -64,7 +64,10 @@ mod tests {
         assert_eq!(held(&moves, &jobs, spray, neem), None, "done before its day");
         jobs.pop();
         assert_eq!(held(&moves, &jobs, spray, neem), Some(&moves[0]), "the record was taken back");
-        assert_eq!(held(&[moved(spray, None, None)], &[], spray, None).map(|found| found.to.to_string()).as_deref(), Some("2026-05-22"));
+        assert_eq!(
+            held(&[moved(spray, None, None)], &[], spray, None).map(|found| found.to.to_string()).as_deref(),
+            Some("2026-05-22")
+        );
     }
 
     #[test]

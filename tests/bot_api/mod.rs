@@ -1,6 +1,6 @@
 //! A Bot API server of our own on the loopback: it holds every call against the published Bot API, delivers
 //! updates by long polling, and makes the faults it is told to.
-#![allow(dead_code, reason = "each test uses a part of it")]
+#![allow(dead_code, unused_imports, reason = "each test uses a part of it")]
 
 mod checks;
 pub mod crew;
@@ -44,7 +44,7 @@ fn lines(from: impl std::io::Read + Send + 'static) -> Receiver<String> {
 
 impl Serving {
     pub fn start(data: &Path, api: &BotApi, more: &[(&str, &str)]) -> Self {
-        let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
+        let mut command = Command::new(program());
         command.env("ROOFTEND_CACHE", KEPT);
         command
             .arg("--data")
@@ -125,9 +125,14 @@ impl Drop for Serving {
     }
 }
 
+/// The program under test; another build of it where one is named, for measurements.
+fn program() -> String {
+    std::env::var("ROOFTEND_PROGRAM").unwrap_or_else(|_| env!("CARGO_BIN_EXE_rooftend").to_owned())
+}
+
 /// Another command beside it.
 pub fn rooftend(data: &Path, arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_rooftend"))
+    Command::new(program())
         .env("ROOFTEND_CACHE", KEPT)
         .arg("--data")
         .arg(data)

@@ -48,6 +48,7 @@ pub struct Sent {
     pub buttons: Vec<(String, String)>,
     pub reply_to: Option<i64>,
     pub body: Value,
+    pub at: Instant,
 }
 
 impl Sent {
@@ -240,6 +241,11 @@ impl BotApi {
             assert!(Instant::now() < until, "never: {what}; calls: {:?}", methods(&state.calls));
             state = self.shared.1.wait_timeout(state, Duration::from_millis(200)).unwrap().0;
         }
+    }
+
+    /// The chat and the moment of each message that arrived.
+    pub fn arrived(&self) -> Vec<(i64, Instant)> {
+        self.state().sent.iter().map(|sent| (sent.chat, sent.at)).collect()
     }
 
     pub fn sent(&self) -> Vec<Sent> {
@@ -435,7 +441,15 @@ fn arrive(state: &mut State, chat: i64, text: &str, body: &Value) -> Value {
     let said = |button: &Value, key: &str| button[key].as_str().unwrap_or_default().to_owned();
     let buttons = buttons.map(|button| (said(button, "text"), said(button, "callback_data"))).collect();
     let reply_to = body["reply_parameters"]["message_id"].as_i64();
-    state.sent.push(Sent { chat, number, text: text.to_owned(), buttons, reply_to, body: body.clone() });
+    state.sent.push(Sent {
+        chat,
+        number,
+        text: text.to_owned(),
+        buttons,
+        reply_to,
+        body: body.clone(),
+        at: Instant::now(),
+    });
     let place = if chat < 0 {
         json!({"id": chat, "type": "group", "title": "Roofs"})
     } else {

@@ -89,9 +89,18 @@ mod tests {
             Fault::Moved(-100),
         );
         case(r#"{"ok":false,"error_code":403,"description":"Forbidden: bot was blocked by the user"}"#, Fault::ShutOut);
-        case(r#"{"ok":false,"error_code":400,"description":"Bad Request: chat not found"}"#, Fault::Refused("bad request"));
+        case(
+            r#"{"ok":false,"error_code":400,"description":"Bad Request: chat not found"}"#,
+            Fault::Refused("bad request"),
+        );
         case(r#"{"ok":false,"error_code":401,"description":"Unauthorized"}"#, Fault::Token);
-        case(r#"{"ok":false,"error_code":500,"description":"Internal Server Error"}"#, Fault::Later("the server has trouble"));
-        case(r#"{"ok":false,"error_code":429,"description":"Too Many Requests"}"#, Fault::Later("the server has trouble"));
+        case(
+            r#"{"ok":false,"error_code":500,"description":"Internal Server Error"}"#,
+            Fault::Later("the server has trouble"),
+        );
+        case(
+            r#"{"ok":false,"error_code":429,"description":"Too Many Requests"}"#,
+            Fault::Later("the server has trouble"),
+        );
     }
 }

@@ -13,12 +13,8 @@ use teloxide::types::{AllowedUpdate, BotCommand, Me, Update};
 const QUIET: Duration = Duration::from_secs(24 * 3600);
 
 /// The updates that are asked for.
-pub const UPDATES: [AllowedUpdate; 4] = [
-    AllowedUpdate::Message,
-    AllowedUpdate::EditedMessage,
-    AllowedUpdate::CallbackQuery,
-    AllowedUpdate::MyChatMember,
-];
+pub const UPDATES: [AllowedUpdate; 4] =
+    [AllowedUpdate::Message, AllowedUpdate::EditedMessage, AllowedUpdate::CallbackQuery, AllowedUpdate::MyChatMember];
 
 /// Asks who we are, for as long as it takes, and says what everyone may do.
 pub async fn greet(mut line: Line) -> Result<(), Unusable> {

@@ -117,7 +117,8 @@ fn hex(bytes: &[u8]) -> String {
 }
 
 fn unhex(text: &str) -> Option<Vec<u8>> {
-    let digits: Vec<u8> = text.chars().map(|digit| digit.to_digit(16).map(|digit| digit as u8)).collect::<Option<_>>()?;
+    let digits: Vec<u8> =
+        text.chars().map(|digit| digit.to_digit(16).map(|digit| digit as u8)).collect::<Option<_>>()?;
     digits.chunks(2).map(|pair| Some(pair.first()? << 4 | pair.get(1)?)).collect()
 }
 

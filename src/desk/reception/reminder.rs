@@ -121,7 +121,8 @@ impl Reception {
         let mut written = 0;
         for awaiting in self.awaiting(now, evening)? {
             let here = awaiting.here;
-            let seen = seen(&self.house, self.store.as_ref(), forecast.as_deref(), Some(awaiting.person.clone()), here)?;
+            let seen =
+                seen(&self.house, self.store.as_ref(), forecast.as_deref(), Some(awaiting.person.clone()), here)?;
             let facts = seen.facts(&self.house, forecast.as_deref(), &Reading::default());
             for site in &facts.sites {
                 let key = (site.site.id.clone(), awaiting.word);

@@ -90,7 +90,8 @@ pub fn buttons(
     let mut labels = Vec::new();
     for (place, task) in tasks.iter().enumerate() {
         let number = if tasks.len() > 1 { (place + 1).to_string() } else { "none".to_owned() };
-        let verbs = [("done", "reminder-button-done"), ("move", "reminder-button-move"), ("why", "reminder-button-why")];
+        let verbs =
+            [("done", "reminder-button-done"), ("move", "reminder-button-move"), ("why", "reminder-button-why")];
         let offered = verbs.into_iter().filter(|(verb, _)| task.work || *verb == "why");
         for (at, (verb, phrase)) in offered.enumerate() {
             let text = filled(phrases, phrase, &[("number", &number)]);
@@ -145,7 +146,11 @@ impl Turn<'_> {
         let reading = Reading {
             did: Some(task.job),
             days: vec![(today, today)],
-            materials: what.clone().filter(|_| matches!(task.job, JobKind::Spray | JobKind::Feed)).into_iter().collect(),
+            materials: what
+                .clone()
+                .filter(|_| matches!(task.job, JobKind::Spray | JobKind::Feed))
+                .into_iter()
+                .collect(),
             net_down: task.job == JobKind::Net && what.as_deref() == Some("down"),
             ..task.reading(Kind::Record, open, self.language)
         };
@@ -161,7 +166,8 @@ impl Turn<'_> {
         }
         let today = self.day_at(&open)?;
         let ahead = |days: u64| today.checked_add_days(Days::new(days)).map(|day| (days, day));
-        let days: Vec<(u64, NaiveDate)> = (1..=4).filter_map(ahead).filter(|(_, day)| *day != task.day).take(3).collect();
+        let days: Vec<(u64, NaiveDate)> =
+            (1..=4).filter_map(ahead).filter(|(_, day)| *day != task.day).take(3).collect();
         let choices = days.iter().map(|(count, day)| {
             let line = if *count == 1 { Line::new("reminder-move-tomorrow") } else { Line::new("reminder-move-days") };
             line.with("count", Said::Count(*count as i64)).with("day", Said::Day(*day))

@@ -1,10 +1,10 @@
 //! The reception, without any channel.
 
+use super::Reception;
 use super::arrival::{Arrival, What};
 use super::card::Card;
 use super::letter::{Content, Letter};
 use super::menu::menu;
-use super::Reception;
 use crate::desk::house::House;
 use crate::garden::{Change, Overlay, Person, PersonId, Role, Site, SiteId, Slip, Store};
 use crate::knowledge::Files;

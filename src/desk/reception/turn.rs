@@ -256,7 +256,17 @@ impl<'t> Turn<'t> {
         let now = self.now.with_timezone(&Utc);
         let state = State::Waiting;
         let until = None;
-        self.letters.push(Letter { id, chat, content, follow, written: now, not_before: now, until, attempts: 0, state });
+        self.letters.push(Letter {
+            id,
+            chat,
+            content,
+            follow,
+            written: now,
+            not_before: now,
+            until,
+            attempts: 0,
+            state,
+        });
     }
 
     /// A button for this chat.

@@ -135,7 +135,13 @@ fn what_is_ready_within_the_wait_is_picked_first() {
         let known = Knowledge::default();
         let weather = Weather::at((21.15, 79.09, 310.0), Some(&mild), &known);
         let pickings: Vec<NaiveDate> = pickings.iter().map(|day| day.parse().unwrap()).collect();
-        let bed = SprayedBed { last: None, pickings: &pickings, open_to_rain: true, chosen: None, now: MORNING.parse().unwrap() };
+        let bed = SprayedBed {
+            last: None,
+            pickings: &pickings,
+            open_to_rain: true,
+            chosen: None,
+            now: MORNING.parse().unwrap(),
+        };
         let mut oil = oil();
         oil.wait_days = fact(0.0, 2.0, 3.0);
         let next = next_spray(&oil, &bed, Some(&weather));

@@ -106,7 +106,10 @@ impl Found {
 
     /// What can be told without weighing words.
     pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
-        self.about_a_move(text).or_else(|| self.about_water()).or_else(|| self.about_a_new_bed()).or_else(|| self.about_work(text, reader))
+        self.about_a_move(text)
+            .or_else(|| self.about_water())
+            .or_else(|| self.about_a_new_bed())
+            .or_else(|| self.about_work(text, reader))
     }
 
     /// Work that is told of a bed or crop, and nothing asked: a record, whatever its words lean to. A plant that looks
