@@ -16,6 +16,7 @@ use crate::garden::store::SledStore;
 use chrono::Utc;
 use std::process::ExitCode;
 use std::sync::Arc;
+use std::sync::atomic::AtomicI64;
 use std::time::Duration;
 use tokio::signal::unix::{SignalKind, signal};
 use tokio::sync::{Notify, watch};
@@ -65,6 +66,7 @@ pub fn run(serve: &Serve, arguments: &Arguments) -> Result<ExitCode, Refusal> {
         evening: serve.digest_hour,
         wake: wake.clone(),
         written: line.written(),
+        swept: AtomicI64::default(),
     };
     let served = runtime.block_on(async {
         let mut beside = tokio::task::JoinSet::new();

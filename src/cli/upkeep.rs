@@ -9,6 +9,7 @@ use crate::garden::store::note_backup;
 use chrono::{DateTime, FixedOffset, NaiveDate, Offset, Timelike, Utc};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
+use std::sync::atomic::{AtomicI64, Ordering};
 use std::time::Duration;
 use tokio::sync::Notify;
 
@@ -34,6 +35,8 @@ pub struct Upkeep {
     pub wake: Arc<Notify>,
     /// Wakes whoever sends, where letters were written.
     pub written: Arc<Notify>,
+    /// When old slips were taken away last, in seconds since 1970.
+    pub swept: AtomicI64,
 }
 
 impl Upkeep {
@@ -58,11 +61,7 @@ impl Upkeep {
     /// One look; returns when the forecast file that is in use was written.
     fn round(&self, now: DateTime<FixedOffset>, read: Option<std::time::SystemTime>) -> Option<std::time::SystemTime> {
         let at = now.with_timezone(&Utc);
-        match self.reception.sweep(at) {
-            Ok(0) => {}
-            Ok(count) => tracing::debug!(count, "old slips taken away"),
-            Err(fault) => tracing::error!(%fault, "old slips could not be taken away"),
-        }
+        self.sweep(at);
         if let Err(fault) = self.reception.hand_over_new(now) {
             tracing::error!(%fault, "questions could not be handed over");
         }
@@ -82,6 +81,21 @@ impl Upkeep {
         }
         self.back_up(now);
         self.read_forecast(read)
+    }
+
+    /// Every hour: the drawers are read through for it.
+    fn sweep(&self, at: DateTime<Utc>) {
+        const EVERY_S: i64 = 3600;
+        let last = self.swept.load(Ordering::Relaxed);
+        if (0..EVERY_S).contains(&(at.timestamp() - last)) {
+            return;
+        }
+        self.swept.store(at.timestamp(), Ordering::Relaxed);
+        match self.reception.sweep(at) {
+            Ok(0) => {}
+            Ok(count) => tracing::debug!(count, "old slips taken away"),
+            Err(fault) => tracing::error!(%fault, "old slips could not be taken away"),
+        }
     }
 
     fn back_up(&self, now: DateTime<FixedOffset>) {
@@ -170,6 +184,7 @@ mod tests {
             evening: crate::desk::reception::EVENING,
             wake: Arc::default(),
             written: Arc::default(),
+            swept: AtomicI64::default(),
         };
         let round = |at: &str| upkeep.round(at.parse().unwrap(), None);
         assert!(round("2026-05-18T01:59:00+05:30").is_some(), "the forecast was read");

@@ -4,8 +4,9 @@ use super::Line;
 use super::call::{Numbered, call};
 use super::fault::Fault;
 use super::pace::Pace;
-use crate::desk::reception::{Content, Label, Letter, Outbox};
-use chrono::{TimeDelta, Utc};
+use crate::desk::reception::{Content, Label, Letter, Outbox, Reception};
+use crate::garden::StoreError;
+use chrono::{DateTime, TimeDelta, Utc};
 use std::collections::BTreeSet;
 use std::time::{Duration, Instant};
 use teloxide::payloads::{
@@ -61,13 +62,18 @@ pub async fn run(mut line: Line, limits: bool) {
         let mut stop = line.stop.clone();
         tokio::select! {
             Some(gone) = calls.join_next(), if !calls.is_empty() => {
-                if let Ok(gone) = gone {
-                    busy.remove(&gone.0.chat);
-                    if gone.0.counts() {
-                        pace.arrived(gone.0.chat, Instant::now());
-                    }
-                    note(&line, gone).await;
+                // What has come back by now is noted together: a flush serves all.
+                let mut all: Vec<Gone> = gone.into_iter().collect();
+                while let Some(gone) = calls.try_join_next() {
+                    all.extend(gone);
                 }
+                for (letter, _) in &all {
+                    busy.remove(&letter.chat);
+                    if letter.counts() {
+                        pace.arrived(letter.chat, Instant::now());
+                    }
+                }
+                note(&line, all).await;
             }
             () = line.written.notified() => {}
             () = tokio::time::sleep(rest) => {}
@@ -76,9 +82,7 @@ pub async fn run(mut line: Line, limits: bool) {
     }
     let until = tokio::time::Instant::now() + FAREWELL;
     while let Ok(Some(gone)) = tokio::time::timeout_at(until, calls.join_next()).await {
-        if let Ok(gone) = gone {
-            note(&line, gone).await;
-        }
+        note(&line, gone.into_iter().collect()).await;
     }
     // A letter still on its way goes out again at the next start: the stop itself is not waited for.
     line.stop.mark_unchanged();
@@ -95,30 +99,48 @@ async fn look(line: &Line, busy: &BTreeSet<i64>) -> Option<Outbox> {
     }
 }
 
-/// What became of a letter goes to the store.
-async fn note(line: &Line, (letter, sent): Gone) {
-    let (id, attempts) = (letter.id, letter.attempts);
-    let fault = sent.as_ref().err().copied();
-    match fault {
-        None => line.counts.sent.add(1),
-        Some(fault) => {
-            line.counts.send_failures.add(1);
-            tracing::warn!(id, attempts, why = fault.word(), "a letter did not arrive");
+/// What became of letters goes to the store.
+async fn note(line: &Line, gone: Vec<Gone>) {
+    let mut arrived = Vec::new();
+    let mut failed = Vec::new();
+    for (letter, sent) in gone {
+        match sent {
+            Ok(message) => {
+                line.counts.sent.add(1);
+                arrived.push((letter, message));
+            }
+            Err(fault) => {
+                let (id, attempts) = (letter.id, letter.attempts);
+                line.counts.send_failures.add(1);
+                tracing::warn!(id, attempts, why = fault.word(), "a letter did not arrive");
+                failed.push((letter, fault));
+            }
         }
     }
     let (reception, now) = (line.reception.clone(), (line.clock)().with_timezone(&Utc));
-    let noted = tokio::task::spawn_blocking(move || match fault {
-        None => reception.sent(&letter, sent.ok().flatten(), now),
-        Some(Fault::ShutOut) => reception.shut_out(letter.chat),
-        Some(Fault::Moved(chat)) => reception.moved(letter, chat),
-        Some(Fault::Refused(_)) => reception.refused(letter),
-        Some(Fault::TooFast(wait)) => {
-            reception.put_off(letter, Some(TimeDelta::from_std(wait).unwrap_or(TimeDelta::seconds(60))), now)
-        }
-        Some(Fault::Later(_) | Fault::Token | Fault::Rival | Fault::Webhook) => reception.put_off(letter, None, now),
+    let noted = tokio::task::spawn_blocking(move || {
+        let done = if arrived.is_empty() { Ok(()) } else { reception.sent(&arrived, now) };
+        failed.into_iter().map(|(letter, fault)| did_not_arrive(&reception, letter, fault, now)).fold(done, Result::and)
     });
     if !matches!(noted.await, Ok(Ok(()))) {
-        tracing::error!(id, "what became of a letter could not be filed");
+        tracing::error!("what became of letters could not be filed");
+    }
+}
+
+fn did_not_arrive(
+    reception: &Reception,
+    letter: Letter,
+    fault: Fault,
+    now: DateTime<Utc>,
+) -> Result<(), StoreError> {
+    match fault {
+        Fault::ShutOut => reception.shut_out(letter.chat),
+        Fault::Moved(chat) => reception.moved(letter, chat),
+        Fault::Refused(_) => reception.refused(letter),
+        Fault::TooFast(wait) => {
+            reception.put_off(letter, Some(TimeDelta::from_std(wait).unwrap_or(TimeDelta::seconds(60))), now)
+        }
+        Fault::Later(_) | Fault::Token | Fault::Rival | Fault::Webhook => reception.put_off(letter, None, now),
     }
 }
 

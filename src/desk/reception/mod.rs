@@ -4,6 +4,7 @@
 //! worked out on a sheet over the store and written in one go: it happens wholly, or again from the start.
 
 mod arrival;
+mod at_hand;
 mod button;
 mod card;
 mod command;
@@ -30,10 +31,11 @@ pub use reminder::{EVENING, QUIET_FROM, QUIET_UNTIL};
 pub use sweep::Waiting;
 
 use super::house::House;
-use crate::garden::{Kind, Overlay, Person, Role, Slip, Store, StoreError};
+use crate::garden::{Change, Kind, Overlay, Person, Role, Slip, Store, StoreError};
 use crate::understanding::Reading;
 use crate::weather::Forecast;
 use arrival::Update;
+use at_hand::AtHand;
 use card::Card;
 use chrono::{DateTime, FixedOffset, NaiveDate, Utc};
 use std::collections::BTreeMap;
@@ -56,6 +58,7 @@ struct Memory {
     strangers: BTreeMap<i64, (Reading, DateTime<Utc>)>,
     visits: Visits,
     next_letter: u64,
+    at_hand: AtHand,
     /// Goes up with every change of records or forecast.
     state: u64,
     /// The day and state in which the morning of a chat was looked through.
@@ -75,7 +78,8 @@ impl Reception {
             store.write(older)?;
         }
         let next_letter = Letter::all(store.as_ref())?.last().map_or(1, |letter| letter.id + 1);
-        let memory = Mutex::new(Memory { next_letter, ..Memory::default() });
+        let at_hand = AtHand::of(store.as_ref())?;
+        let memory = Mutex::new(Memory { next_letter, at_hand, ..Memory::default() });
         Ok(Self { house, store, forecast: RwLock::new(None), memory })
     }
 
@@ -106,12 +110,19 @@ impl Reception {
         self.memory.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
+    /// Writes to the store, and notes what waits since then.
+    fn write(&self, memory: &mut Memory, changes: Vec<Change>) -> Result<(), StoreError> {
+        self.store.write(changes.clone())?;
+        memory.at_hand.follow(&changes);
+        Ok(())
+    }
+
     /// Files what is new of these, to disk, before anyone is told that it was received; returns how many.
     ///
     /// # Errors
     /// When the store cannot be written: nothing was taken in then.
     pub fn take_in(&self, arrivals: Vec<Arrival>, now: DateTime<Utc>) -> Result<usize, StoreError> {
-        let _one_at_a_time = self.memory();
+        let mut memory = self.memory();
         let mut changes = Vec::new();
         for mut arrival in arrivals {
             // A press carries no time of its own.
@@ -125,7 +136,7 @@ impl Reception {
         }
         let new = changes.len();
         if new > 0 {
-            self.store.write(changes)?;
+            self.write(&mut memory, changes)?;
         }
         Ok(new)
     }
@@ -135,7 +146,15 @@ impl Reception {
     /// # Errors
     /// When the store cannot be read.
     pub fn next(&self) -> Result<Option<Arrival>, StoreError> {
-        Ok(Update::all(self.store.as_ref())?.into_iter().find_map(|update| update.waiting))
+        let mut memory = self.memory();
+        while let Some(number) = memory.at_hand.first() {
+            let update = Update::find(self.store.as_ref(), &Update::key_of(number))?;
+            if let Some(arrival) = update.and_then(|update| update.waiting) {
+                return Ok(Some(arrival));
+            }
+            memory.at_hand.passed_over(number);
+        }
+        Ok(None)
     }
 
     /// Answers an arrival: all that follows from it is written together.
@@ -180,7 +199,7 @@ impl Reception {
             let changes = sheet.changes();
             let of_garden = |kind: Kind| !matches!(kind, Kind::Conversation | Kind::Filed | Kind::Question);
             let plans_change = changes.iter().any(|change| of_garden(change.record().kind()));
-            self.store.write(changes)?;
+            self.write(&mut memory, changes)?;
             memory.state += u64::from(plans_change);
             Ok(())
         });
@@ -213,7 +232,7 @@ impl Reception {
             turn.hand_over(&waiting.question, None)?;
             let letters = std::mem::take(&mut turn.letters);
             sheet.write(letters.iter().map(Slip::put).collect::<Result<_, _>>()?)?;
-            store.write(sheet.changes())?;
+            self.write(&mut memory, sheet.changes())?;
             told += 1;
         }
         Ok(told)

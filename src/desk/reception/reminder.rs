@@ -140,7 +140,7 @@ impl Reception {
                 memory.looked.insert(awaiting.card.chat, (here.date_naive(), state));
             }
             if !changes.is_empty() {
-                self.store.write(changes)?;
+                self.write(&mut memory, changes)?;
                 memory.next_letter = letter;
             }
             written += usize::from(any);
@@ -266,17 +266,17 @@ impl Reception {
     /// # Errors
     /// When the store cannot be read or written.
     pub fn lapse(&self, now: DateTime<Utc>) -> Result<usize, StoreError> {
-        let _one_at_a_time = self.memory();
+        let mut memory = self.memory();
         let store = self.store.as_ref();
         let mut changes = Vec::new();
         let mut count = 0;
-        for letter in Letter::all(store)?.iter().filter(|letter| letter.has_lapsed(now)) {
+        for letter in memory.at_hand.letters().filter(|letter| letter.has_lapsed(now)) {
             changes.push(letter.taken_away()?);
             changes.extend(untold(store, letter)?);
             count += 1;
         }
         if count > 0 {
-            store.write(changes)?;
+            self.write(&mut memory, changes)?;
         }
         Ok(count)
     }

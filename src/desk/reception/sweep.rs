@@ -54,7 +54,6 @@ impl Reception {
     /// # Errors
     /// When the store cannot be read or written.
     pub fn sweep(&self, now: DateTime<Utc>) -> Result<usize, StoreError> {
-        let _one_at_a_time = self.memory();
         let store = self.store.as_ref();
         let mut changes = Vec::new();
         let old = |since: DateTime<Utc>, kept: TimeDelta| now - since > kept;
@@ -88,7 +87,8 @@ impl Reception {
         }
         let count = changes.len();
         if count > 0 {
-            store.write(changes)?;
+            // What is old is looked for beside the work of others: none of it is written any more but here.
+            self.write(&mut self.memory(), changes)?;
         }
         Ok(count)
     }

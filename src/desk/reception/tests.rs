@@ -95,7 +95,7 @@ fn told(store: &dyn Store, reception: &Reception, number: u32, chat: i64, text: 
     reception.answer(&arrival(number, chat, What::Text(text.into())), morning()).unwrap();
     let told = letters(store);
     for letter in Letter::all(store).unwrap() {
-        reception.sent(&letter, None, morning().with_timezone(&Utc)).unwrap();
+        reception.sent(&[(letter.clone(), None)], morning().with_timezone(&Utc)).unwrap();
     }
     told
 }
@@ -263,7 +263,7 @@ fn a_reply_goes_back_to_where_the_conversation_stood() {
         .unwrap();
     let letter = Letter::all(store.as_ref()).unwrap().remove(0);
     assert!(letter.follow.is_some());
-    reception.sent(&letter, Some(77), now).unwrap();
+    reception.sent(&[(letter.clone(), Some(77))], now).unwrap();
     told(store.as_ref(), &reception, 2, 3, "when can I sow okra");
     let mut why = arrival(3, 3, What::Text("why?".into()));
     why.reply_to = Some(77);

@@ -64,7 +64,7 @@ fn demo(people: &[(i64, &str)]) -> (Arc<dyn Store>, Reception) {
 /// What waits for a chat; it is taken away.
 fn told(store: &dyn Store, reception: &Reception, chat: i64) -> Vec<Letter> {
     let letters: Vec<Letter> = Letter::all(store).unwrap().into_iter().filter(|letter| letter.chat == chat).collect();
-    letters.iter().for_each(|letter| reception.sent(letter, None, letter.written).unwrap());
+    letters.iter().for_each(|letter| reception.sent(&[(letter.clone(), None)], letter.written).unwrap());
     letters
 }
 
