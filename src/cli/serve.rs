@@ -18,7 +18,7 @@ use std::process::ExitCode;
 use std::sync::Arc;
 use std::sync::atomic::AtomicI64;
 use std::time::Duration;
-use tokio::signal::unix::{SignalKind, signal};
+use tokio::signal::unix::{Signal, SignalKind, signal};
 use tokio::sync::{Notify, watch};
 
 const TOKEN: &str = "ROOFTEND_TELEGRAM_TOKEN";
@@ -82,8 +82,10 @@ pub fn run(serve: &Serve, arguments: &Arguments) -> Result<ExitCode, Refusal> {
             Err(fault) => tracing::warn!(%fault, "no socket: other commands cannot reach the store while this runs"),
         }
         beside.spawn(upkeep.run());
+        // Heard from now on, before anyone is told that we serve.
+        let terminated = signal(SignalKind::terminate()).ok();
         let told = tokio::spawn(async move {
-            wait_for_a_signal().await;
+            wait_for_a_signal(terminated).await;
             tracing::info!("stopping");
             // Nobody listens any more: the bot has ended by itself.
             let _ = stop.send(true);
@@ -148,17 +150,16 @@ fn how_to_claim(claim: &Claim) -> String {
     )
 }
 
-async fn wait_for_a_signal() {
-    let terminated = signal(SignalKind::terminate());
+/// The service manager's signal, or the keyboard's, which is all that is left where the first cannot be heard.
+async fn wait_for_a_signal(terminated: Option<Signal>) {
     match terminated {
-        Ok(mut terminated) => {
+        Some(mut terminated) => {
             tokio::select! {
                 _ = tokio::signal::ctrl_c() => {}
                 _ = terminated.recv() => {}
             }
         }
-        Err(_) => {
-            // Without it the keyboard's signal is left.
+        None => {
             let _ = tokio::signal::ctrl_c().await;
         }
     }

@@ -132,11 +132,5 @@ fn program() -> String {
 
 /// Another command beside it.
 pub fn rooftend(data: &Path, arguments: &[&str]) -> Output {
-    Command::new(program())
-        .env("ROOFTEND_CACHE", KEPT)
-        .arg("--data")
-        .arg(data)
-        .args(arguments)
-        .output()
-        .unwrap()
+    Command::new(program()).env("ROOFTEND_CACHE", KEPT).arg("--data").arg(data).args(arguments).output().unwrap()
 }

@@ -127,12 +127,7 @@ async fn note(line: &Line, gone: Vec<Gone>) {
     }
 }
 
-fn did_not_arrive(
-    reception: &Reception,
-    letter: Letter,
-    fault: Fault,
-    now: DateTime<Utc>,
-) -> Result<(), StoreError> {
+fn did_not_arrive(reception: &Reception, letter: Letter, fault: Fault, now: DateTime<Utc>) -> Result<(), StoreError> {
     match fault {
         Fault::ShutOut => reception.shut_out(letter.chat),
         Fault::Moved(chat) => reception.moved(letter, chat),

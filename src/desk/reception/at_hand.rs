@@ -21,9 +21,9 @@ impl AtHand {
         Ok(Self { arrivals: waiting.map(|update| update.number).collect(), letters: letters.collect() })
     }
 
-    /// The number of the arrival that waits longest.
-    pub fn first(&self) -> Option<u32> {
-        self.arrivals.first().copied()
+    /// The numbers of the arrivals that wait longest, the oldest first.
+    pub fn first(&self, count: usize) -> Vec<u32> {
+        self.arrivals.iter().take(count).copied().collect()
     }
 
     /// An arrival waits no more.

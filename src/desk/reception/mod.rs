@@ -40,6 +40,7 @@ use card::Card;
 use chrono::{DateTime, FixedOffset, NaiveDate, Utc};
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
+use std::time::{Duration, Instant};
 use turn::Turn;
 use visits::Visits;
 
@@ -141,20 +142,22 @@ impl Reception {
         Ok(new)
     }
 
-    /// The oldest arrival that waits.
+    /// The arrivals that wait longest, the oldest first.
     ///
     /// # Errors
     /// When the store cannot be read.
-    pub fn next(&self) -> Result<Option<Arrival>, StoreError> {
+    pub fn next_few(&self) -> Result<Vec<Arrival>, StoreError> {
+        const FEW: usize = 16;
         let mut memory = self.memory();
-        while let Some(number) = memory.at_hand.first() {
+        let mut few = Vec::new();
+        for number in memory.at_hand.first(FEW) {
             let update = Update::find(self.store.as_ref(), &Update::key_of(number))?;
-            if let Some(arrival) = update.and_then(|update| update.waiting) {
-                return Ok(Some(arrival));
+            match update.and_then(|update| update.waiting) {
+                Some(arrival) => few.push(arrival),
+                None => memory.at_hand.passed_over(number),
             }
-            memory.at_hand.passed_over(number);
         }
-        Ok(None)
+        Ok(few)
     }
 
     /// Answers an arrival: all that follows from it is written together.
@@ -162,7 +165,7 @@ impl Reception {
     /// # Errors
     /// When the store cannot be read or written: the arrival waits still.
     pub fn answer(&self, arrival: &Arrival, now: DateTime<FixedOffset>) -> Result<(), StoreError> {
-        self.turn(arrival, now, |turn| turn.run())
+        self.turns(|memory, store| self.turn(memory, store, arrival, now, |turn| turn.run()))
     }
 
     /// Sets an arrival aside that could not be worked on: its sender is told, nothing else is done.
@@ -170,43 +173,74 @@ impl Reception {
     /// # Errors
     /// When the store cannot be written.
     pub fn set_aside(&self, arrival: &Arrival, now: DateTime<FixedOffset>) -> Result<(), StoreError> {
-        self.turn(arrival, now, |turn| {
-            if arrival.addressed {
-                turn.say("bot-trouble", &[]);
-            }
-            Ok(())
+        self.turns(|memory, store| {
+            self.turn(memory, store, arrival, now, |turn| {
+                if arrival.addressed {
+                    turn.say("bot-trouble", &[]);
+                }
+                Ok(())
+            })
         })
     }
 
-    fn turn(
-        &self,
-        arrival: &Arrival,
-        now: DateTime<FixedOffset>,
-        work: impl FnOnce(&mut Turn<'_>) -> Result<(), StoreError>,
-    ) -> Result<(), StoreError> {
+    /// Answers the oldest of these, as many as a moment holds, and writes all that follows from them together: a flush
+    /// serves them all, and they happen wholly or not at all. Returns how many were answered.
+    ///
+    /// # Errors
+    /// When the store cannot be read or written: all of them wait still.
+    pub fn answer_all(&self, arrivals: &[Arrival], now: DateTime<FixedOffset>) -> Result<usize, StoreError> {
+        /// Nobody waits longer than this for those behind.
+        const ENOUGH: Duration = Duration::from_millis(30);
+        let begun = Instant::now();
+        self.turns(|memory, store| {
+            let mut answered = 0;
+            for arrival in arrivals {
+                self.turn(memory, store, arrival, now, |turn| turn.run())?;
+                answered += 1;
+                if begun.elapsed() > ENOUGH {
+                    break;
+                }
+            }
+            Ok(answered)
+        })
+    }
+
+    /// One or several turns on a sheet over the store, then written in one go.
+    fn turns<T>(&self, work: impl FnOnce(&mut Memory, &Overlay<'_>) -> Result<T, StoreError>) -> Result<T, StoreError> {
         let mut memory = self.memory();
-        let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
-        let sheet = Overlay::over(self.store.as_ref());
         let next_letter = memory.next_letter;
-        let mut turn =
-            Turn::begin(&self.house, self.store.as_ref(), &sheet, forecast.as_deref(), &mut memory, arrival, now)?;
-        let done = work(&mut turn);
-        let letters = std::mem::take(&mut turn.letters);
-        let written = done.and_then(|()| {
-            let mut changes = letters.iter().map(Slip::put).collect::<Result<Vec<_>, _>>()?;
-            changes.push(Update::answered(arrival.number, now.with_timezone(&Utc)).put()?);
-            sheet.write(changes)?;
-            let changes = sheet.changes();
+        let all = Overlay::over(self.store.as_ref());
+        let written = work(&mut memory, &all).and_then(|done| {
+            let changes = all.changes();
             let of_garden = |kind: Kind| !matches!(kind, Kind::Conversation | Kind::Filed | Kind::Question);
             let plans_change = changes.iter().any(|change| of_garden(change.record().kind()));
             self.write(&mut memory, changes)?;
             memory.state += u64::from(plans_change);
-            Ok(())
+            Ok(done)
         });
         if written.is_err() {
             memory.next_letter = next_letter;
         }
         written
+    }
+
+    fn turn(
+        &self,
+        memory: &mut Memory,
+        store: &Overlay<'_>,
+        arrival: &Arrival,
+        now: DateTime<FixedOffset>,
+        work: impl FnOnce(&mut Turn<'_>) -> Result<(), StoreError>,
+    ) -> Result<(), StoreError> {
+        let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
+        let sheet = Overlay::over(store);
+        let mut turn = Turn::begin(&self.house, store, &sheet, forecast.as_deref(), memory, arrival, now)?;
+        work(&mut turn)?;
+        let letters = std::mem::take(&mut turn.letters);
+        let mut changes = letters.iter().map(Slip::put).collect::<Result<Vec<_>, _>>()?;
+        changes.push(Update::answered(arrival.number, now.with_timezone(&Utc)).put()?);
+        sheet.write(changes)?;
+        store.write(sheet.changes())
     }
 
     /// Tells the crew of questions that came another way than through a chat; returns how many.

@@ -107,10 +107,10 @@ fn filed_once_answered_once() {
     let help = || arrival(9, 3, What::Text("/help".into()));
     assert_eq!(reception.take_in(vec![help(), arrival(8, 3, What::Other)], now).unwrap(), 2);
     assert_eq!(reception.take_in(vec![help()], now).unwrap(), 0, "brought again before it was answered");
-    assert_eq!(reception.next().unwrap().unwrap().number, 8, "in the order of their numbers");
-    reception.answer(&reception.next().unwrap().unwrap(), morning()).unwrap();
-    reception.answer(&reception.next().unwrap().unwrap(), morning()).unwrap();
-    assert_eq!(reception.next().unwrap(), None);
+    assert_eq!(reception.next_few().unwrap().remove(0).number, 8, "in the order of their numbers");
+    reception.answer(&reception.next_few().unwrap().remove(0), morning()).unwrap();
+    reception.answer(&reception.next_few().unwrap().remove(0), morning()).unwrap();
+    assert!(reception.next_few().unwrap().is_empty());
     assert_eq!(reception.take_in(vec![help()], now).unwrap(), 0, "brought again afterwards");
     assert_eq!(letters(store.as_ref()).len(), 1);
     assert!(!format!("{:?}", store.drawer("updates").unwrap()).contains("/help"), "the words do not stay");
@@ -208,8 +208,8 @@ fn a_stranger_leaves_nothing_but_a_question_and_may_take_it_back() {
 fn what_could_not_be_worked_on_is_set_aside() {
     let (store, reception) = crew();
     reception.take_in(vec![arrival(5, 3, What::Text("x".into()))], morning().with_timezone(&Utc)).unwrap();
-    reception.set_aside(&reception.next().unwrap().unwrap(), morning()).unwrap();
-    assert_eq!(reception.next().unwrap(), None);
+    reception.set_aside(&reception.next_few().unwrap().remove(0), morning()).unwrap();
+    assert!(reception.next_few().unwrap().is_empty());
     assert!(letters(store.as_ref())[0].1.contains("could not work on"));
 }
 
