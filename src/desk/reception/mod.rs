@@ -38,7 +38,7 @@ use arrival::Update;
 use at_hand::AtHand;
 use card::Card;
 use chrono::{DateTime, FixedOffset, NaiveDate, Utc};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
 use std::time::{Duration, Instant};
 use turn::Turn;
@@ -60,6 +60,8 @@ struct Memory {
     visits: Visits,
     next_letter: u64,
     at_hand: AtHand,
+    /// The chats to which a letter may be on its way.
+    on_their_way: BTreeSet<i64>,
     /// Goes up with every change of records or forecast.
     state: u64,
     /// The day and state in which the morning of a chat was looked through.

@@ -26,7 +26,8 @@ impl Reception {
     pub fn outbox(&self, now: DateTime<Utc>, busy: &BTreeSet<i64>) -> Result<Outbox, StoreError> {
         let mut outbox = Outbox { due: Vec::new(), look_again: None, waiting: 0 };
         let mut seen = BTreeSet::new();
-        for letter in self.memory().at_hand.letters() {
+        let mut memory = self.memory();
+        for letter in memory.at_hand.letters() {
             if letter.state != State::Waiting || letter.is_late(now) {
                 continue;
             }
@@ -41,6 +42,7 @@ impl Reception {
                 outbox.due.push(letter.clone());
             }
         }
+        memory.on_their_way = outbox.due.iter().map(|letter| letter.chat).chain(busy.iter().copied()).collect();
         Ok(outbox)
     }
 

@@ -270,7 +270,9 @@ impl Reception {
         let store = self.store.as_ref();
         let mut changes = Vec::new();
         let mut count = 0;
-        for letter in memory.at_hand.letters().filter(|letter| letter.has_lapsed(now)) {
+        // One that is on its way perhaps arrives, however the clock may have jumped.
+        let lapsed = |letter: &&Letter| letter.has_lapsed(now) && !memory.on_their_way.contains(&letter.chat);
+        for letter in memory.at_hand.letters().filter(lapsed) {
             changes.push(letter.taken_away()?);
             changes.extend(untold(store, letter)?);
             count += 1;
