@@ -3,52 +3,12 @@
 
 mod bot_api;
 
+use bot_api::crew::{ASHA, MEERA, RAVI, claimed, code, invited, stdout};
 use bot_api::{BotApi, Fault, Serving, TOKEN, rooftend};
 use std::path::Path;
 use std::time::Duration;
 
-const ASHA: i64 = 101;
-const MEERA: i64 = 88_102_455;
-const RAVI: i64 = 103;
 const STRANGER: i64 = 199;
-
-fn with_demo_garden(data: &Path) {
-    let done = rooftend(data, &["import", "demo-data/garden.toml"]);
-    assert!(done.status.success(), "{}", String::from_utf8_lossy(&done.stderr));
-}
-
-/// The code in a line or a message: what stands behind `/start`.
-fn code(text: &str) -> String {
-    text.split("/start ").last().unwrap().split_whitespace().next().unwrap().to_owned()
-}
-
-/// Starts with the demo garden, claimed by Asha.
-fn claimed(data: &Path, api: &BotApi) -> Serving {
-    with_demo_garden(data);
-    let serving = Serving::start(data, api, &[]);
-    assert!(serving.line("Not claimed").contains("by Asha"));
-    let claim = code(&serving.line("/start"));
-    api.says(ASHA, &format!("/start {claim}"));
-    api.expect(ASHA, "linked as Asha (owner)");
-    serving
-}
-
-/// Asha invites someone the store knows, who comes in.
-fn invited(api: &BotApi, id: &str, name: &str, account: i64) {
-    api.says(ASHA, &format!("/invite {id}"));
-    let invite = api.expect(ASHA, &format!("Code for {name}"));
-    assert!(invite.text.contains("https://t.me/roof_test_bot?start="), "{}", invite.text);
-    api.expect(ASHA, "is known already");
-    api.says(account, &format!("/start {}", code(&invite.text)));
-    api.expect(account, &format!("linked as {name}"));
-    api.expect(ASHA, &format!("{name} ("));
-}
-
-fn stdout(data: &Path, arguments: &[&str]) -> String {
-    let output = rooftend(data, arguments);
-    assert!(output.status.success(), "{arguments:?}: {}", String::from_utf8_lossy(&output.stderr));
-    String::from_utf8(output.stdout).unwrap()
-}
 
 #[test]
 fn from_claim_to_forgotten() {
@@ -368,7 +328,8 @@ fn nothing_is_lost_or_done_twice_when_it_is_killed() {
     assert_eq!(serving.stop().0, Some(0));
     let sent = api.sent();
     let place = |number: usize| sent.iter().position(|sent| sent.text.contains(&of(number)));
-    assert!((2..=guests).all(|number| place(number - 1) < place(number)), "the order of a chat is kept");
+    let order: Vec<_> = (1..=guests).map(|number| (number, place(number))).collect();
+    assert!(order.windows(2).all(|two| two[0].1 < two[1].1), "the order of a chat is kept: {order:?}");
     let twice = (1..=guests).filter(|number| sent.iter().filter(|sent| sent.text.contains(&of(*number))).count() > 1);
     let twice = twice.count();
     assert!(twice as u64 <= rounds, "at most the letter on its way at each kill goes out again: {twice}");

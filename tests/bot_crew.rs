@@ -55,7 +55,7 @@ impl Bot {
         let line = Line::new(settings, reception.clone(), clock, Arc::new(Counts::default()), stopped).unwrap();
         let serving = std::thread::spawn(move || {
             let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build().unwrap();
-            runtime.block_on(telegram::serve(line, false)).unwrap();
+            runtime.block_on(telegram::serve(line, false, None)).unwrap();
         });
         Self { stop, serving, store, reception }
     }

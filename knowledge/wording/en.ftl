@@ -649,6 +649,7 @@ feed-next =
         [last] { $bed }: next feed { $day }; every { $every } days, the last was on { $last }.
         [mix] { $bed }: the new mix still feeds it; first feed { $day }, then every { $every } days.
         [used-up] { $bed }: the mix is used up and no feed is noted, so feed now, then every { $every } days.
+        [moved] { $bed }: feed on { $day }, then every { $every } days.
        *[unknown] { $bed }: feed every { $every } days. I have no feed noted: if there was one, count from that day.
     }
 feed-next-rhythm = Next feed { $day }: every { $every } days is the usual rhythm. I don't know that crop well, so keep it thin.
@@ -1302,6 +1303,15 @@ draw-due-since = due since { $day }
 draw-calendar-name = Jobs on the roofs
 draw-job =
     { $job ->
+## Reminders, and jobs moved to another day
+
+reminder-title =
+    { $word ->
+        [morning] Today, { $day }:
+       *[eve] Tomorrow, { $day }:
+    }
+reminder-job =
+    { $number }. { $job ->
         [spray] Spray
         [feed] Feed
         [pick] Pick
@@ -1533,3 +1543,115 @@ crew-words-new-site = new site | add a site
 crew-words-new-place = new place | new roof | new terrace | new balcony | add a roof | add a place
 
 # (end of: The crew's work by message)
+    }{ $crop ->
+        [none] {""}
+       *[other] {" "}{ $crop }
+    }: { $beds }{ $part ->
+        [evening] ; in the evening from { $from } to { $until }
+        [dawn] ; before the sun is up, from { $from } to { $until }
+       *[none] {""}
+    }{ $since ->
+        [none] {""}
+       *[other] {" "}(open since { $since })
+    }.
+reminder-moved =
+    { $number }. Not { $word ->
+        [morning] today
+       *[eve] tomorrow
+    }: { $job ->
+        [spray] spray
+        [feed] feed
+        [pick] pick
+        [sow] sow again
+        [net] net up
+        [net-down] net down
+       *[other] { $job }
+    }{ $crop ->
+        [none] {""}
+       *[other] {" "}{ $crop }
+    }, { $beds }. It is on { $day } now: { $by }.
+reminder-mover =
+    { $who ->
+        [you] you moved it
+        [someone] someone moved it
+       *[other] { $who } moved it
+    }
+reminder-water =
+    { $number }. From tomorrow water { $rhythm ->
+        [none] no more, the rain brings enough
+        [weekly] once a week
+        [third] every third morning
+        [second] every second morning
+        [daily] each morning
+        [twice] each morning and each evening
+       *[thrice] three times a day
+    } (until now { $before ->
+        [none] not at all
+        [weekly] once a week
+        [third] every third morning
+        [second] every second morning
+        [daily] each morning
+        [twice] each morning and each evening
+       *[thrice] three times a day
+    }): { $beds }{ $turn ->
+        [none] {""}
+       *[other] , about { $turn } a turn
+    }.
+reminder-button-done =
+    { $number ->
+        [none] done
+       *[other] { $number } done
+    }
+reminder-button-move =
+    { $number ->
+        [none] move
+       *[other] { $number } move
+    }
+reminder-button-why =
+    { $number ->
+        [none] why
+       *[other] { $number } why
+    }
+reminder-button-undo = undo
+reminder-button-leave = leave it
+reminder-move-tomorrow = tomorrow, { $day }
+reminder-move-days = in { $count } days, { $day }
+reminder-move-ask = Which day instead? You can write it too: "move the spray to friday".
+reminder-done-already = That is noted as done already.
+reminder-taken-back = Taken back: what I had noted is gone.
+moved-by =
+    { $who ->
+        [you] You moved it to { $day }.
+        [someone] It was moved to { $day }.
+       *[other] { $who } moved it to { $day }.
+    }
+working-moved-by =
+    { $who ->
+        [you] { $bed }: you moved it to { $day }.
+        [someone] { $bed }: it was moved to { $day }.
+       *[other] { $bed }: { $who } moved it to { $day }.
+    }
+moved-to =
+    Moved: { $job ->
+        [spray] spray
+        [feed] feed
+        [pick] picking
+        [sow] sowing
+        [net] net up
+        [net-down] net down
+       *[other] { $job }
+    }, { $beds }, to { $day }.
+moved-but = { $bed }: that day will not do, so it is { $day } ({ $by }).
+move-which-day = To which day?
+move-not-then = That day is gone by, or too far off. To which day?
+move-none =
+    No { $job ->
+        [spray] spray
+        [feed] feed
+        [pick] picking
+        [sow] sowing
+       *[net] work on a net
+    } is due in the next { $days } days, so there is nothing to move.
+choice-day = { $day }
+
+# (end of: Reminders)

@@ -649,6 +649,7 @@ feed-next =
         [last] { $bed }: agli khaad { $day }; har { $every } din, pichhli { $last } ko di thi.
         [mix] { $bed }: nayi mitti mein abhi khaad hai; pehli khaad { $day }, phir har { $every } din.
         [used-up] { $bed }: mitti ki khaad khatm maanein aur koi khaad darj nahi, isliye abhi dein, phir har { $every } din.
+        [moved] { $bed }: khaad { $day } ko, phir har { $every } din mein.
        *[unknown] { $bed }: har { $every } din khaad dein. Koi khaad darj nahi hai; di ho to us din se ginein.
     }
 feed-next-rhythm = Agli khaad { $day }: aam taur par har { $every } din. Us fasal ki poori jaankari nahi, isliye patli rakhein.
@@ -1299,6 +1300,15 @@ draw-due-since = { $day } se baaki
 draw-calendar-name = Chhat ke kaam
 draw-job =
     { $job ->
+## Reminders, and jobs moved to another day
+
+reminder-title =
+    { $word ->
+        [morning] Aaj, { $day }:
+       *[eve] Kal, { $day }:
+    }
+reminder-job =
+    { $number }. { $job ->
         [spray] Spray
         [feed] Khaad
         [pick] Tudai
@@ -1511,3 +1521,115 @@ crew-words-new-site = nayi site | naya site
 crew-words-new-place = nayi jagah | nayi chhat | naya terrace | nayi terrace | nayi balcony
 
 # (end of: The crew's work by message)
+    }{ $crop ->
+        [none] {""}
+       *[other] {" "}{ $crop }
+    }: { $beds }{ $part ->
+        [evening] ; shaam { $from } se { $until } tak
+        [dawn] ; sooraj nikalne se pehle, { $from } se { $until } tak
+       *[none] {""}
+    }{ $since ->
+        [none] {""}
+       *[other] {" "}({ $since } se baaki)
+    }.
+reminder-moved =
+    { $number }. { $word ->
+        [morning] Aaj
+       *[eve] Kal
+    } nahi: { $job ->
+        [spray] spray
+        [feed] khaad
+        [pick] tudai
+        [sow] phir buai
+        [net] jaali lagana
+        [net-down] jaali hatana
+       *[other] { $job }
+    }{ $crop ->
+        [none] {""}
+       *[other] {" "}{ $crop }
+    }, { $beds }. Ab { $day } ko: { $by }.
+reminder-mover =
+    { $who ->
+        [you] din aapne badla
+        [someone] kisi ne din badla
+       *[other] { $who } ne din badla
+    }
+reminder-water =
+    { $number }. Kal se paani { $rhythm ->
+        [none] na dein, baarish kaafi hai
+        [weekly] hafte mein ek baar dein
+        [third] har teesre din subah dein
+        [second] ek din chhodkar subah dein
+        [daily] roz subah dein
+        [twice] roz subah aur shaam dein
+       *[thrice] roz teen baar dein
+    } (ab tak { $before ->
+        [none] paani nahi
+        [weekly] hafte mein ek baar
+        [third] har teesre din subah
+        [second] ek din chhodkar subah
+        [daily] roz subah
+        [twice] roz subah aur shaam
+       *[thrice] roz teen baar
+    }): { $beds }{ $turn ->
+        [none] {""}
+       *[other] , ek baar mein kareeb { $turn }
+    }.
+reminder-button-done =
+    { $number ->
+        [none] ho gaya
+       *[other] { $number } ho gaya
+    }
+reminder-button-move =
+    { $number ->
+        [none] din badlein
+       *[other] { $number } din badlein
+    }
+reminder-button-why =
+    { $number ->
+        [none] kyun
+       *[other] { $number } kyun
+    }
+reminder-button-undo = wapas lein
+reminder-button-leave = rehne dein
+reminder-move-tomorrow = kal, { $day }
+reminder-move-days = { $count } din baad, { $day }
+reminder-move-ask = Iski jagah kis din? Likhkar bhi bata sakte hain: "spray shukravar ko karenge".
+reminder-done-already = Yeh pehle hi ho gaya likha hai.
+reminder-taken-back = Wapas liya: jo note kiya tha, hat gaya.
+moved-by =
+    { $who ->
+        [you] Din aapne badla: { $day }.
+        [someone] Din badla gaya: { $day }.
+       *[other] Din { $who } ne badla: { $day }.
+    }
+working-moved-by =
+    { $who ->
+        [you] { $bed }: din aapne badla: { $day }.
+        [someone] { $bed }: din badla gaya: { $day }.
+       *[other] { $bed }: din { $who } ne badla: { $day }.
+    }
+moved-to =
+    Din badla: { $job ->
+        [spray] spray
+        [feed] khaad
+        [pick] tudai
+        [sow] buai
+        [net] jaali lagana
+        [net-down] jaali hatana
+       *[other] { $job }
+    }, { $beds }, ab { $day } ko.
+moved-but = { $bed }: us din theek nahi rahega, isliye { $day } ko ({ $by }).
+move-which-day = Kis din karein?
+move-not-then = Woh din nikal gaya ya bahut door hai. Kis din karein?
+move-none =
+    Agle { $days } dinon mein { $job ->
+        [spray] koi spray
+        [feed] koi khaad
+        [pick] koi tudai
+        [sow] koi buai
+       *[net] jaali ka koi kaam
+    } baaki nahi, isliye badalne ko kuchh nahi.
+choice-day = { $day }
+
+# (end of: Reminders)

@@ -649,6 +649,7 @@ feed-next =
         [last] { $bed }: अगली खाद { $day }; हर { $every } दिन, पिछली { $last } को दी थी।
         [mix] { $bed }: नई मिट्टी में अभी खाद है; पहली खाद { $day }, फिर हर { $every } दिन।
         [used-up] { $bed }: मिट्टी की खाद ख़त्म मानें और कोई खाद दर्ज नहीं, इसलिए अभी दें, फिर हर { $every } दिन।
+        [moved] { $bed }: खाद { $day } को, फिर हर { $every } दिन में।
        *[unknown] { $bed }: हर { $every } दिन खाद दें। कोई खाद दर्ज नहीं है; दी हो तो उस दिन से गिनें।
     }
 feed-next-rhythm = अगली खाद { $day }: आम तौर पर हर { $every } दिन। उस फ़सल की पूरी जानकारी नहीं, इसलिए पतली रखें।
@@ -1299,6 +1300,15 @@ draw-due-since = { $day } से बाक़ी
 draw-calendar-name = छत के काम
 draw-job =
     { $job ->
+## Reminders, and jobs moved to another day
+
+reminder-title =
+    { $word ->
+        [morning] आज, { $day }:
+       *[eve] कल, { $day }:
+    }
+reminder-job =
+    { $number }. { $job ->
         [spray] छिड़काव
         [feed] खाद
         [pick] तुड़ाई
@@ -1511,3 +1521,115 @@ crew-words-new-site = नई साइट
 crew-words-new-place = नई जगह | नई छत | नया टैरेस | नई बालकनी
 
 # (end of: The crew's work by message)
+    }{ $crop ->
+        [none] {""}
+       *[other] {" "}{ $crop }
+    }: { $beds }{ $part ->
+        [evening] ; शाम { $from } से { $until } तक
+        [dawn] ; सूरज निकलने से पहले, { $from } से { $until } तक
+       *[none] {""}
+    }{ $since ->
+        [none] {""}
+       *[other] {" "}({ $since } से बाक़ी)
+    }।
+reminder-moved =
+    { $number }. { $word ->
+        [morning] आज
+       *[eve] कल
+    } नहीं: { $job ->
+        [spray] छिड़काव
+        [feed] खाद
+        [pick] तुड़ाई
+        [sow] फिर बुआई
+        [net] जाली लगाना
+        [net-down] जाली हटाना
+       *[other] { $job }
+    }{ $crop ->
+        [none] {""}
+       *[other] {" "}{ $crop }
+    }, { $beds }। अब { $day } को: { $by }।
+reminder-mover =
+    { $who ->
+        [you] दिन आपने बदला
+        [someone] किसी ने दिन बदला
+       *[other] { $who } ने दिन बदला
+    }
+reminder-water =
+    { $number }. कल से पानी { $rhythm ->
+        [none] न दें, बारिश काफ़ी है
+        [weekly] हफ़्ते में एक बार दें
+        [third] हर तीसरे दिन सुबह दें
+        [second] एक दिन छोड़कर सुबह दें
+        [daily] रोज़ सुबह दें
+        [twice] रोज़ सुबह और शाम दें
+       *[thrice] रोज़ तीन बार दें
+    } (अब तक { $before ->
+        [none] पानी नहीं
+        [weekly] हफ़्ते में एक बार
+        [third] हर तीसरे दिन सुबह
+        [second] एक दिन छोड़कर सुबह
+        [daily] रोज़ सुबह
+        [twice] रोज़ सुबह और शाम
+       *[thrice] रोज़ तीन बार
+    }): { $beds }{ $turn ->
+        [none] {""}
+       *[other] , एक बार में क़रीब { $turn }
+    }।
+reminder-button-done =
+    { $number ->
+        [none] हो गया
+       *[other] { $number } हो गया
+    }
+reminder-button-move =
+    { $number ->
+        [none] दिन बदलें
+       *[other] { $number } दिन बदलें
+    }
+reminder-button-why =
+    { $number ->
+        [none] क्यों
+       *[other] { $number } क्यों
+    }
+reminder-button-undo = वापस लें
+reminder-button-leave = रहने दें
+reminder-move-tomorrow = कल, { $day }
+reminder-move-days = { $count } दिन बाद, { $day }
+reminder-move-ask = इसकी जगह किस दिन? लिखकर भी बता सकते हैं: "स्प्रे शुक्रवार को करेंगे"।
+reminder-done-already = यह पहले ही हो गया लिखा है।
+reminder-taken-back = वापस लिया: जो नोट किया था, हट गया।
+moved-by =
+    { $who ->
+        [you] दिन आपने बदला: { $day }।
+        [someone] दिन बदला गया: { $day }।
+       *[other] दिन { $who } ने बदला: { $day }।
+    }
+working-moved-by =
+    { $who ->
+        [you] { $bed }: दिन आपने बदला: { $day }।
+        [someone] { $bed }: दिन बदला गया: { $day }।
+       *[other] { $bed }: दिन { $who } ने बदला: { $day }।
+    }
+moved-to =
+    दिन बदला: { $job ->
+        [spray] छिड़काव
+        [feed] खाद
+        [pick] तुड़ाई
+        [sow] बुआई
+        [net] जाली लगाना
+        [net-down] जाली हटाना
+       *[other] { $job }
+    }, { $beds }, अब { $day } को।
+moved-but = { $bed }: उस दिन ठीक नहीं रहेगा, इसलिए { $day } को ({ $by })।
+move-which-day = किस दिन करें?
+move-not-then = वह दिन निकल गया या बहुत दूर है। किस दिन करें?
+move-none =
+    अगले { $days } दिनों में { $job ->
+        [spray] कोई छिड़काव
+        [feed] कोई खाद
+        [pick] कोई तुड़ाई
+        [sow] कोई बुआई
+       *[net] जाली का कोई काम
+    } बाक़ी नहीं, इसलिए बदलने को कुछ नहीं।
+choice-day = { $day }
+
+# (end of: Reminders)

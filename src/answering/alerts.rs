@@ -5,9 +5,9 @@ use super::answer::{Answer, Outcome};
 use super::facts::{Facts, SiteFacts};
 use super::figure::{Figure, FigureValue};
 use super::line::{Line, Said};
+use super::plots::plot;
 use crate::garden::{BedId, SiteId};
 use crate::knowledge::Point;
-use crate::needs::surroundings::Standing;
 use crate::needs::year::Year;
 use crate::planning::alerts::{Alert, alerts, is_foretold};
 use crate::planning::due::Plot;
@@ -30,23 +30,7 @@ pub fn alerts_of(facts: &Facts<'_>) -> Vec<Alert> {
 fn of_site(site: &SiteFacts<'_>, facts: &Facts<'_>) -> Vec<Alert> {
     let today = site.now.date_naive();
     let year = Year::around(&site.weather, today);
-    let plots: Vec<Plot<'_>> = site
-        .beds
-        .iter()
-        .map(|bed| {
-            let standing = bed.standing(today).into_iter().filter_map(|planting| {
-                Some(Standing {
-                    crop: facts.known.crops.get(&planting.crop)?,
-                    microgreen: planting.microgreen,
-                    start: Some(planting.start),
-                    plants: planting.plants,
-                })
-            });
-            let standing = standing.collect();
-            let (jobs, weather, year) = (bed.jobs.as_slice(), &site.weather, year.as_ref());
-            Plot { bed: &bed.bed, standing, jobs, weather, year, known: facts.known, now: site.now }
-        })
-        .collect();
+    let plots: Vec<Plot<'_>> = site.beds.iter().map(|bed| plot(site, bed, year.as_ref(), facts.known)).collect();
     alerts(&site.site.id, &site.weather, today, &plots)
 }
 

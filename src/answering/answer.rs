@@ -163,21 +163,23 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if by_article && answer.outcome == Outcome::Answered && answer.reading.kind != Kind::Feed {
         answer.reading.kind = Kind::Care;
     }
-    called(&mut answer, facts);
+    answer.called = called(facts);
     sky_told::tell(&mut answer, reading);
     answer
 }
 
-/// Tells an answer what people call the beds that this person may see.
-pub fn called(answer: &mut Answer, facts: &Facts<'_>) {
-    for (site, bed) in facts.beds() {
+/// What people call the beds of these facts, by `site/bed`.
+#[must_use]
+pub fn called(facts: &Facts<'_>) -> BTreeMap<String, Vec<String>> {
+    let names = facts.beds().map(|(site, bed)| {
         let mut names = bed.bed.names.clone();
         names.push(bed.bed.id.bed().replace('-', " "));
         if facts.sites.len() > 1 {
             names.iter_mut().for_each(|name| *name = format!("{name} ({})", site.site.name));
         }
-        answer.called.insert(bed.bed.id.to_string(), names);
-    }
+        (bed.bed.id.to_string(), names)
+    });
+    names.collect()
 }
 
 /// A reading less sure than this is not answered: a person of the crew is asked.

@@ -3,9 +3,9 @@
 
 use super::answer::{Answer, Outcome};
 use super::bed_wait::waits;
-use super::due::of_bed;
 use super::facts::{BedFacts, Facts, SiteFacts};
 use super::line::{Line, Said};
+use super::plots::plot;
 use super::subject::subjects;
 use super::water::rhythm;
 use super::water_bed::BedWater;
@@ -13,7 +13,7 @@ use super::water_now;
 use crate::garden::{BedId, JobDone, JobKind, Seen};
 use crate::knowledge::{Kind, Knowledge};
 use crate::needs::year::Year;
-use crate::planning::due::Due;
+use crate::planning::due::{Due, due};
 use crate::script::Language;
 use crate::understanding::Reading;
 use std::collections::BTreeMap;
@@ -49,7 +49,7 @@ pub fn bed_today(id: &BedId, facts: &Facts<'_>) -> Option<BedToday> {
         said.lines.extend(water.gently());
     }
     let year = Year::around(&site.weather, today);
-    let mut due = of_bed(site, bed, year.as_ref(), facts, today);
+    let mut due = due(&plot(site, bed, year.as_ref(), facts.known), today);
     let wait = bed.jobs.iter().filter_map(|job| waits(job, facts.known)).filter(|wait| wait.lasts(today));
     if let Some(wait) = wait.max_by_key(|wait| wait.weight()) {
         said.lines.push(wait.line(id));

@@ -1,15 +1,15 @@
 //! "What is due, where, today or this week?"
 
 use super::answer::{Answer, Outcome};
-use super::facts::{BedFacts, Facts, SiteFacts};
+use super::facts::Facts;
 use super::figure::{Figure, FigureValue};
 use super::line::{Line, Said};
+use super::plots::{mover, plot};
+use super::spray_time::obstacle_key;
 use super::table::{DueJob, DueTable, Table};
 use crate::garden::{BedId, JobKind};
-use crate::needs::spray::Obstacle;
-use crate::needs::surroundings::Standing;
 use crate::needs::year::Year;
-use crate::planning::due::{Due, Plot, due};
+use crate::planning::due::{Due, due};
 use crate::planning::round::{Stop, order};
 use crate::understanding::Reading;
 use chrono::{Days, NaiveDate};
@@ -26,26 +26,30 @@ const BEDS_ON_A_LINE: usize = 3;
 /// The jobs of the days asked for, on the beds that are meant, else on all.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let today = facts.today();
-    if facts.beds().next().is_none() {
-        return Answer::ask(Line::new("ask-what-bed"), Vec::new());
-    }
     let (first, last) = span(reading, today);
-    if last < today {
+    if last < today && facts.beds().next().is_some() {
         return super::handed_over::not_known();
     }
     let wanted = |bed: &BedId| reading.beds.is_empty() || reading.beds.contains(bed);
     let job = asked_job(reading);
-    let mut all: Vec<Due> = facts
-        .sites
-        .iter()
-        .flat_map(|site| {
-            let year = Year::around(&site.weather, site.now.date_naive());
-            let beds = site.beds.iter().filter(|bed| wanted(&bed.bed.id));
-            beds.flat_map(move |bed| of_bed(site, bed, year.as_ref(), facts, last)).collect::<Vec<_>>()
-        })
-        // What is due today was perhaps due before; on a later day only what falls on it.
-        .filter(|due| due.date >= first && job.is_none_or(|job| due.job == job))
-        .collect();
+    of_days((first, last), facts, |due| wanted(&due.bed) && job.is_none_or(|job| due.job == job))
+}
+
+/// The jobs from one day to another that are wanted, in the order of a round.
+pub fn of_days((first, last): (NaiveDate, NaiveDate), facts: &Facts<'_>, wanted: impl Fn(&Due) -> bool) -> Answer {
+    let today = facts.today();
+    if facts.beds().next().is_none() {
+        return Answer::ask(Line::new("ask-what-bed"), Vec::new());
+    }
+    let mut all: Vec<Due> = Vec::new();
+    for site in &facts.sites {
+        let year = Year::around(&site.weather, site.now.date_naive());
+        for bed in &site.beds {
+            all.extend(due(&plot(site, bed, year.as_ref(), facts.known), last));
+        }
+    }
+    // What is due today was perhaps due before; on a later day only what falls on it.
+    all.retain(|due| due.date >= first && wanted(due));
     let places = places(facts);
     all.sort_by_key(|due| (due.date, places.get(&due.bed).copied(), due.job.word()));
     let mut answer = Answer::new(Outcome::Answered);
@@ -96,7 +100,7 @@ fn listed(due: &Due, facts: &Facts<'_>) -> Option<DueJob> {
 }
 
 /// Where each bed comes in a round: its site by the nearest way from the first, then its own place on the roof.
-fn places(facts: &Facts<'_>) -> BTreeMap<BedId, usize> {
+pub fn places(facts: &Facts<'_>) -> BTreeMap<BedId, usize> {
     let stops: Vec<Stop<'_>> = facts
         .sites
         .iter()
@@ -121,34 +125,6 @@ fn span(reading: &Reading, today: NaiveDate) -> (NaiveDate, NaiveDate) {
 /// The one job that is asked after.
 fn asked_job(reading: &Reading) -> Option<JobKind> {
     [JobKind::Spray, JobKind::Feed, JobKind::Pick, JobKind::Net].into_iter().find(|job| reading.jobs.contains(job))
-}
-
-/// The jobs of one bed that fall due by a day.
-pub fn of_bed(
-    site: &SiteFacts<'_>,
-    bed: &BedFacts,
-    year: Option<&Year>,
-    facts: &Facts<'_>,
-    until: NaiveDate,
-) -> Vec<Due> {
-    let standing = bed.standing(site.now.date_naive()).into_iter().filter_map(|planting| {
-        Some(Standing {
-            crop: facts.known.crops.get(&planting.crop)?,
-            microgreen: planting.microgreen,
-            start: Some(planting.start),
-            plants: planting.plants,
-        })
-    });
-    let plot = Plot {
-        bed: &bed.bed,
-        standing: standing.collect(),
-        jobs: &bed.jobs,
-        weather: &site.weather,
-        year,
-        known: facts.known,
-        now: site.now,
-    };
-    due(&plot, until)
 }
 
 /// Jobs of one day and sort together, with all their beds; the first days first.
@@ -182,18 +158,20 @@ fn told(answer: &mut Answer, all: &[Due], (first, last): (NaiveDate, NaiveDate),
         answer.lines.push(Line::new("due-more").with("count", Said::Count((groups.len() - TOLD) as i64)));
     }
     for due in all {
-        let by = |obstacle: &Obstacle| match obstacle {
-            Obstacle::Rain => "rain",
-            Obstacle::Wind => "wind",
-            Obstacle::Heat => "heat",
-            Obstacle::Picking => "picking",
-        };
         if let Some(obstacle) = due.moved_by.iter().next() {
             answer.working.push(
                 Line::new("working-due-moved")
                     .with("bed", Said::Bed(due.bed.clone()))
                     .with("day", Said::Day(due.date))
-                    .with("by", Said::Key(by(obstacle))),
+                    .with("by", Said::Key(obstacle_key(*obstacle))),
+            );
+        }
+        if let Some(moved) = &due.chosen {
+            answer.working.push(
+                Line::new("working-moved-by")
+                    .with("bed", Said::Bed(due.bed.clone()))
+                    .with("who", mover(moved, facts))
+                    .with("day", Said::Day(moved.to)),
             );
         }
         if let Some(since) = due.since {
@@ -209,7 +187,7 @@ fn told(answer: &mut Answer, all: &[Due], (first, last): (NaiveDate, NaiveDate),
     answer.cite(&crate::knowledge::SourceRef::new("common-practice", "weekly spray, feed every 7 to 10 days"));
 }
 
-fn key(job: &'static str, what: Option<&str>) -> &'static str {
+pub fn key(job: &'static str, what: Option<&str>) -> &'static str {
     match (job, what) {
         ("net", Some("down")) => "net-down",
         _ => job,

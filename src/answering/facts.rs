@@ -1,9 +1,10 @@
 //! What the desk fetched for an answer.
 
-use crate::garden::{Bed, BedId, JobDone, Person, Planting, Seen, Site, standing};
+use crate::garden::{Bed, BedId, JobDone, Move, Person, PersonId, Planting, Seen, Site, standing};
 use crate::knowledge::{Found, Knowledge};
 use crate::weather::Weather;
 use chrono::{DateTime, FixedOffset, NaiveDate};
+use std::collections::BTreeMap;
 
 /// Everything an answer may rest on.
 #[derive(Debug, Clone)]
@@ -13,6 +14,8 @@ pub struct Facts<'a> {
     pub now: DateTime<FixedOffset>,
     /// None for a stranger.
     pub asker: Option<Person>,
+    /// The names of those who moved a job of these sites.
+    pub movers: BTreeMap<PersonId, String>,
     /// What this person may see.
     pub sites: Vec<SiteFacts<'a>>,
     /// The weather of a place without a site: one that was named, or the forecast's own.
@@ -42,6 +45,8 @@ pub struct BedFacts {
     pub net_unrated: bool,
     pub plantings: Vec<Planting>,
     pub jobs: Vec<JobDone>,
+    /// What people moved to another day.
+    pub moves: Vec<Move>,
     /// What people saw of its water.
     pub seen: Vec<Seen>,
 }

@@ -6,7 +6,8 @@ use super::feed::{feeds, told_day};
 use super::feed_nitrogen::nitrogen;
 use super::figure::Figure;
 use super::line::{Line, Said};
-use super::spray_time::named;
+use super::plots::moved_by;
+use super::spray_time::{held_move, named};
 use super::subject::Subject;
 use crate::garden::{JobDone, JobKind};
 use crate::knowledge::{GrownFor, Material, MaterialKind};
@@ -47,8 +48,11 @@ fn one(
     let recorded = last_feed(subject, facts);
     let (every, source) = rhythm(subject.standing.iter().map(|standing| standing.crop));
     let last = told_day(reading, today).or_else(|| recorded.as_ref().map(|job| job.on.date()));
-    let (next, counted) = feed_day(last, subject.bed.mix_added, &every, today);
+    let (by_rhythm, counted) = feed_day(last, subject.bed.mix_added, &every, today);
+    let moved = held_move(subject, facts, JobKind::Feed).filter(|_| told_day(reading, today).is_none());
+    let next = moved.map_or(by_rhythm, |moved| Estimate::exactly(moved.to.max(today)));
     let began = match counted {
+        _ if moved.is_some() && counted != Counted::LastFeed => "moved",
         Counted::LastFeed => "last",
         Counted::FreshMix => "mix",
         Counted::UsedUpMix => "used-up",
@@ -57,7 +61,7 @@ fn one(
     let crop = subject.standing.first().map(|standing| standing.crop.id.as_str());
     let of = |figure: Figure| figure.of_bed(subject.own.as_ref().filter(|_| several)).of_crop(crop.filter(|_| several));
     // Nothing is known of when it was fed: its rhythm is told, a day would be a guess.
-    if counted != Counted::Nothing {
+    if counted != Counted::Nothing || moved.is_some() {
         answer.figures.push(of(Figure::date("next_feed", next)));
     }
     answer.cite(&source);
@@ -81,6 +85,7 @@ fn one(
                 .with("every", Said::Span(every, 0))
                 .with("last", last.map_or(Said::Key("none"), Said::Day)),
         );
+        answer.lines.extend(moved.map(|moved| moved_by(moved, facts)));
     }
     match material {
         Some(material) => {

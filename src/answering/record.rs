@@ -4,8 +4,8 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::figure::{Figure, FigureValue};
 use super::line::{Line, Said};
-use super::new_bed;
 use super::subject::which_bed;
+use super::{moves, new_bed};
 use crate::garden::rights::may_record;
 use crate::garden::{BedId, JobDone, JobKind, Planting, Record, Seen, Start, When};
 use crate::knowledge::{MaterialKind, PartOfDay};
@@ -18,6 +18,9 @@ use serde_json::{Value, json};
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if reading.undo {
         return Answer { lines: vec![Line::new("record-undone")], ..Answer::new(Outcome::Answered) };
+    }
+    if let Some(job) = reading.put_off {
+        return moves::answer(job, reading, facts);
     }
     if reading.no_such_day {
         return Answer::ask(Line::new("record-which-day"), Vec::new());

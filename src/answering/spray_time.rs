@@ -5,13 +5,15 @@ use super::facts::Facts;
 use super::figure::Figure;
 use super::handed_over::not_computed;
 use super::line::{Line, Said};
+use super::plots::moved_by;
 use super::spray::product;
 use super::subject::Subject;
-use crate::garden::{BedKind, JobDone, JobKind, RainExposure};
+use crate::garden::{BedKind, JobDone, JobKind, Move, RainExposure};
 use crate::knowledge::{Kind, Material, Point, SourceRef, SprayUse};
 use crate::needs::harvest::harvest_window;
 use crate::needs::spray::{NextSpray, Obstacle, PartOfDay, SprayedBed, WASHES_OFF_MM, litres_of_spray, next_spray};
 use crate::needs::surroundings::vessel;
+use crate::planning::moves::held;
 use crate::quantity::Area;
 use crate::understanding::Reading;
 use crate::weather::Weather;
@@ -36,10 +38,13 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, all: &[Subject<'_>]) -> Answ
         let Some((material, spray)) = used(reading, facts, recorded.as_ref()) else { continue };
         let told_on = told_day(reading, subject.today());
         let last = told_on.or_else(|| recorded.as_ref().map(|job| job.on.date()));
+        // A day told in the message is another story than the records and what was moved by them.
+        let moved = held_move(subject, facts, JobKind::Spray).filter(|_| told_on.is_none());
         let sprayed = SprayedBed {
             last,
             pickings: &pickings(subject),
             open_to_rain: subject.bed.rain_counted() != RainExposure::None,
+            chosen: moved.map(|moved| moved.to),
             now: asked_from(reading, subject.now),
         };
         let next = next_spray(spray, &sprayed, subject.weather.as_ref());
@@ -51,6 +56,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, all: &[Subject<'_>]) -> Answ
         cite(&mut answer, spray, &next);
         if told < TOLD_ONE_BY_ONE {
             lines(&mut answer, subject, material, spray, &next, last);
+            answer.lines.extend(moved.map(|moved| moved_by(moved, facts)));
             working(&mut answer, subject, spray, &next);
         }
         if !of_liquid {
@@ -82,6 +88,12 @@ fn pickings(subject: &Subject<'_>) -> Vec<NaiveDate> {
 pub fn last_spray(subject: &Subject<'_>, facts: &Facts<'_>) -> Option<JobDone> {
     let (_, bed) = facts.bed(subject.own.as_ref()?)?;
     bed.jobs.iter().filter(|job| job.job == JobKind::Spray).max_by_key(|job| job.on.date()).cloned()
+}
+
+/// The move of a job that holds for a bed.
+pub fn held_move<'f>(subject: &Subject<'_>, facts: &'f Facts<'_>, job: JobKind) -> Option<&'f Move> {
+    let (_, bed) = facts.bed(subject.own.as_ref()?)?;
+    held(&bed.moves, &bed.jobs, job, None)
 }
 
 /// The day of the last spray as the message tells it: one gone by, or today if it says that it was done.
@@ -198,14 +210,14 @@ pub fn named(subject: &Subject<'_>) -> Said {
     }
 }
 
-fn part_key(part: PartOfDay) -> &'static str {
+pub fn part_key(part: PartOfDay) -> &'static str {
     match part {
         PartOfDay::Dawn => "dawn",
         PartOfDay::Evening => "evening",
     }
 }
 
-fn obstacle_key(obstacle: Obstacle) -> &'static str {
+pub fn obstacle_key(obstacle: Obstacle) -> &'static str {
     match obstacle {
         Obstacle::Rain => "rain",
         Obstacle::Wind => "wind",

@@ -174,7 +174,8 @@ fn established(crop: &Crop, microgreen: bool) -> StandingCrop<'_> {
     StandingCrop { crop, microgreen, start: None, plants: None }
 }
 
-fn own<'a>(id: &BedId, reading: &Reading, facts: &'a Facts<'a>) -> Option<Subject<'a>> {
+/// The same with what a message says grows there.
+pub fn own<'a>(id: &BedId, reading: &Reading, facts: &'a Facts<'a>) -> Option<Subject<'a>> {
     let mut subject = own_bed(id, facts)?;
     // A crop that was named but is not recorded here is taken at its word.
     for crop in crops(reading, facts) {

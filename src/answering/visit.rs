@@ -4,16 +4,16 @@
 use super::answer::{Answer, Outcome};
 use super::bed_today::{called, job_done, list, looked};
 use super::bed_wait::waits;
-use super::due::of_bed;
 use super::facts::{Facts, SiteFacts};
 use super::line::{Line, Said};
+use super::plots::plot;
 use super::subject::subjects;
 use super::water::{TOLD_ONE_BY_ONE, rhythm};
 use super::water_bed::BedWater;
 use crate::garden::{BedId, JobDone, JobKind, Seen, SiteId};
 use crate::knowledge::{Kind, Knowledge};
 use crate::needs::year::Year;
-use crate::planning::due::Due;
+use crate::planning::due::{Due, due};
 use crate::planning::visits::{OF_THE_CREW, Work};
 use crate::script::Language;
 use crate::understanding::Reading;
@@ -113,7 +113,7 @@ fn next_visit(site: &SiteFacts<'_>, facts: &Facts<'_>) -> Option<NaiveDate> {
 /// All jobs due at a site by a day.
 fn due_at(site: &SiteFacts<'_>, facts: &Facts<'_>, until: NaiveDate) -> Vec<Due> {
     let year = Year::around(&site.weather, site.now.date_naive());
-    site.beds.iter().flat_map(|bed| of_bed(site, bed, year.as_ref(), facts, until)).collect()
+    site.beds.iter().flat_map(|bed| due(&plot(site, bed, year.as_ref(), facts.known), until)).collect()
 }
 
 /// The crew's work that is due at a site on the day of asking.

@@ -4,6 +4,7 @@ use crate::script::Language;
 use crate::weather::source::Setting;
 use chrono::{DateTime, FixedOffset, NaiveDate};
 use clap::{Args, Parser, Subcommand, ValueEnum};
+use std::net::SocketAddr;
 use std::path::PathBuf;
 
 /// The assistant of a crew that builds and looks after kitchen gardens on roofs.
@@ -168,6 +169,13 @@ pub struct Serve {
     /// Another Bot API server than the platform's own
     #[arg(long, env = "ROOFTEND_TELEGRAM_API_URL", value_name = "URL")]
     pub api_url: Option<String>,
+    /// The address to which the messenger brings updates; without one they are asked for. Its secret comes from
+    /// ROOFTEND_WEBHOOK_SECRET or the file ROOFTEND_WEBHOOK_SECRET_FILE
+    #[arg(long, env = "ROOFTEND_WEBHOOK_URL", value_name = "URL")]
+    pub webhook_url: Option<String>,
+    /// Where they are listened for, behind what ends the encryption
+    #[arg(long, env = "ROOFTEND_WEBHOOK_LISTEN", value_name = "ADDRESS:PORT", default_value = "127.0.0.1:8470")]
+    pub webhook_listen: SocketAddr,
     /// Forecast file; read again whenever it changes
     #[arg(long, env = "ROOFTEND_FORECAST", value_name = "FILE")]
     pub forecast: Option<PathBuf>,
@@ -180,11 +188,17 @@ pub struct Serve {
     /// Print a new code for the owner, who has lost the chat that is linked
     #[arg(long)]
     pub new_claim: bool,
-    /// Whether each person is told in the morning what is due
+    /// Whether each person is told in the evening what is due the next day
     #[arg(long, env = "ROOFTEND_DIGEST", value_name = "ON|OFF", default_value = "on")]
     pub digest: Switch,
     #[command(flatten)]
     pub sources: Sources,
+    /// The hour of the evening from which that is told, in each site's own time
+    #[arg(long, env = "ROOFTEND_DIGEST_HOUR", value_name = "12..20", default_value_t = crate::desk::reception::EVENING, value_parser = clap::value_parser!(u32).range(12..=20))]
+    pub digest_hour: u32,
+    /// For trials: a file with the moment from which the clock goes on
+    #[arg(long, env = "ROOFTEND_CLOCK", value_name = "FILE", hide = true)]
+    pub clock: Option<PathBuf>,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]

@@ -12,6 +12,7 @@ use crate::weather::Forecast;
 use crate::weather::source::{Choice, Setting};
 use chrono::{DateTime, FixedOffset, Local};
 use std::path::{Path, PathBuf};
+use std::sync::OnceLock;
 
 /// House, store, sky and clock of one run.
 pub struct Parts {
@@ -141,7 +142,25 @@ pub fn cache(arguments: &Arguments) -> Option<PathBuf> {
 /// The one place where the clock is read.
 #[expect(clippy::disallowed_methods, reason = "the clock is read here and handed in")]
 pub fn system_clock() -> DateTime<FixedOffset> {
-    Local::now().fixed_offset()
+    let now = Local::now().fixed_offset();
+    TRIAL_CLOCK.get().and_then(|file| trial_clock(file, now)).unwrap_or(now)
+}
+
+/// The file of a clock for trials.
+static TRIAL_CLOCK: OnceLock<PathBuf> = OnceLock::new();
+
+/// Lets the clock go by a file from now on: the moment that stands in it when it is written, and on from there. Written
+/// anew, the clock jumps.
+pub fn go_by_trial_clock(file: PathBuf) {
+    // Set once, at the start.
+    let _ = TRIAL_CLOCK.set(file);
+}
+
+#[expect(clippy::disallowed_methods, reason = "the clock is read here and handed in")]
+fn trial_clock(file: &Path, now: DateTime<FixedOffset>) -> Option<DateTime<FixedOffset>> {
+    let written: DateTime<Local> = std::fs::metadata(file).ok()?.modified().ok()?.into();
+    let moment: DateTime<FixedOffset> = std::fs::read_to_string(file).ok()?.trim().parse().ok()?;
+    Some(moment + (now - written.fixed_offset()))
 }
 
 /// A text file.

@@ -9,22 +9,21 @@ use crate::desk::{Desk, Message};
 use crate::drawing::{Words, page};
 use crate::garden::{PersonId, Role, Store};
 use crate::script::Language;
+use chrono::NaiveDate;
 use std::path::Path;
 use std::process::ExitCode;
 
 pub fn run(round: &Round, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let parts = Parts::open(&round.front, arguments)?;
     let from = asker(&parts)?;
-    let day = round.on.map_or_else(|| "today".to_owned(), |day| format!("on {}", day.format("%-d %B %Y")));
-    // The words of a round are those of the answer to this question, and nothing of it is kept.
-    let message = Message { from, text: format!("what is due {day}"), now: parts.now };
+    let message = Message { from, text: String::new(), now: parts.now };
     let forgetful = parts.forgetful();
     let language = round.speaks.map_or(Language::En, Language::from);
     let desk = parts.desk_over(&forgetful).speaking(Some(language));
     if let Some(file) = &round.page {
-        return write_page(&desk, &message, &parts, file);
+        return write_page(&desk, &message, round.on, &parts, file);
     }
-    let reply = desk.answer(&message)?;
+    let reply = desk.round(&message, round.on)?;
     if round.json {
         print(&serde_json::to_string(&reply).map_err(Refusal::plain)?)?;
     } else {
@@ -34,8 +33,14 @@ pub fn run(round: &Round, arguments: &Arguments) -> Result<ExitCode, Refusal> {
 }
 
 /// The same answer as a page.
-fn write_page(desk: &Desk<'_>, message: &Message, parts: &Parts, file: &Path) -> Result<ExitCode, Refusal> {
-    let looked = desk.look(message)?;
+fn write_page(
+    desk: &Desk<'_>,
+    message: &Message,
+    day: Option<NaiveDate>,
+    parts: &Parts,
+    file: &Path,
+) -> Result<ExitCode, Refusal> {
+    let looked = desk.due_on(message.from.as_ref(), day, message.now)?;
     let words =
         Words::new(&looked.answer, &parts.house.known, parts.house.phrases(looked.manner.language), looked.manner);
     let due = looked.answer.tables.iter().find_map(|table| match table {

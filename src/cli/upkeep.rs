@@ -9,6 +9,7 @@ use crate::garden::store::note_backup;
 use chrono::{DateTime, FixedOffset, NaiveDate, Offset, Timelike, Utc};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
+use std::sync::atomic::{AtomicI64, Ordering};
 use std::time::Duration;
 use tokio::sync::Notify;
 
@@ -28,10 +29,14 @@ pub struct Upkeep {
     pub counts: Arc<Counts>,
     /// Whether people are told what is due.
     pub digest: bool,
+    /// The hour of the evening from which tomorrow is told.
+    pub evening: u32,
     /// Another command has been at the store.
     pub wake: Arc<Notify>,
     /// Wakes whoever sends, where letters were written.
     pub written: Arc<Notify>,
+    /// When old slips were taken away last, in seconds since 1970.
+    pub swept: AtomicI64,
 }
 
 impl Upkeep {
@@ -48,7 +53,7 @@ impl Upkeep {
             this.written.notify_one();
             tokio::select! {
                 () = tokio::time::sleep(ROUND) => {}
-                () = this.wake.notified() => {}
+                () = this.wake.notified() => this.reception.records_changed(),
             }
         }
     }
@@ -56,25 +61,41 @@ impl Upkeep {
     /// One look; returns when the forecast file that is in use was written.
     fn round(&self, now: DateTime<FixedOffset>, read: Option<std::time::SystemTime>) -> Option<std::time::SystemTime> {
         let at = now.with_timezone(&Utc);
-        match self.reception.sweep(at) {
-            Ok(0) => {}
-            Ok(count) => tracing::debug!(count, "old slips taken away"),
-            Err(fault) => tracing::error!(%fault, "old slips could not be taken away"),
-        }
+        self.sweep(at);
         if let Err(fault) = self.reception.hand_over_new(now) {
             tracing::error!(%fault, "questions could not be handed over");
         }
-        let digests = if self.digest { self.reception.digests(at) } else { Ok(0) };
-        match digests {
+        match self.reception.lapse(at) {
             Ok(0) => {}
-            Ok(count) => tracing::info!(count, "digests written"),
-            Err(fault) => tracing::error!(%fault, "the digests could not be written"),
+            Ok(count) => tracing::warn!(count, "reminders could not be brought before the night"),
+            Err(fault) => tracing::error!(%fault, "late reminders could not be taken away"),
+        }
+        let reminded = if self.digest { self.reception.reminders(at, self.evening) } else { Ok(0) };
+        match reminded {
+            Ok(0) => {}
+            Ok(count) => tracing::info!(count, "reminders written"),
+            Err(fault) => tracing::error!(%fault, "the reminders could not be written"),
         }
         if let Ok(questions) = Waiting::all(self.store.as_ref()) {
             self.counts.questions.set(questions.len());
         }
         self.back_up(now);
         self.read_forecast(read)
+    }
+
+    /// Every hour: the drawers are read through for it.
+    fn sweep(&self, at: DateTime<Utc>) {
+        const EVERY_S: i64 = 3600;
+        let last = self.swept.load(Ordering::Relaxed);
+        if (0..EVERY_S).contains(&(at.timestamp() - last)) {
+            return;
+        }
+        self.swept.store(at.timestamp(), Ordering::Relaxed);
+        match self.reception.sweep(at) {
+            Ok(0) => {}
+            Ok(count) => tracing::debug!(count, "old slips taken away"),
+            Err(fault) => tracing::error!(%fault, "old slips could not be taken away"),
+        }
     }
 
     fn back_up(&self, now: DateTime<FixedOffset>) {
@@ -160,8 +181,10 @@ mod tests {
             forecast: Some(PathBuf::from("demo-data/forecast-may.json")),
             counts: Arc::default(),
             digest: true,
+            evening: crate::desk::reception::EVENING,
             wake: Arc::default(),
             written: Arc::default(),
+            swept: AtomicI64::default(),
         };
         let round = |at: &str| upkeep.round(at.parse().unwrap(), None);
         assert!(round("2026-05-18T01:59:00+05:30").is_some(), "the forecast was read");

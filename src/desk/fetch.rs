@@ -4,10 +4,11 @@ use super::house::House;
 use super::sky::{Handed, Skies};
 use crate::answering::{BedFacts, Facts, SiteFacts};
 use crate::garden::rights::may_see_site;
-use crate::garden::{Person, Role, SiteId, Store, StoreError};
+use crate::garden::{Person, PersonId, Role, SiteId, Store, StoreError};
 use crate::understanding::{Asker, OwnBed, Reading};
 use crate::weather::{Forecast, Weather};
 use chrono::{DateTime, FixedOffset, NaiveDate, Offset};
+use std::collections::BTreeMap;
 
 /// What a person may see of the garden, as it stood at a moment.
 pub struct Seen<'a> {
@@ -17,6 +18,7 @@ pub struct Seen<'a> {
     people: Vec<(String, Vec<SiteId>)>,
     /// Names of people and sites that this person may not see: known only so that nothing is told of them.
     others: Vec<String>,
+    movers: BTreeMap<PersonId, String>,
     /// The moment, in the time zone of the asker's first site.
     pub now: DateTime<FixedOffset>,
 }
@@ -31,6 +33,7 @@ pub fn seen<'a>(
 ) -> Result<Seen<'a>, StoreError> {
     let mut skies = Skies::new(store, handed, &house.known);
     let mut sites = Vec::new();
+    let mut movers = BTreeMap::new();
     let mut local = None;
     let (people, mut others) = names_of_people(house, store, asker.as_ref())?;
     for site in store.sites()? {
@@ -51,14 +54,18 @@ pub fn seen<'a>(
             jobs.retain(|job| job.on.has_come(here.naive_local()));
             let mut looks = store.seen_of_bed(&bed.id)?;
             looks.retain(|look| look.on.has_come(here.naive_local()));
+            let moves = store.moves_of_bed(&bed.id)?;
+            for by in moves.iter().filter_map(|moved| moved.by.as_ref()) {
+                movers.extend(store.person(by)?.map(|person| (by.clone(), person.name)));
+            }
             let net_unrated = bed.net_unrated(&jobs);
             let bed = bed.as_worked(&jobs, |id| house.known.mixes.contains_key(id));
-            beds.push(BedFacts { bed, net_unrated, plantings, jobs, seen: looks });
+            beds.push(BedFacts { bed, net_unrated, plantings, jobs, moves, seen: looks });
         }
         let weather = skies.over(&site, here)?;
         sites.push(SiteFacts { site, now: here, beds, weather });
     }
-    Ok(Seen { asker, sites, people, others, now: local.unwrap_or(now) })
+    Ok(Seen { asker, sites, people, others, movers, now: local.unwrap_or(now) })
 }
 
 /// Clients by the words of their names, with those of their sites that the asker may see; and those of whom she may
@@ -136,6 +143,7 @@ impl<'a> Seen<'a> {
         let there = named.map(|place| self.now.with_timezone(&place.timezone));
         let now_elsewhere = there.map_or(self.now, |there| there.with_timezone(&there.offset().fix()));
         let articles = house.index.articles(&reading.search, ARTICLES);
-        Facts { known, now: self.now, asker: self.asker, sites: self.sites, elsewhere, now_elsewhere, articles }
+        let Self { asker, movers, sites, now, .. } = self;
+        Facts { known, now, asker, movers, sites, elsewhere, now_elsewhere, articles }
     }
 }

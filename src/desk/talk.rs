@@ -10,11 +10,12 @@ use super::sky::Handed;
 use super::told_sky;
 use crate::answering::{Answer, Facts, Line, Outcome, Said, answer, called};
 use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, SiteId, Store, StoreError};
+use crate::knowledge::Kind;
 use crate::script::Language;
 use crate::understanding::{Reader, Reading, read};
 use crate::weather::Forecast;
 use crate::wording::{Manner, Reply, reply};
-use chrono::{DateTime, FixedOffset, TimeDelta, Utc};
+use chrono::{DateTime, FixedOffset, NaiveDate, TimeDelta, Utc};
 use std::sync::Mutex;
 
 /// What a person sent.
@@ -127,10 +128,43 @@ impl<'a> Desk<'a> {
         let (reading, _) = self.read(message, &seen, None);
         let facts = seen.facts(self.house, self.handed.any(), &reading);
         let Some(mut answer) = say(&facts) else { return Ok(None) };
-        called(&mut answer, &facts);
+        answer.called = called(&facts);
         let language = self.speaks.unwrap_or(reading.language);
         let manner = Manner { language, devanagari_digits: false, why: false, short: false };
         Ok(Some(reply(&answer, &self.house.known, self.house.phrases(language), manner).text))
+    }
+
+    /// Answers what no text stood behind, a button: files what it records as for a message.
+    ///
+    /// # Errors
+    /// As [`Desk::answer`].
+    pub fn answer_reading(&self, message: &Message, reading: &Reading) -> Result<Reply, StoreError> {
+        let (asker, facts) = self.facts(message, reading)?;
+        Ok(self.file(message, asker.as_ref(), reading, answer(reading, &facts), (Vec::new(), Vec::new())))
+    }
+
+    /// What is due on a day, in the order of a round; nothing of it is kept.
+    ///
+    /// # Errors
+    /// When the store cannot be read.
+    pub fn round(&self, message: &Message, day: Option<NaiveDate>) -> Result<Reply, StoreError> {
+        let language = self.speaks.unwrap_or_default();
+        let (_, facts) = self.facts(message, &Reading::default())?;
+        let day = day.unwrap_or(facts.today());
+        let days = vec![(day, day)];
+        let reading = Reading { kind: Kind::Due, sureness: 1.0, language, days, all_beds: true, ..Reading::default() };
+        let manner = Manner { language, devanagari_digits: false, why: false, short: false };
+        Ok(reply(&answer(&reading, &facts), &self.house.known, self.house.phrases(language), manner))
+    }
+
+    /// Who asks, and what an answer to a reading rests on.
+    fn facts(&self, message: &Message, reading: &Reading) -> Result<(Option<Person>, Facts<'a>), StoreError> {
+        let asker = match &message.from {
+            Some(id) => self.store.person(id)?,
+            None => None,
+        };
+        let seen = seen(self.house, self.store, self.handed, asker.clone(), message.now)?;
+        Ok((asker, seen.facts(self.house, self.handed.any(), reading)))
     }
 
     /// The reading of a message; "why?" is read as the message before, its working asked for.

@@ -70,6 +70,14 @@ pub struct Talk {
     /// "Did" where it asks.
     #[serde(default)]
     pub did_ask: Names,
+    /// A job is to be done on another day.
+    #[serde(default)]
+    pub moves: Names,
+    /// A job is going to be done on a day.
+    #[serde(default)]
+    pub will: Names,
+    #[serde(default)]
+    pub not: Names,
     /// The mix of a bed has gone down.
     #[serde(default)]
     pub sunk: Names,

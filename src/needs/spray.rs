@@ -78,24 +78,28 @@ pub struct SprayedBed<'a> {
     /// The days on which something in it is ready, as far as they are known.
     pub pickings: &'a [NaiveDate],
     pub open_to_rain: bool,
+    /// The day that a person chose instead of the one by the rhythm.
+    pub chosen: Option<NaiveDate>,
     /// The moment of asking; it carries the clock that the hours are given on.
     pub now: DateTime<FixedOffset>,
 }
 
-/// The next spray: the last one and the product's rhythm, sooner where rain washes it off, then moved to the first day
-/// without rain or wind that has cool hours, and past a picking that falls within its wait. Without a last one it is
-/// due now.
+/// The next spray: the day that was chosen, else the last one and the product's rhythm, sooner where rain washes it off;
+/// then moved to the first day without rain or wind that has cool hours, and past a picking that falls within its wait.
+/// Without a last one and a chosen day it is due now.
 #[must_use]
 pub fn next_spray(product: &SprayUse, bed: &SprayedBed<'_>, weather: Option<&Weather<'_>>) -> NextSpray {
-    let SprayedBed { last, pickings, open_to_rain, now } = *bed;
+    let SprayedBed { last, pickings, open_to_rain, chosen, now } = *bed;
     let today = now.date_naive();
     let after = |days: f64| last.map_or(today, |last| later(last, days));
     let every = &product.every_days.is;
     let due = after(every.value());
-    let washed_off =
-        last.filter(|_| open_to_rain).zip(weather).and_then(|(last, weather)| washed_off(weather, last, due));
+    let washed_off = last
+        .filter(|_| open_to_rain && chosen.is_none())
+        .zip(weather)
+        .and_then(|(last, weather)| washed_off(weather, last, due));
     let wanted = washed_off.and_then(|rain| rain.succ_opt()).map_or(due, |after| after.min(due));
-    let first = wanted.max(today);
+    let first = chosen.unwrap_or(wanted).max(today);
     let mut moved_by = BTreeSet::new();
     let first = after_pickings(first, product, pickings, &mut moved_by);
     let found = weather.and_then(|weather| {
@@ -114,8 +118,11 @@ pub fn next_spray(product: &SprayUse, bed: &SprayedBed<'_>, weather: Option<&Wea
         })
     });
     let value = found.as_ref().map_or(first, |(day, _)| day.date);
-    let low = after(every.low()).max(today).min(value);
-    let high = after(every.high()).max(value);
+    // A day that was chosen is no estimate.
+    let (low, high) = match chosen {
+        Some(_) => (value, value),
+        None => (after(every.low()).max(today).min(value), after(every.high()).max(value)),
+    };
     NextSpray {
         day: Estimate::spanning(value, [low, high]),
         due,

@@ -1,11 +1,12 @@
 //! The jobs of one bed that fall due by a day.
 
-use crate::garden::{Bed, BedId, BedKind, JobDone, JobKind, RainExposure, Start};
+use super::moves::{held, last_done};
+use crate::garden::{Bed, BedId, BedKind, JobDone, JobKind, Move, RainExposure, Start};
 use crate::knowledge::{GrownFor, Knowledge, SprayUse};
 use crate::needs::feed_day::{Counted, feed_day, rhythm};
 use crate::needs::harvest::harvest_window;
 use crate::needs::shade::net_need;
-use crate::needs::spray::{Obstacle, SprayedBed, next_spray};
+use crate::needs::spray::{Obstacle, SprayHours, SprayedBed, next_spray};
 use crate::needs::surroundings::Standing;
 use crate::needs::year::Year;
 use crate::weather::Weather;
@@ -29,6 +30,8 @@ pub struct Plot<'a> {
     pub bed: &'a Bed,
     pub standing: Vec<Standing<'a>>,
     pub jobs: &'a [JobDone],
+    /// What people moved to another day.
+    pub moves: &'a [Move],
     pub weather: &'a Weather<'a>,
     /// The year around today, made once for a site.
     pub year: Option<&'a Year>,
@@ -38,23 +41,59 @@ pub struct Plot<'a> {
 }
 
 /// One job that is due.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Due {
     pub date: NaiveDate,
     pub bed: BedId,
     pub job: JobKind,
     /// A crop, a material, `up` or `down`.
     pub what: Option<String>,
-    /// By the rhythm alone it was due on this earlier day.
+    /// By the rhythm alone, or by the move that holds, it was due on this earlier day.
     pub since: Option<NaiveDate>,
     /// What moved it to a later day.
     pub moved_by: BTreeSet<Obstacle>,
+    /// The day by the rhythm alone, which may lie in the past; none where nothing on record gives one.
+    pub rhythm: Option<NaiveDate>,
+    /// The move by a person that decided its day.
+    pub chosen: Option<Move>,
+    /// When the job was done last.
+    pub last: Option<NaiveDate>,
+    /// The clock times of a spray.
+    pub hours: Option<SprayHours>,
 }
 
 impl Due {
     fn new(plot: &Plot<'_>, job: JobKind, date: NaiveDate) -> Self {
         let bed = plot.bed.id.clone();
-        Self { date, bed, job, what: None, since: None, moved_by: BTreeSet::new() }
+        Self {
+            date,
+            bed,
+            job,
+            what: None,
+            since: None,
+            moved_by: BTreeSet::new(),
+            rhythm: None,
+            chosen: None,
+            last: None,
+            hours: None,
+        }
+    }
+
+    /// The same by its rhythm, on the day of the move that holds where there is one.
+    fn with_records(mut self, plot: &Plot<'_>, rhythm: Option<NaiveDate>) -> Self {
+        let today = plot.now.date_naive();
+        let what = self.what.as_deref();
+        self.rhythm = rhythm;
+        self.last = last_done(plot.jobs, self.job, what);
+        self.chosen = held(plot.moves, plot.jobs, self.job, what).cloned();
+        let wanted = self.chosen.as_ref().map(|moved| moved.to).or(rhythm);
+        self.since = wanted.filter(|day| *day < today);
+        if let Some(moved) = &self.chosen
+            && self.job != JobKind::Spray
+        {
+            self.date = moved.to.max(today);
+        }
+        self
     }
 }
 
@@ -67,6 +106,12 @@ pub fn due(plot: &Plot<'_>, until: NaiveDate) -> Vec<Due> {
     all.retain(|due| due.date <= until);
     all.sort_by(|a, b| (a.date, a.job.word()).cmp(&(b.date, b.job.word())));
     all
+}
+
+/// The same as if nobody had moved anything.
+#[must_use]
+pub fn due_by_rhythm(plot: &Plot<'_>, until: NaiveDate) -> Vec<Due> {
+    due(&Plot { moves: &[], ..plot.clone() }, until)
 }
 
 fn last<'a>(plot: &Plot<'a>, job: JobKind) -> Option<&'a JobDone> {
@@ -92,14 +137,17 @@ fn spray(plot: &Plot<'_>) -> Option<Due> {
         last: before.map(|done| done.on.date()),
         pickings: &pickings,
         open_to_rain: plot.bed.rain_counted() != RainExposure::None,
+        chosen: held(plot.moves, plot.jobs, JobKind::Spray, None).map(|moved| moved.to),
         now: plot.now,
     };
     let next = next_spray(spray, &sprayed, Some(plot.weather));
+    let after_rain = next.washed_off.and_then(|rain| rain.succ_opt());
+    let rhythm = before.map(|_| after_rain.map_or(next.due, |after| after.min(next.due)));
     let mut due = Due::new(plot, JobKind::Spray, next.day.value());
     due.what = Some(id.to_owned());
-    due.since = Some(next.due).filter(|day| *day < today);
     due.moved_by = next.moved_by;
-    Some(due)
+    due.hours = next.hours;
+    Some(due.with_records(plot, rhythm))
 }
 
 /// A bed of its own mix is fed by its crops' rhythm; a tray of shoots lives on its seed.
@@ -110,13 +158,14 @@ fn feed(plot: &Plot<'_>) -> Option<Due> {
     let (every, _) = rhythm(fed().map(|standing| standing.crop));
     let before = last(plot, JobKind::Feed).map(|done| done.on.date());
     let (day, counted) = feed_day(before, plot.bed.mix_added, &every, today);
-    if counted == Counted::Nothing {
+    let chosen = held(plot.moves, plot.jobs, JobKind::Feed, None).is_some();
+    if counted == Counted::Nothing && !chosen {
         return None;
     }
-    let mut due = Due::new(plot, JobKind::Feed, day.value());
-    let by_rhythm = before.and_then(|before| before.checked_add_days(Days::new(every.value().round() as u64)));
-    due.since = by_rhythm.filter(|day| *day < today);
-    Some(due)
+    // Asked on the day that it is counted from, the day is that of the rhythm alone.
+    let began = before.or(plot.bed.mix_added);
+    let by_rhythm = began.map(|began| feed_day(before, plot.bed.mix_added, &every, began).0.value());
+    Some(Due::new(plot, JobKind::Feed, day.value()).with_records(plot, by_rhythm))
 }
 
 /// A net goes up when a week calls for it, and comes down when none does.
@@ -144,10 +193,10 @@ fn net(plot: &Plot<'_>) -> Option<Due> {
         _ => return None,
     };
     due.what = Some(if hangs { "down" } else { "up" }.to_owned());
-    Some(due)
+    Some(due.with_records(plot, None))
 }
 
-/// The first pick of each planting, and the next one of what was picked.
+/// The first pick of each planting, and the next one of what was picked; and the sowing of a tray that was cut.
 fn picks(plot: &Plot<'_>, until: NaiveDate) -> Vec<Due> {
     let today = plot.now.date_naive();
     let mut all = Vec::new();
@@ -160,7 +209,18 @@ fn picks(plot: &Plot<'_>, until: NaiveDate) -> Vec<Due> {
             .filter(|done| done.what.as_deref().is_none_or(|what| what == standing.crop.id))
             .map(|done| done.on.date())
             .max();
-        if standing.microgreen && picked.is_some() {
+        let tray = standing.microgreen && plot.bed.kind == BedKind::Tray;
+        let of_crop = |job, day: NaiveDate| {
+            let mut due = Due::new(plot, job, day.max(today));
+            due.what = Some(standing.crop.id.clone());
+            due.with_records(plot, Some(day))
+        };
+        if standing.microgreen
+            && let Some(picked) = picked
+        {
+            // What was cut makes room for the next tray, until something is sown in it.
+            let sown_since = plot.standing.iter().any(|other| start_of(other) > start_of(standing));
+            all.extend((tray && !sown_since).then(|| of_crop(JobKind::Sow, picked)));
             continue;
         }
         let again = match standing.crop.grown_for {
@@ -170,22 +230,16 @@ fn picks(plot: &Plot<'_>, until: NaiveDate) -> Vec<Due> {
         };
         let by_record = picked.and_then(|day| day.checked_add_days(Days::new(again)));
         let first = by_record.unwrap_or_else(|| window.first.value());
-        let over = window.last.is_some_and(|last| last.high() < today);
-        let day = first.max(today);
-        if over || day > until {
+        if window.last.is_some_and(|last| last.high() < today) {
             continue;
         }
-        let mut due = Due::new(plot, JobKind::Pick, day);
-        due.what = Some(standing.crop.id.clone());
-        due.since = Some(first).filter(|first| *first < today);
-        all.push(due);
-        if standing.microgreen && plot.bed.kind == BedKind::Tray {
-            // What is cut makes room for the next tray.
-            let mut sow = Due::new(plot, JobKind::Sow, day);
-            sow.what = Some(standing.crop.id.clone());
-            all.push(sow);
+        let pick = of_crop(JobKind::Pick, first);
+        if tray {
+            all.push(of_crop(JobKind::Sow, pick.date));
         }
+        all.push(pick);
     }
+    all.retain(|due| due.date <= until);
     all
 }
 

@@ -6,6 +6,8 @@
 
 pub mod alerts;
 pub mod due;
+pub mod moves;
+pub mod reminders;
 pub mod round;
 pub mod visits;
 pub mod year;

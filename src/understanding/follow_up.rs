@@ -30,6 +30,7 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
         } else {
             now.did = now.did.or(before.did);
             now.saw = now.saw.or(before.saw);
+            now.put_off = now.put_off.or(before.put_off);
         }
         now.senseless = false;
         if now.aspects.is_empty() {
@@ -81,7 +82,8 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool) -> Option<Read
         || now.beds_named
         || now.did.is_some()
         || !now.quantities.is_empty();
-    let told = before.kind == Kind::Record && (before.did.is_some() || before.saw.is_some());
+    let told =
+        before.kind == Kind::Record && (before.did.is_some() || before.saw.is_some() || before.put_off.is_some());
     if !(corrects && changes && told) || now.asks {
         return None;
     }
@@ -119,7 +121,8 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool) -> Option<Read
 
 /// "Undo that": the record told before.
 pub fn undone(now: &Reading, before: &Reading, undoes: bool) -> Option<Reading> {
-    let told = before.kind == Kind::Record && (before.did.is_some() || before.saw.is_some() || before.new_bed);
+    let told = before.kind == Kind::Record
+        && (before.did.is_some() || before.saw.is_some() || before.new_bed || before.put_off.is_some());
     (undoes && told && !before.undo && !now.asks).then(|| Reading {
         undo: true,
         follow_up: true,

@@ -70,6 +70,11 @@ pub enum Told {
     DayAfter,
     /// "Did" where it asks.
     DidAsk,
+    /// A job is to be done on another day.
+    Move,
+    /// A job is going to be done.
+    Will,
+    Not,
 }
 
 /// Names and steering words of the knowledge base.
@@ -235,7 +240,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for speak in &talk.speak {
         told.add(&speak.words, &Told::Speak(speak.language));
     }
-    let lists: [(&Names, Told); 24] = [
+    let lists: [(&Names, Told); 27] = [
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),
@@ -260,6 +265,9 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         (&talk.shorter, Told::Shorter),
         (&talk.day_after, Told::DayAfter),
         (&talk.did_ask, Told::DidAsk),
+        (&talk.moves, Told::Move),
+        (&talk.will, Told::Will),
+        (&talk.not, Told::Not),
     ];
     for point in &talk.points {
         told.add(&point.words, &Told::Point(point.point));

@@ -490,6 +490,7 @@ impl Found {
             sky: Vec::new(),
             temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
             did: self.did,
+            put_off: self.put_off(text),
             jobs: self.jobs(),
             new_bed: self.is_new_bed(),
             one_more: self.told.iter().any(|hit| hit.meaning == Told::NewBed),

@@ -92,6 +92,9 @@ pub struct Reading {
     /// Jobs that were named, done or not.
     #[serde(default)]
     pub jobs: Vec<JobKind>,
+    /// A job that is to be done on another day.
+    #[serde(default)]
+    pub put_off: Option<JobKind>,
     pub net_down: bool,
     /// A bed is told that is new.
     #[serde(default)]

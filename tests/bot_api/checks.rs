@@ -36,6 +36,8 @@ pub fn problems(method: &str, body: &Value) -> Vec<String> {
         "getMe" => (&[], &[]),
         "getUpdates" => (&[], &["offset", "limit", "timeout", "allowed_updates"]),
         "deleteWebhook" => (&[], &["drop_pending_updates"]),
+        "setWebhook" => (&["url"], &["secret_token", "max_connections", "allowed_updates", "drop_pending_updates"]),
+        "getWebhookInfo" => (&[], &[]),
         "sendMessage" => (&["chat_id", "text"], &["reply_markup", "reply_parameters", "link_preview_options"]),
         "editMessageText" => (&["chat_id", "message_id", "text"], &["reply_markup", "link_preview_options"]),
         "sendPhoto" => (&["chat_id", "photo"], &["caption", "reply_markup", "reply_parameters"]),
@@ -74,7 +76,13 @@ fn field(method: &str, name: &str, value: &Value) -> Option<String> {
             Some(_) => None,
         },
         "offset" => within(i64::from(i32::MIN), i64::from(i32::MAX)),
-        "limit" => within(1, 100),
+        "limit" | "max_connections" => within(1, 100),
+        "url" => text(value, 8, 2048),
+        "secret_token" => {
+            let plain = |byte: u8| byte.is_ascii_alphanumeric() || byte == b'_' || byte == b'-';
+            let fits = value.as_str().is_some_and(|all| (1..=256).contains(&all.len()) && all.bytes().all(plain));
+            (!fits).then(|| "1 to 256 letters, digits, _ and - expected".into())
+        }
         "timeout" => within(0, 50),
         "message_id" => within(1, i64::from(i32::MAX)),
         "text" if method == "sendMessage" || method == "editMessageText" => text(value, 1, 4096),

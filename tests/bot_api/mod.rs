@@ -3,10 +3,13 @@
 #![allow(dead_code, unused_imports, reason = "each test uses a part of it")]
 
 mod checks;
+pub mod crew;
 mod http;
 mod server;
+mod webhook;
 
 pub use server::{BotApi, Call, Fault, Sent};
+pub use webhook::post;
 
 use std::io::{BufRead, BufReader};
 use std::path::Path;
@@ -41,7 +44,7 @@ fn lines(from: impl std::io::Read + Send + 'static) -> Receiver<String> {
 
 impl Serving {
     pub fn start(data: &Path, api: &BotApi, more: &[(&str, &str)]) -> Self {
-        let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
+        let mut command = Command::new(program());
         command.env("ROOFTEND_CACHE", KEPT);
         command
             .arg("--data")
@@ -73,6 +76,11 @@ impl Serving {
                 }
             }
         }
+    }
+
+    /// The number of its process.
+    pub fn pid(&self) -> u32 {
+        self.child.id()
     }
 
     /// All that was logged so far.
@@ -117,13 +125,12 @@ impl Drop for Serving {
     }
 }
 
+/// The program under test; another build of it where one is named, for measurements.
+fn program() -> String {
+    std::env::var("ROOFTEND_PROGRAM").unwrap_or_else(|_| env!("CARGO_BIN_EXE_rooftend").to_owned())
+}
+
 /// Another command beside it.
 pub fn rooftend(data: &Path, arguments: &[&str]) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_rooftend"))
-        .env("ROOFTEND_CACHE", KEPT)
-        .arg("--data")
-        .arg(data)
-        .args(arguments)
-        .output()
-        .unwrap()
+    Command::new(program()).env("ROOFTEND_CACHE", KEPT).arg("--data").arg(data).args(arguments).output().unwrap()
 }

@@ -3,6 +3,7 @@
 use super::TOKEN;
 use super::checks::problems;
 use super::http::{read, write};
+use super::webhook::post;
 use serde_json::{Value, json};
 use std::collections::{BTreeMap, BTreeSet, VecDeque};
 use std::io::BufReader;
@@ -47,6 +48,7 @@ pub struct Sent {
     pub buttons: Vec<(String, String)>,
     pub reply_to: Option<i64>,
     pub body: Value,
+    pub at: Instant,
 }
 
 impl Sent {
@@ -74,6 +76,8 @@ struct State {
     queries: BTreeSet<String>,
     messages: BTreeSet<(i64, i64)>,
     ended: bool,
+    /// Where updates are brought, and the secret that goes along.
+    webhook: Option<(String, String)>,
 }
 
 /// The server and what it saw.
@@ -93,6 +97,8 @@ impl BotApi {
         let shared = Arc::new((Mutex::new(state), Condvar::new()));
         let of_thread = shared.clone();
         std::thread::spawn(move || {
+            let to_bring = of_thread.clone();
+            std::thread::spawn(move || bring(&to_bring));
             for stream in listener.incoming().filter_map(Result::ok) {
                 let shared = of_thread.clone();
                 std::thread::spawn(move || connection(stream, &shared));
@@ -112,6 +118,11 @@ impl BotApi {
     pub fn order(&self, method: &str, fault: Fault) {
         self.state().faults.entry(method.to_owned()).or_default().push_back(fault);
         self.shared.1.notify_all();
+    }
+
+    /// Another program has updates brought to an address of its own.
+    pub fn webhook_elsewhere(&self) {
+        self.state().webhook = Some(("http://127.0.0.1:9/".into(), "other".into()));
     }
 
     pub fn block(&self, chat: i64) {
@@ -253,6 +264,11 @@ impl BotApi {
         }
     }
 
+    /// The chat and the moment of each message that arrived.
+    pub fn arrived(&self) -> Vec<(i64, Instant)> {
+        self.state().sent.iter().map(|sent| (sent.chat, sent.at)).collect()
+    }
+
     pub fn sent(&self) -> Vec<Sent> {
         self.state().sent.clone()
     }
@@ -375,6 +391,10 @@ fn carry_out(method: &str, body: &Value, shared: &(Mutex<State>, Condvar)) -> (u
         "getMe" => ok(&json!({"id": 1, "is_bot": true, "first_name": "Roof", "username": "roof_test_bot",
             "can_join_groups": true, "can_read_all_group_messages": false, "supports_inline_queries": false,
             "can_connect_to_business": false, "has_main_web_app": false})),
+        "getUpdates" if state.webhook.is_some() => refused(
+            409,
+            "Conflict: can't use getUpdates method while webhook is active; use deleteWebhook to delete the webhook first",
+        ),
         "getUpdates" => {
             drop(state);
             updates(body, shared)
@@ -429,7 +449,20 @@ fn carry_out(method: &str, body: &Value, shared: &(Mutex<State>, Condvar)) -> (u
             }
             ok(&json!(true))
         }
-        "setMyCommands" | "deleteMyCommands" | "deleteWebhook" => ok(&json!(true)),
+        "setWebhook" => {
+            let said = |name: &str| body.get(name).and_then(Value::as_str).unwrap_or_default().to_owned();
+            state.webhook = Some((said("url"), said("secret_token")));
+            ok(&json!(true))
+        }
+        "deleteWebhook" => {
+            state.webhook = None;
+            ok(&json!(true))
+        }
+        "getWebhookInfo" => {
+            let url = state.webhook.as_ref().map(|(url, _)| url.clone()).unwrap_or_default();
+            ok(&json!({"url": url, "has_custom_certificate": false, "pending_update_count": state.updates.len()}))
+        }
+        "setMyCommands" | "deleteMyCommands" => ok(&json!(true)),
         _ => refused(404, "Not Found"),
     }
 }
@@ -465,7 +498,15 @@ fn arrive(state: &mut State, chat: i64, text: &str, body: &Value) -> Value {
     let number = state.next_message;
     let buttons = buttons_of(body);
     let reply_to = body["reply_parameters"]["message_id"].as_i64();
-    state.sent.push(Sent { chat, number, text: text.to_owned(), buttons, reply_to, body: body.clone() });
+    state.sent.push(Sent {
+        chat,
+        number,
+        text: text.to_owned(),
+        buttons,
+        reply_to,
+        body: body.clone(),
+        at: Instant::now(),
+    });
     let place = if chat < 0 {
         json!({"id": chat, "type": "group", "title": "Roofs"})
     } else {
@@ -473,6 +514,30 @@ fn arrive(state: &mut State, chat: i64, text: &str, body: &Value) -> Value {
     };
     json!({"message_id": number, "date": MORNING, "chat": place, "text": text,
         "from": {"id": 1, "is_bot": true, "first_name": "Roof", "username": "roof_test_bot"}})
+}
+
+/// Brings updates to the web address, the first until it is taken, as the published API describes it.
+fn bring(shared: &(Mutex<State>, Condvar)) {
+    loop {
+        let next = {
+            let state = shared.0.lock().unwrap();
+            if state.ended {
+                return;
+            }
+            state.webhook.clone().zip(state.updates.first().cloned())
+        };
+        let Some(((url, secret), update)) = next else {
+            std::thread::sleep(Duration::from_millis(5));
+            continue;
+        };
+        if post(&url, &[("X-Telegram-Bot-Api-Secret-Token", &secret)], &update.to_string()) == Some(200) {
+            let mut state = shared.0.lock().unwrap();
+            state.updates.retain(|other| other["update_id"] != update["update_id"]);
+            shared.1.notify_all();
+        } else {
+            std::thread::sleep(Duration::from_millis(50));
+        }
+    }
 }
 
 /// Long polling: what was acknowledged goes; what waits is given; else the call is held open.

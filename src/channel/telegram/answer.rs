@@ -1,16 +1,17 @@
 //! What came in is answered, in the order in which it came.
 
 use super::{Line, back_off};
+use crate::desk::reception::Arrival;
 
 /// Answers until told to stop; what waits then is answered after the next start.
 pub async fn run(mut line: Line) {
     let mut failures = 0;
     while !line.stopping() {
         let reception = line.reception.clone();
-        let next = tokio::task::spawn_blocking(move || reception.next()).await;
-        let arrival = match next {
-            Ok(Ok(Some(arrival))) => arrival,
-            Ok(Ok(None)) => {
+        let next = tokio::task::spawn_blocking(move || reception.next_few()).await;
+        let arrivals = match next {
+            Ok(Ok(arrivals)) if !arrivals.is_empty() => arrivals,
+            Ok(Ok(_)) => {
                 let mut stop = line.stop.clone();
                 tokio::select! {
                     () = line.came_in.notified() => {}
@@ -25,34 +26,43 @@ pub async fn run(mut line: Line) {
                 continue;
             }
         };
-        let (reception, now, number) = (line.reception.clone(), (line.clock)(), arrival.number);
-        let again = arrival.clone();
-        let answered = tokio::task::spawn_blocking(move || reception.answer(&arrival, now)).await;
-        let done = match answered {
-            Ok(done) => done,
-            Err(_) => {
-                // It must not be tried for ever: it is set aside and its sender told.
-                tracing::error!(number, "a message could not be worked on");
-                line.counts.set_aside.add(1);
-                let reception = line.reception.clone();
-                match tokio::task::spawn_blocking(move || reception.set_aside(&again, now)).await {
-                    Ok(done) => done,
-                    Err(_) => break,
-                }
-            }
-        };
-        match done {
-            Ok(()) => {
+        match answered(&line, arrivals).await {
+            Some(Ok(count)) => {
                 failures = 0;
-                line.counts.answered.add(1);
-                tracing::debug!(number, "answered");
+                line.counts.answered.add(count);
                 line.written.notify_one();
             }
-            Err(fault) => {
+            Some(Err(fault)) => {
                 failures += 1;
-                tracing::error!(%fault, number, failures, "an answer could not be filed");
+                tracing::error!(%fault, failures, "answers could not be filed");
                 line.rest(back_off(failures)).await;
             }
+            None => break,
         }
     }
+}
+
+type Done = Result<usize, crate::garden::StoreError>;
+
+/// Answers these together; where one of them cannot be worked on, the first alone.
+async fn answered(line: &Line, arrivals: Vec<Arrival>) -> Option<Done> {
+    let first = arrivals.first()?.clone();
+    let (reception, now, several) = (line.reception.clone(), (line.clock)(), arrivals.len() > 1);
+    if let Ok(done) = tokio::task::spawn_blocking(move || reception.answer_all(&arrivals, now)).await {
+        if let Ok(count) = done {
+            tracing::debug!(first = first.number, count, "answered");
+        }
+        return Some(done);
+    }
+    if several {
+        let (reception, first) = (line.reception.clone(), first.clone());
+        if let Ok(done) = tokio::task::spawn_blocking(move || reception.answer(&first, now)).await {
+            return Some(done.map(|()| 1));
+        }
+    }
+    // It must not be tried for ever: it is set aside and its sender told.
+    tracing::error!(number = first.number, "a message could not be worked on");
+    line.counts.set_aside.add(1);
+    let reception = line.reception.clone();
+    tokio::task::spawn_blocking(move || reception.set_aside(&first, now)).await.ok().map(|done| done.map(|()| 1))
 }

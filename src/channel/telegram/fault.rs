@@ -28,12 +28,20 @@ impl Fault {
         match error {
             RequestError::RetryAfter(seconds) => Self::TooFast(Duration::from_secs(u64::from(seconds.seconds()))),
             RequestError::MigrateToChatId(chat) => Self::Moved(chat.0),
-            RequestError::Network(fault) if fault.is_timeout() => Self::Later("no answer in time"),
-            RequestError::Network(fault) if fault.is_connect() => Self::Later("no connection"),
-            RequestError::Network(_) => Self::Later("the connection broke"),
+            RequestError::Network(fault) => Self::of_network(fault),
             RequestError::InvalidJson { .. } => Self::Later("the answer could not be read"),
             RequestError::Io(_) => Self::Refused("a file could not be read"),
             RequestError::Api(error) => Self::of_api(error),
+        }
+    }
+
+    pub fn of_network(fault: &reqwest::Error) -> Self {
+        if fault.is_timeout() {
+            Self::Later("no answer in time")
+        } else if fault.is_connect() {
+            Self::Later("no connection")
+        } else {
+            Self::Later("the connection broke")
         }
     }
 
@@ -55,13 +63,13 @@ impl Fault {
     }
 
     /// The first word of a description stands for its number.
-    fn of_text(text: &str) -> Self {
+    pub fn of_text(text: &str) -> Self {
         if text.starts_with("Forbidden") {
             Self::ShutOut
         } else if text.starts_with("Bad Request") {
             Self::Refused("bad request")
         } else if text.starts_with("Conflict") {
-            if text.contains("webhook") { Self::Webhook } else { Self::Rival }
+            if text.to_lowercase().contains("webhook") { Self::Webhook } else { Self::Rival }
         } else {
             Self::Later("the server has trouble")
         }

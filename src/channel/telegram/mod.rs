@@ -1,15 +1,20 @@
 //! The messenger: updates in over long polling, letters out, one platform's limits and faults.
 
 mod answer;
+mod call;
 mod fault;
 mod pace;
 mod poll;
 mod send;
 mod update;
+mod webhook;
+
+pub use webhook::Webhook;
 
 use super::counts::Counts;
 use crate::desk::reception::Reception;
 use chrono::{DateTime, FixedOffset};
+use std::net::SocketAddr;
 use std::sync::Arc;
 use std::time::Duration;
 use teloxide::Bot;
@@ -32,6 +37,10 @@ pub enum Unusable {
     Client,
     #[error("the messenger does not accept the token; give the one its bot was made with")]
     Token,
+    #[error("{0} cannot be listened on for updates: {1}")]
+    Listen(SocketAddr, String),
+    #[error("the messenger does not accept the web address; it must begin with https:// and be reachable from outside")]
+    Webhook,
 }
 
 /// What all parts of the messenger share.
@@ -97,15 +106,23 @@ impl Line {
     }
 }
 
-/// Serves until told to stop: polls, answers and sends beside each other.
+/// Serves until told to stop: takes updates in, answers and sends beside each other. Updates are asked for, or brought
+/// to a web address where there is one.
 ///
 /// # Errors
-/// [`Unusable::Token`] when the platform says so at the start.
-pub async fn serve(line: Line, limits: bool) -> Result<(), Unusable> {
+/// [`Unusable::Token`], [`Unusable::Listen`], [`Unusable::Webhook`] where that shows at the start.
+pub async fn serve(line: Line, limits: bool, webhook: Option<Webhook>) -> Result<(), Unusable> {
     poll::greet(line.clone()).await?;
+    let open = match webhook {
+        Some(webhook) => Some(webhook::Open::at(line.clone(), webhook).await?),
+        None => None,
+    };
     let answering = tokio::spawn(answer::run(line.clone()));
     let sending = tokio::spawn(send::run(line.clone(), limits));
-    poll::run(line).await;
+    match open {
+        Some(open) => open.run().await,
+        None => poll::run(line).await,
+    }
     for part in [answering, sending] {
         if part.await.is_err() {
             tracing::error!("a part of the messenger ended by itself");

@@ -12,6 +12,10 @@ use teloxide::types::{AllowedUpdate, BotCommand, Me, Update};
 /// After a quiet day the platform may begin its numbers anew.
 const QUIET: Duration = Duration::from_secs(24 * 3600);
 
+/// The updates that are asked for.
+pub const UPDATES: [AllowedUpdate; 4] =
+    [AllowedUpdate::Message, AllowedUpdate::EditedMessage, AllowedUpdate::CallbackQuery, AllowedUpdate::MyChatMember];
+
 /// Asks who we are, for as long as it takes, and says what everyone may do.
 pub async fn greet(mut line: Line) -> Result<(), Unusable> {
     let mut failures = 0;
@@ -58,19 +62,18 @@ async fn welcome(line: &Line, me: Me) {
     }
 }
 
-/// Polls until told to stop.
+/// Polls until told to stop. A web address of another time is taken away first.
 pub async fn run(mut line: Line) {
+    if let Err(error) = line.bot.delete_webhook().await {
+        tracing::warn!(why = Fault::of(&error).word(), "whether there is a web address is not known");
+    }
     let (mut offset, mut failures, mut last) = (None, 0, Instant::now());
     while !line.stopping() {
         if last.elapsed() > QUIET {
             offset = None;
         }
-        let mut call = line.bot.get_updates().timeout(u32::try_from(POLL.as_secs()).unwrap_or(25)).allowed_updates([
-            AllowedUpdate::Message,
-            AllowedUpdate::EditedMessage,
-            AllowedUpdate::CallbackQuery,
-            AllowedUpdate::MyChatMember,
-        ]);
+        let seconds = u32::try_from(POLL.as_secs()).unwrap_or(25);
+        let mut call = line.bot.get_updates().timeout(seconds).allowed_updates(UPDATES);
         if let Some(offset) = offset {
             call = call.offset(offset);
         }
@@ -108,7 +111,7 @@ pub async fn run(mut line: Line) {
 }
 
 /// Files updates to disk; false when that failed and they must come again.
-async fn file(line: &Line, updates: Vec<Update>) -> bool {
+pub async fn file(line: &Line, updates: Vec<Update>) -> bool {
     let (reception, now) = (line.reception.clone(), (line.clock)().with_timezone(&Utc));
     let all = updates.len();
     let filed = tokio::task::spawn_blocking(move || {

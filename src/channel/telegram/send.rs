@@ -1,15 +1,17 @@
 //! Letters out: a chat's in their order, chats beside each other, tried again until they arrive.
 
 use super::Line;
+use super::call::{Numbered, call};
 use super::fault::Fault;
 use super::pace::Pace;
-use crate::desk::reception::{Content, Label, Letter, Outbox};
-use chrono::{TimeDelta, Utc};
+use crate::desk::reception::{Content, Label, Letter, Outbox, Reception};
+use crate::garden::StoreError;
+use chrono::{DateTime, TimeDelta, Utc};
 use std::collections::BTreeSet;
 use std::time::{Duration, Instant};
 use teloxide::payloads::{
-    CopyMessage, DeleteMyCommandsSetters, EditMessageTextSetters, SendMessageSetters, SendPhotoSetters,
-    SetMyCommandsSetters,
+    AnswerCallbackQuery, CopyMessage, DeleteMyCommands, DeleteMyCommandsSetters, EditMessageTextSetters, SendMessage,
+    SendMessageSetters, SendPhotoSetters, SetMyCommands, SetMyCommandsSetters,
 };
 use teloxide::prelude::Requester;
 use teloxide::types::{
@@ -26,7 +28,7 @@ const LONGEST_REST: Duration = Duration::from_secs(30);
 /// Letters on their way may arrive after the order to stop.
 const FAREWELL: Duration = Duration::from_secs(5);
 
-type Gone = (Letter, Result<Option<i32>, RequestError>);
+type Gone = (Letter, Result<Option<i32>, Fault>);
 
 /// Sends until told to stop; what is on its way then is waited for.
 pub async fn run(mut line: Line, limits: bool) {
@@ -61,13 +63,18 @@ pub async fn run(mut line: Line, limits: bool) {
         let mut stop = line.stop.clone();
         tokio::select! {
             Some(gone) = calls.join_next(), if !calls.is_empty() => {
-                if let Ok(gone) = gone {
-                    busy.remove(&gone.0.chat);
-                    if gone.0.counts() {
-                        pace.arrived(gone.0.chat, Instant::now());
-                    }
-                    note(&line, gone).await;
+                // What has come back by now is noted together: a flush serves all.
+                let mut all: Vec<Gone> = gone.into_iter().collect();
+                while let Some(gone) = calls.try_join_next() {
+                    all.extend(gone);
                 }
+                for (letter, _) in &all {
+                    busy.remove(&letter.chat);
+                    if letter.counts() {
+                        pace.arrived(letter.chat, Instant::now());
+                    }
+                }
+                note(&line, all).await;
             }
             () = line.written.notified() => {}
             () = tokio::time::sleep(rest) => {}
@@ -76,9 +83,7 @@ pub async fn run(mut line: Line, limits: bool) {
     }
     let until = tokio::time::Instant::now() + FAREWELL;
     while let Ok(Some(gone)) = tokio::time::timeout_at(until, calls.join_next()).await {
-        if let Ok(gone) = gone {
-            note(&line, gone).await;
-        }
+        note(&line, gone.into_iter().collect()).await;
     }
     // A letter still on its way goes out again at the next start: the stop itself is not waited for.
     line.stop.mark_unchanged();
@@ -95,49 +100,65 @@ async fn look(line: &Line, busy: &BTreeSet<i64>) -> Option<Outbox> {
     }
 }
 
-/// What became of a letter goes to the store.
-async fn note(line: &Line, (letter, sent): Gone) {
-    let (id, attempts) = (letter.id, letter.attempts);
-    let fault = sent.as_ref().err().map(Fault::of);
-    match fault {
-        None => line.counts.sent.add(1),
-        Some(fault) => {
-            line.counts.send_failures.add(1);
-            tracing::warn!(id, attempts, why = fault.word(), "a letter did not arrive");
+/// What became of letters goes to the store.
+async fn note(line: &Line, gone: Vec<Gone>) {
+    let mut arrived = Vec::new();
+    let mut failed = Vec::new();
+    for (letter, sent) in gone {
+        match sent {
+            Ok(message) => {
+                line.counts.sent.add(1);
+                arrived.push((letter, message));
+            }
+            Err(fault) => {
+                let (id, attempts) = (letter.id, letter.attempts);
+                line.counts.send_failures.add(1);
+                tracing::warn!(id, attempts, why = fault.word(), "a letter did not arrive");
+                failed.push((letter, fault));
+            }
         }
     }
     let (reception, now) = (line.reception.clone(), (line.clock)().with_timezone(&Utc));
-    let noted = tokio::task::spawn_blocking(move || match fault {
-        None => reception.sent(&letter, sent.ok().flatten(), now),
-        Some(Fault::ShutOut) => reception.shut_out(letter.chat),
-        Some(Fault::Moved(chat)) => reception.moved(letter, chat),
-        Some(Fault::Refused(_)) => reception.refused(letter),
-        Some(Fault::TooFast(wait)) => {
-            reception.put_off(letter, Some(TimeDelta::from_std(wait).unwrap_or(TimeDelta::seconds(60))), now)
-        }
-        Some(Fault::Later(_) | Fault::Token | Fault::Rival | Fault::Webhook) => reception.put_off(letter, None, now),
+    let noted = tokio::task::spawn_blocking(move || {
+        let done = if arrived.is_empty() { Ok(()) } else { reception.sent(&arrived, now) };
+        failed.into_iter().map(|(letter, fault)| did_not_arrive(&reception, letter, fault, now)).fold(done, Result::and)
     });
     if !matches!(noted.await, Ok(Ok(()))) {
-        tracing::error!(id, "what became of a letter could not be filed");
+        tracing::error!("what became of letters could not be filed");
+    }
+}
+
+fn did_not_arrive(reception: &Reception, letter: Letter, fault: Fault, now: DateTime<Utc>) -> Result<(), StoreError> {
+    match fault {
+        Fault::ShutOut => reception.shut_out(letter.chat),
+        Fault::Moved(chat) => reception.moved(letter, chat),
+        Fault::Refused(_) => reception.refused(letter),
+        Fault::TooFast(wait) => {
+            reception.put_off(letter, Some(TimeDelta::from_std(wait).unwrap_or(TimeDelta::seconds(60))), now)
+        }
+        Fault::Later(_) | Fault::Token | Fault::Rival | Fault::Webhook => reception.put_off(letter, None, now),
     }
 }
 
 /// One call; the number of the message where the platform gives one. Texts go out plain: nothing a person
 /// wrote is ever read as markup.
-async fn send(bot: &teloxide::Bot, letter: &Letter) -> Result<Option<i32>, RequestError> {
+async fn send(bot: &teloxide::Bot, letter: &Letter) -> Result<Option<i32>, Fault> {
     let chat = ChatId(letter.chat);
     match &letter.content {
         Content::Text { text, buttons, reply_to } => {
-            let mut call = bot.send_message(chat, text).link_preview_options(no_preview());
+            let mut message = SendMessage::new(chat, text).link_preview_options(no_preview());
             if !buttons.is_empty() {
-                call = call.reply_markup(keyboard(buttons));
+                message = message.reply_markup(keyboard(buttons));
             }
-            if let Some(message) = reply_to {
-                call = call.reply_parameters(ReplyParameters::new(MessageId(*message)).allow_sending_without_reply());
+            if let Some(number) = reply_to {
+                let reply = ReplyParameters::new(MessageId(*number)).allow_sending_without_reply();
+                message = message.reply_parameters(reply);
             }
-            call.await.map(|message| Some(message.id.0))
+            call(bot, &message).await.map(|sent: Numbered| Some(sent.message_id))
         }
-        Content::Edit { message, text, buttons } => edit(bot, chat, *message, text, buttons).await,
+        Content::Edit { message, text, buttons } => {
+            edit(bot, chat, *message, text, buttons).await.map_err(|error| Fault::of(&error))
+        }
         Content::Picture { png, caption, buttons, reply_to } => {
             let file = InputFile::memory(png.0.clone()).file_name("picture.png");
             let mut call = bot.send_photo(chat, file);
@@ -147,30 +168,30 @@ async fn send(bot: &teloxide::Bot, letter: &Letter) -> Result<Option<i32>, Reque
             if !buttons.is_empty() {
                 call = call.reply_markup(keyboard(buttons));
             }
-            if let Some(message) = reply_to {
-                call = call.reply_parameters(ReplyParameters::new(MessageId(*message)).allow_sending_without_reply());
+            if let Some(number) = reply_to {
+                call = call.reply_parameters(ReplyParameters::new(MessageId(*number)).allow_sending_without_reply());
             }
-            call.await.map(|message| Some(message.id.0))
+            call.await.map(|message| Some(message.id.0)).map_err(|error| Fault::of(&error))
         }
         Content::Copy { from_chat, message } => {
-            let call = teloxide::requests::JsonRequest::new(
-                bot.clone(),
-                CopyMessage::new(chat, ChatId(*from_chat), MessageId(*message)),
-            );
-            call.await.map(|message| Some(message.0))
+            let copy = CopyMessage::new(chat, ChatId(*from_chat), MessageId(*message));
+            call(bot, &copy).await.map(|sent: Numbered| Some(sent.message_id))
         }
         Content::File { name, text } => {
             let file = InputFile::memory(text.clone()).file_name(name.clone());
-            bot.send_document(chat, file).await.map(|message| Some(message.id.0))
+            let sent = bot.send_document(chat, file).await;
+            sent.map(|message| Some(message.id.0)).map_err(|error| Fault::of(&error))
         }
-        Content::Seen { query } => bot.answer_callback_query(CallbackQueryId(query.clone())).await.map(|_| None),
+        Content::Seen { query } => {
+            call(bot, &AnswerCallbackQuery::new(CallbackQueryId(query.clone()))).await.map(|_: bool| None)
+        }
         Content::Menu { commands } => {
             let scope = BotCommandScope::Chat { chat_id: Recipient::Id(chat) };
             if commands.is_empty() {
-                return bot.delete_my_commands().scope(scope).await.map(|_| None);
+                return call(bot, &DeleteMyCommands::new().scope(scope)).await.map(|_: bool| None);
             }
             let all = commands.iter().map(|(word, says)| BotCommand::new(word, says));
-            bot.set_my_commands(all).scope(scope).await.map(|_| None)
+            call(bot, &SetMyCommands::new(all).scope(scope)).await.map(|_: bool| None)
         }
     }
 }

@@ -92,13 +92,18 @@ pub struct Update {
 impl Slip for Update {
     const DRAWER: &'static str = "updates";
     fn key(&self) -> String {
-        format!("{:010}", self.number)
+        Self::key_of(self.number)
     }
 }
 
 impl Update {
     /// A platform brings again what was not acknowledged for a day at most; after two nobody needs the number.
     pub const KNOWN_AGAIN: TimeDelta = TimeDelta::days(2);
+
+    #[must_use]
+    pub fn key_of(number: u32) -> String {
+        format!("{number:010}")
+    }
 
     #[must_use]
     pub fn new(arrival: Arrival, now: DateTime<Utc>) -> Self {

@@ -1,8 +1,10 @@
 //! What stands behind a button: a slip in the store that only its owner may use.
 
 use super::tap::Tap;
+use super::task::Task;
+use super::undo::Told;
 use crate::garden::{SiteId, Slip, StoreError};
-use chrono::{DateTime, TimeDelta, Utc};
+use chrono::{DateTime, NaiveDate, TimeDelta, Utc};
 use serde::{Deserialize, Serialize};
 
 /// A button that was offered.
@@ -32,6 +34,12 @@ pub enum Does {
     Place { site: SiteId, latitude_deg: f64, longitude_deg: f64 },
     /// Draws the answer to this state of the conversation.
     Picture { state: serde_json::Value },
+    /// The jobs of a reminder: which, and whether done, moved or explained, stands behind the token.
+    Tasks(Vec<Task>),
+    /// Another day for a job: which stands behind the token.
+    Days { task: Task, days: Vec<NaiveDate> },
+    /// What a button recorded is taken back.
+    TakeBack(Box<Told>),
     /// All that is kept about the person goes.
     Forget,
     /// Nothing is done.
@@ -48,6 +56,18 @@ impl Slip for Button {
 }
 
 impl Button {
+    /// The token of a slip, and what stands behind it where one slip serves several buttons.
+    #[must_use]
+    pub fn parted(data: &str) -> (&str, &str) {
+        data.split_once('-').unwrap_or((data, ""))
+    }
+
+    /// Whether it may be pressed again.
+    #[must_use]
+    pub const fn stays(&self) -> bool {
+        matches!(self.does, Does::Show(_) | Does::Tasks(_) | Does::Days { .. })
+    }
+
     /// A button that nobody pressed for so long is taken away.
     pub const GOOD_FOR: TimeDelta = TimeDelta::days(7);
 }

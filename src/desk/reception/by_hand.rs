@@ -43,8 +43,17 @@ pub fn answer_by_hand(
                 let reply_to = Some(asked.message).filter(|number| *number > 0 && place == 0);
                 let content = Content::Text { text, buttons: Vec::new(), reply_to };
                 let (chat, not_before) = (asked.chat, written);
-                let letter =
-                    Letter { id, chat, content, follow: None, written, not_before, attempts: 0, state: State::Waiting };
+                let letter = Letter {
+                    id,
+                    chat,
+                    content,
+                    follow: None,
+                    written,
+                    not_before,
+                    until: None,
+                    attempts: 0,
+                    state: State::Waiting,
+                };
                 changes.push(letter.put()?);
             }
             became = ByHand::OnItsWay;

@@ -1,11 +1,10 @@
 //! What is typed with a slash.
 
 use super::card::Card;
-use super::invite::{Invite, id_for, plain_id};
+use super::invite::{Invite, Whom, id_for, plain_id};
 use super::letter::Content;
 use super::menu::menu;
 use super::turn::{Turn, language_of};
-use crate::desk::reception::button::token;
 use crate::garden::rights::{may_go_round, may_manage, may_see_questions};
 use crate::garden::{Change, Person, PersonId, Role, SiteId, Slip, Speaks, Store, StoreError};
 use crate::script::Language;
@@ -100,7 +99,7 @@ impl Turn<'_> {
             changes.push(before.taken_away()?);
         }
         if invite.claim {
-            for other in Invite::all(self.sheet)?.into_iter().filter(|other| other.claim && other.code != invite.code) {
+            for other in Invite::all(self.sheet)?.into_iter().filter(|other| other.claim && other.id != invite.id) {
                 changes.push(other.taken_away()?);
             }
         }
@@ -204,10 +203,10 @@ impl Turn<'_> {
         sites: Vec<SiteId>,
     ) -> Result<(), StoreError> {
         let made = self.now.with_timezone(&Utc);
-        let invite = Invite { code: token()?, person, name, role, sites, made, claim: false };
+        let (invite, code) = Invite::new(Whom { person, name, role, sites }, made, false)?;
         self.sheet.write(vec![invite.put()?])?;
         let role = self.role(self.language, role);
-        let code = invite.code.as_str();
+        let code = code.as_str();
         let first = self.phrase("bot-invite-made", &[("name", &invite.name), ("role", &role), ("code", code)]);
         let bot = self.memory.username.clone();
         let link = bot.map_or_else(|| "-".to_owned(), |bot| format!("https://t.me/{bot}?start={code}"));

@@ -49,6 +49,7 @@ impl Turn<'_> {
         if let Some(told) = told {
             self.sheet.write(vec![told.put()?])?;
         }
+        self.note_moves(&new)?;
         for change in new {
             if let Change::Put(Record::Question(question)) = change {
                 self.hand_over(&question, None)?;

@@ -81,9 +81,8 @@ impl Garden {
             _ => None,
         });
         let got = got.collect();
-        for letter in &letters {
-            self.reception.sent(letter, None, self.now.with_timezone(&Utc)).unwrap();
-        }
+        let sent: Vec<_> = letters.iter().cloned().map(|letter| (letter, None)).collect();
+        self.reception.sent(&sent, self.now.with_timezone(&Utc)).unwrap();
         got
     }
 

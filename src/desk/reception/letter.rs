@@ -1,6 +1,7 @@
 //! What goes out: letters, in the order in which they were written.
 
 use crate::garden::{QuestionId, Slip};
+use crate::planning::reminders::JobName;
 use chrono::{DateTime, TimeDelta, Utc};
 use serde::{Deserialize, Serialize};
 
@@ -16,6 +17,9 @@ pub struct Letter {
     pub follow: Option<Follow>,
     pub written: DateTime<Utc>,
     pub not_before: DateTime<Utc>,
+    /// Not sent any more from then on.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub until: Option<DateTime<Utc>>,
     pub attempts: u32,
     pub state: State,
 }
@@ -91,6 +95,8 @@ pub enum Follow {
     Question(QuestionId),
     /// It answers; this is the state of the conversation then.
     Said(serde_json::Value),
+    /// It reminds of these jobs.
+    Reminder(Vec<JobName>),
 }
 
 impl Slip for Letter {
@@ -105,6 +111,26 @@ impl Letter {
     pub const GIVEN_UP_AFTER: TimeDelta = TimeDelta::hours(24);
     const FIRST_WAIT_S: u32 = 1;
     const LONGEST_WAIT_S: u32 = 120;
+
+    /// Whether it may go out at a moment. A clock that was put back leaves letters behind that seem to be of a time to
+    /// come: they do not wait for it.
+    #[must_use]
+    pub fn may_go(&self, now: DateTime<Utc>) -> bool {
+        self.not_before <= now || self.written > now
+    }
+
+    /// Whether its time is over.
+    #[must_use]
+    pub fn is_late(&self, now: DateTime<Utc>) -> bool {
+        self.until.is_some_and(|until| now >= until)
+    }
+
+    /// Whether its time is over for so long that no call that began before can still be on its way.
+    #[must_use]
+    pub fn has_lapsed(&self, now: DateTime<Utc>) -> bool {
+        const STILL_ON_ITS_WAY: TimeDelta = TimeDelta::minutes(2);
+        self.state == State::Waiting && self.is_late(now - STILL_ON_ITS_WAY)
+    }
 
     /// Whether it counts as a message in the eyes of the platform's limits.
     #[must_use]
@@ -208,6 +234,7 @@ mod tests {
             follow: None,
             written: at,
             not_before: at,
+            until: None,
             attempts: 0,
             state: State::Waiting,
         }

@@ -6,6 +6,7 @@
 mod album;
 mod alerts;
 mod arrival;
+mod at_hand;
 mod awaits;
 mod bed_card;
 mod bed_records;
@@ -16,7 +17,6 @@ mod command;
 mod converse;
 mod crew;
 mod crew_words;
-mod digest;
 mod draft;
 mod invite;
 mod label;
@@ -26,12 +26,14 @@ mod outbox;
 mod own_data;
 mod picture;
 mod place;
+mod reminder;
 mod round;
 mod round_steps;
 mod sight;
 mod site_card;
 mod sweep;
 mod tap;
+mod task;
 mod traces;
 mod turn;
 mod undo;
@@ -41,22 +43,25 @@ mod visits;
 
 pub use arrival::{Arrival, What};
 pub use by_hand::{ByHand, answer_by_hand};
-pub use invite::Invite;
+use invite::{Invite, Whom};
 pub use label::{bed_codes, revoke_code};
 pub use letter::{Content, Follow, Label, Letter};
 pub use outbox::Outbox;
 pub use picture::{Drawing, Png};
+pub use reminder::{EVENING, QUIET_FROM, QUIET_UNTIL};
 pub use sweep::Waiting;
 
 use super::house::House;
-use crate::garden::{Change, Overlay, Person, Role, Slip, Store, StoreError};
+use crate::garden::{Change, Kind, Overlay, Person, Role, Slip, Store, StoreError};
 use crate::understanding::Reading;
 use crate::weather::Forecast;
 use arrival::Update;
+use at_hand::AtHand;
 use card::Card;
-use chrono::{DateTime, FixedOffset, Utc};
-use std::collections::BTreeMap;
+use chrono::{DateTime, FixedOffset, NaiveDate, Utc};
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError, RwLock};
+use std::time::{Duration, Instant};
 use turn::Turn;
 use visits::Visits;
 
@@ -77,6 +82,13 @@ struct Memory {
     strangers: BTreeMap<i64, (Reading, DateTime<Utc>)>,
     visits: Visits,
     next_letter: u64,
+    at_hand: AtHand,
+    /// The chats to which a letter may be on its way.
+    on_their_way: BTreeSet<i64>,
+    /// Goes up with every change of records or forecast.
+    state: u64,
+    /// The day and state in which the morning of a chat was looked through.
+    looked: BTreeMap<i64, (NaiveDate, u64)>,
     /// Where the bot itself is found, for links.
     username: Option<String>,
 }
@@ -87,14 +99,25 @@ impl Reception {
     /// # Errors
     /// When the store cannot be read.
     pub fn open(house: Arc<House>, store: Arc<dyn Store>) -> Result<Self, StoreError> {
+        let older = Invite::marked_anew(store.as_ref())?;
+        if !older.is_empty() {
+            store.write(older)?;
+        }
         let next_letter = Letter::all(store.as_ref())?.last().map_or(1, |letter| letter.id + 1);
-        let memory = Mutex::new(Memory { next_letter, ..Memory::default() });
+        let at_hand = AtHand::of(store.as_ref())?;
+        let memory = Mutex::new(Memory { next_letter, at_hand, ..Memory::default() });
         Ok(Self { house, store, forecast: RwLock::new(None), memory, drawing: RwLock::new(None) })
     }
 
     /// The weather that answers rest on from now on.
     pub fn set_forecast(&self, forecast: Option<Forecast>) {
         *self.forecast.write().unwrap_or_else(PoisonError::into_inner) = forecast.map(Arc::new);
+        self.records_changed();
+    }
+
+    /// Records or the forecast are not what they were: what was planned on them is planned anew.
+    pub fn records_changed(&self) {
+        self.memory().state += 1;
     }
 
     /// How answers are drawn from now on.
@@ -118,14 +141,25 @@ impl Reception {
         self.memory.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
+    /// Writes to the store, and notes what waits since then.
+    fn write(&self, memory: &mut Memory, changes: Vec<Change>) -> Result<(), StoreError> {
+        self.store.write(changes.clone())?;
+        memory.at_hand.follow(&changes);
+        Ok(())
+    }
+
     /// Files what is new of these, to disk, before anyone is told that it was received; returns how many.
     ///
     /// # Errors
     /// When the store cannot be written: nothing was taken in then.
     pub fn take_in(&self, arrivals: Vec<Arrival>, now: DateTime<Utc>) -> Result<usize, StoreError> {
-        let _one_at_a_time = self.memory();
+        let mut memory = self.memory();
         let mut changes = Vec::new();
-        for arrival in arrivals {
+        for mut arrival in arrivals {
+            // A press carries no time of its own.
+            if arrival.at == DateTime::UNIX_EPOCH {
+                arrival.at = now;
+            }
             let update = Update::new(arrival, now);
             if self.store.filed(Update::DRAWER, &update.key())?.is_none() {
                 changes.push(update.put()?);
@@ -133,17 +167,27 @@ impl Reception {
         }
         let new = changes.len();
         if new > 0 {
-            self.store.write(changes)?;
+            self.write(&mut memory, changes)?;
         }
         Ok(new)
     }
 
-    /// The oldest arrival that waits.
+    /// The arrivals that wait longest, the oldest first.
     ///
     /// # Errors
     /// When the store cannot be read.
-    pub fn next(&self) -> Result<Option<Arrival>, StoreError> {
-        Ok(Update::all(self.store.as_ref())?.into_iter().find_map(|update| update.waiting))
+    pub fn next_few(&self) -> Result<Vec<Arrival>, StoreError> {
+        const FEW: usize = 16;
+        let mut memory = self.memory();
+        let mut few = Vec::new();
+        for number in memory.at_hand.first(FEW) {
+            let update = Update::find(self.store.as_ref(), &Update::key_of(number))?;
+            match update.and_then(|update| update.waiting) {
+                Some(arrival) => few.push(arrival),
+                None => memory.at_hand.passed_over(number),
+            }
+        }
+        Ok(few)
     }
 
     /// Answers an arrival: all that follows from it is written together.
@@ -151,7 +195,7 @@ impl Reception {
     /// # Errors
     /// When the store cannot be read or written: the arrival waits still.
     pub fn answer(&self, arrival: &Arrival, now: DateTime<FixedOffset>) -> Result<(), StoreError> {
-        self.turn(arrival, now, |turn| turn.run())
+        self.turns(|memory, store| self.turn(memory, store, arrival, now, |turn| turn.run()))
     }
 
     /// Sets an arrival aside that could not be worked on: its sender is told, nothing else is done.
@@ -159,39 +203,76 @@ impl Reception {
     /// # Errors
     /// When the store cannot be written.
     pub fn set_aside(&self, arrival: &Arrival, now: DateTime<FixedOffset>) -> Result<(), StoreError> {
-        self.turn(arrival, now, |turn| {
-            if arrival.addressed {
-                turn.say("bot-trouble", &[]);
-            }
-            Ok(())
+        self.turns(|memory, store| {
+            self.turn(memory, store, arrival, now, |turn| {
+                if arrival.addressed {
+                    turn.say("bot-trouble", &[]);
+                }
+                Ok(())
+            })
         })
     }
 
-    fn turn(
-        &self,
-        arrival: &Arrival,
-        now: DateTime<FixedOffset>,
-        work: impl FnOnce(&mut Turn<'_>) -> Result<(), StoreError>,
-    ) -> Result<(), StoreError> {
+    /// Answers the oldest of these, as many as a moment holds, and writes all that follows from them together: a flush
+    /// serves them all, and they happen wholly or not at all. Returns how many were answered.
+    ///
+    /// # Errors
+    /// When the store cannot be read or written: all of them wait still.
+    pub fn answer_all(&self, arrivals: &[Arrival], now: DateTime<FixedOffset>) -> Result<usize, StoreError> {
+        /// Nobody waits longer than this for those behind.
+        const ENOUGH: Duration = Duration::from_millis(30);
+        let begun = Instant::now();
+        self.turns(|memory, store| {
+            let mut answered = 0;
+            for arrival in arrivals {
+                self.turn(memory, store, arrival, now, |turn| turn.run())?;
+                answered += 1;
+                if begun.elapsed() > ENOUGH {
+                    break;
+                }
+            }
+            Ok(answered)
+        })
+    }
+
+    /// One or several turns on a sheet over the store, then written in one go.
+    fn turns<T>(&self, work: impl FnOnce(&mut Memory, &Overlay<'_>) -> Result<T, StoreError>) -> Result<T, StoreError> {
         let mut memory = self.memory();
-        let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
-        let sheet = Overlay::over(self.store.as_ref());
         let next_letter = memory.next_letter;
-        let mut turn =
-            Turn::begin(&self.house, self.store.as_ref(), &sheet, forecast.as_deref(), &mut memory, arrival, now)?;
-        turn.drawing = self.drawing.read().unwrap_or_else(PoisonError::into_inner).clone();
-        let done = work(&mut turn).and_then(|()| turn.note_visits());
-        let letters = std::mem::take(&mut turn.letters);
-        let written = done.and_then(|()| {
-            let mut changes = letters.iter().map(Slip::put).collect::<Result<Vec<_>, _>>()?;
-            changes.push(Update::answered(arrival.number, now.with_timezone(&Utc)).put()?);
-            sheet.write(changes)?;
-            self.store.write(sheet.changes())
+        let all = Overlay::over(self.store.as_ref());
+        let written = work(&mut memory, &all).and_then(|done| {
+            let changes = all.changes();
+            let of_garden = |kind: Kind| !matches!(kind, Kind::Conversation | Kind::Filed | Kind::Question);
+            let plans_change = changes.iter().any(|change| of_garden(change.record().kind()));
+            self.write(&mut memory, changes)?;
+            memory.state += u64::from(plans_change);
+            Ok(done)
         });
         if written.is_err() {
             memory.next_letter = next_letter;
         }
         written
+    }
+
+    fn turn(
+        &self,
+        memory: &mut Memory,
+        store: &Overlay<'_>,
+        arrival: &Arrival,
+        now: DateTime<FixedOffset>,
+        work: impl FnOnce(&mut Turn<'_>) -> Result<(), StoreError>,
+    ) -> Result<(), StoreError> {
+        let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
+        let sheet = Overlay::over(store);
+        let mut turn = Turn::begin(&self.house, store, &sheet, forecast.as_deref(), memory, arrival, now)?;
+        turn.drawing = self.drawing.read().unwrap_or_else(PoisonError::into_inner).clone();
+        work(&mut turn)?;
+        turn.note_visits()?;
+        let letters = std::mem::take(&mut turn.letters);
+        let mut changes = letters.iter().map(Slip::put).collect::<Result<Vec<_>, _>>()?;
+        changes.push(Update::answered(arrival.number, now.with_timezone(&Utc)).put()?);
+        sheet.write(changes)?;
+        store.write(sheet.changes())
     }
 
     /// Tells the crew of questions that came another way than through a chat; returns how many.
@@ -217,18 +298,19 @@ impl Reception {
             turn.hand_over(&waiting.question, None)?;
             let letters = std::mem::take(&mut turn.letters);
             sheet.write(letters.iter().map(Slip::put).collect::<Result<_, _>>()?)?;
-            store.write(sheet.changes())?;
+            self.write(&mut memory, sheet.changes())?;
             told += 1;
         }
         Ok(told)
     }
 
-    /// One-time codes for owners where none has a chat yet: an installation that nobody has claimed. `anew`
-    /// makes them all the same, for an owner who has lost the chat.
+    /// One-time codes for owners where none has a chat yet: an installation that nobody has claimed. Codes are kept
+    /// nowhere, so that each start makes them anew and those of the start before are good no more. `anew` makes them
+    /// all the same, for an owner who has lost the chat.
     ///
     /// # Errors
     /// When the store cannot be read or written.
-    pub fn claims(&self, now: DateTime<Utc>, anew: bool) -> Result<Vec<Invite>, StoreError> {
+    pub fn claims(&self, now: DateTime<Utc>, anew: bool) -> Result<Vec<Claim>, StoreError> {
         let _one_at_a_time = self.memory();
         let store = self.store.as_ref();
         let owners: Vec<Person> = store.people()?.into_iter().filter(|person| person.role == Role::Owner).collect();
@@ -237,31 +319,36 @@ impl Reception {
                 return Ok(Vec::new());
             }
         }
-        let open = Invite::all(store)?.into_iter().filter(|invite| invite.claim && invite.is_good(now));
-        let open: Vec<Invite> = open.collect();
-        if !open.is_empty() {
-            return Ok(open);
+        let mut changes = Vec::new();
+        for invite in Invite::all(store)?.into_iter().filter(|invite| invite.claim) {
+            changes.push(invite.taken_away()?);
         }
-        let claim = |owner: Option<&Person>| -> Result<Invite, StoreError> {
-            Ok(Invite {
-                code: button::token()?,
-                person: owner.map(|owner| owner.id.clone()),
-                name: owner.map(|owner| owner.name.clone()).unwrap_or_default(),
-                role: Role::Owner,
-                sites: Vec::new(),
-                made: now,
-                claim: true,
-            })
+        let nobody = Whom { person: None, name: String::new(), role: Role::Owner, sites: Vec::new() };
+        let whom: Vec<Whom> = match owners.as_slice() {
+            [] => vec![nobody],
+            owners => owners
+                .iter()
+                .map(|owner| Whom { person: Some(owner.id.clone()), name: owner.name.clone(), ..nobody.clone() })
+                .collect(),
         };
-        let made: Vec<Invite> = if owners.is_empty() {
-            vec![claim(None)?]
-        } else {
-            owners.iter().map(|owner| claim(Some(owner))).collect::<Result<_, _>>()?
-        };
-        let changes: Vec<Change> = made.iter().map(Slip::put).collect::<Result<_, _>>()?;
+        let mut claims = Vec::new();
+        for whom in whom {
+            let name = whom.name.clone();
+            let (invite, code) = Invite::new(whom, now, true)?;
+            changes.push(invite.put()?);
+            claims.push(Claim { code, name });
+        }
         self.store.write(changes)?;
-        Ok(made)
+        Ok(claims)
     }
+}
+
+/// A code by which an owner claims the installation.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Claim {
+    pub code: String,
+    /// Empty where no owner is known.
+    pub name: String,
 }
 
 #[cfg(test)]

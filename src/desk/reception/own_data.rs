@@ -6,9 +6,12 @@ use super::card::Card;
 use super::crew::Asked;
 use super::invite::Invite;
 use super::letter::{Content, Follow, Letter, Sent};
+use super::reminder::{Digested, Reminded};
 use super::turn::Turn;
 use super::undo::Told;
-use crate::garden::{Change, Garden, Person, Question, Role, SiteId, Slip, Store, StoreError, write_garden};
+use crate::garden::{
+    Change, Garden, Kind, Move, Person, Question, Record, Role, SiteId, Slip, Store, StoreError, write_garden,
+};
 use serde_json::json;
 
 impl Turn<'_> {
@@ -118,6 +121,12 @@ impl Turn<'_> {
     pub fn remove_all_of(&mut self, person: &Person) -> Result<(), StoreError> {
         let store = self.sheet;
         let mut changes = vec![Change::remove(person.clone())];
+        // What this person moved stays moved, without the name.
+        for moved in store.records(Kind::Move, "")?.into_iter().filter_map(Record::moved) {
+            if moved.by.as_ref() == Some(&person.id) {
+                changes.push(Change::put(Move { by: None, ..moved }));
+            }
+        }
         changes.extend(store.conversation(&person.id)?.map(Change::remove));
         changes.extend(super::traces::of_person(store, &person.id)?);
         for invite in Invite::all(store)?.iter().filter(|invite| invite.person.as_ref() == Some(&person.id)) {
@@ -152,6 +161,12 @@ impl Turn<'_> {
         }
         for button in Button::all(store)?.iter().filter(|button| Some(button.chat) == chat) {
             changes.push(button.taken_away()?);
+        }
+        for reminded in Reminded::all(store)?.iter().filter(|reminded| Some(reminded.chat) == chat) {
+            changes.push(reminded.taken_away()?);
+        }
+        for digested in Digested::all(store)?.iter().filter(|digested| digested.is_of(chat)) {
+            changes.push(digested.taken_away()?);
         }
         for told in Told::all(store)?.iter().filter(|told| told.is_of(chat)) {
             changes.push(told.taken_away()?);
@@ -193,6 +208,7 @@ impl Turn<'_> {
                 garden.plantings.extend(self.sheet.plantings_of_bed(&bed.id)?);
                 garden.jobs.extend(self.sheet.jobs_of_bed(&bed.id)?);
                 garden.seen.extend(self.sheet.seen_of_bed(&bed.id)?);
+                garden.moves.extend(self.sheet.moves_of_bed(&bed.id)?);
                 garden.beds.push(bed);
             }
             garden.sites.push(site);

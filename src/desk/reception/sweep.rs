@@ -4,9 +4,9 @@ use super::Reception;
 use super::alerts::Alerted;
 use super::arrival::Update;
 use super::button::Button;
-use super::digest::Digested;
 use super::invite::Invite;
 use super::letter::{Letter, Sent, State};
+use super::reminder::{Digested, Reminded};
 use super::undo::Told;
 use crate::garden::{Person, Question, SiteId, Slip, Store, StoreError};
 use chrono::{DateTime, TimeDelta, Utc};
@@ -55,7 +55,6 @@ impl Reception {
     /// # Errors
     /// When the store cannot be read or written.
     pub fn sweep(&self, now: DateTime<Utc>) -> Result<usize, StoreError> {
-        let _one_at_a_time = self.memory();
         let store = self.store.as_ref();
         let mut changes = Vec::new();
         let old = |since: DateTime<Utc>, kept: TimeDelta| now - since > kept;
@@ -83,6 +82,9 @@ impl Reception {
             changes.push(alerted.taken_away()?);
         }
         changes.extend(super::traces::old(store, now)?);
+        for reminded in Reminded::all(store)?.iter().filter(|reminded| old(reminded.at, Reminded::KEPT)) {
+            changes.push(reminded.taken_away()?);
+        }
         for letter in Letter::all(store)? {
             if letter.state == State::Failed && old(letter.written, FAILED_KEPT) {
                 changes.push(letter.taken_away()?);
@@ -90,7 +92,8 @@ impl Reception {
         }
         let count = changes.len();
         if count > 0 {
-            store.write(changes)?;
+            // What is old is looked for beside the work of others: none of it is written any more but here.
+            self.write(&mut self.memory(), changes)?;
         }
         Ok(count)
     }

@@ -1,10 +1,10 @@
 //! The reception, without any channel.
 
+use super::Reception;
 use super::arrival::{Arrival, What};
 use super::card::Card;
 use super::letter::{Content, Letter};
 use super::menu::menu;
-use super::{Invite, Reception};
 use crate::desk::house::House;
 use crate::garden::{Change, Overlay, Person, PersonId, Role, Site, SiteId, Slip, Store};
 use crate::knowledge::Files;
@@ -95,7 +95,7 @@ pub fn told(store: &dyn Store, reception: &Reception, number: u32, chat: i64, te
     reception.answer(&arrival(number, chat, What::Text(text.into())), morning()).unwrap();
     let told = letters(store);
     for letter in Letter::all(store).unwrap() {
-        reception.sent(&letter, None, morning().with_timezone(&Utc)).unwrap();
+        reception.sent(&[(letter.clone(), None)], morning().with_timezone(&Utc)).unwrap();
     }
     told
 }
@@ -107,10 +107,10 @@ fn filed_once_answered_once() {
     let help = || arrival(9, 3, What::Text("/help".into()));
     assert_eq!(reception.take_in(vec![help(), arrival(8, 3, What::Other)], now).unwrap(), 2);
     assert_eq!(reception.take_in(vec![help()], now).unwrap(), 0, "brought again before it was answered");
-    assert_eq!(reception.next().unwrap().unwrap().number, 8, "in the order of their numbers");
-    reception.answer(&reception.next().unwrap().unwrap(), morning()).unwrap();
-    reception.answer(&reception.next().unwrap().unwrap(), morning()).unwrap();
-    assert_eq!(reception.next().unwrap(), None);
+    assert_eq!(reception.next_few().unwrap().remove(0).number, 8, "in the order of their numbers");
+    reception.answer(&reception.next_few().unwrap().remove(0), morning()).unwrap();
+    reception.answer(&reception.next_few().unwrap().remove(0), morning()).unwrap();
+    assert!(reception.next_few().unwrap().is_empty());
     assert_eq!(reception.take_in(vec![help()], now).unwrap(), 0, "brought again afterwards");
     assert_eq!(letters(store.as_ref()).len(), 1);
     assert!(!format!("{:?}", store.drawer("updates").unwrap()).contains("/help"), "the words do not stay");
@@ -125,8 +125,9 @@ fn a_claim_is_made_once_and_works_once() {
     let now = morning().with_timezone(&Utc);
     let claims = reception.claims(now, false).unwrap();
     assert_eq!(claims.len(), 1);
-    assert_eq!(reception.claims(now, false).unwrap(), claims, "the same code after another start");
-    assert_ne!(reception.claims(now + TimeDelta::days(8), false).unwrap(), claims, "a new one when it is too old");
+    assert_ne!(reception.claims(now, false).unwrap(), claims, "another start has another code: none is kept");
+    let got = told(store.as_ref(), &reception, 9, 7, &format!("/start {}", claims[0].code));
+    assert!(got[0].1.contains("not valid"), "the code of the start before is good no more: {got:?}");
     let code = reception.claims(now, false).unwrap()[0].code.clone();
     let got = told(store.as_ref(), &reception, 1, 7, &format!("/start {code}"));
     assert!(got[0].1.contains("linked as Someone (owner)"), "{got:?}");
@@ -139,7 +140,7 @@ fn a_claim_is_made_once_and_works_once() {
     assert!(got[0].1.contains("linked as Someone (owner)"), "the owner's new chat: {got:?}");
     let got = told(store.as_ref(), &reception, 4, 7, "/people");
     assert!(got[0].1.contains("Only the owner"), "the old chat is a stranger's: {got:?}");
-    assert!(Invite::all(store.as_ref()).unwrap().iter().all(|invite| !invite.claim || invite.code != code));
+    assert!(!format!("{:?}", store.whole().unwrap()).contains(&code), "no code is kept");
 }
 
 #[test]
@@ -207,8 +208,8 @@ fn a_stranger_leaves_nothing_but_a_question_and_may_take_it_back() {
 fn what_could_not_be_worked_on_is_set_aside() {
     let (store, reception) = crew();
     reception.take_in(vec![arrival(5, 3, What::Text("x".into()))], morning().with_timezone(&Utc)).unwrap();
-    reception.set_aside(&reception.next().unwrap().unwrap(), morning()).unwrap();
-    assert_eq!(reception.next().unwrap(), None);
+    reception.set_aside(&reception.next_few().unwrap().remove(0), morning()).unwrap();
+    assert!(reception.next_few().unwrap().is_empty());
     assert!(letters(store.as_ref())[0].1.contains("could not work on"));
 }
 
@@ -241,21 +242,6 @@ fn a_letter_waits_its_turn_and_a_closed_chat_has_none() {
 }
 
 #[test]
-fn a_digest_comes_once_a_day_and_never_at_night() {
-    let (store, reception) = crew();
-    let due = |person: &Person, _, _| Ok((person.role != Role::Owner).then(|| format!("water, {}", person.name)));
-    let written = |at: &str| reception.digests_of(moment(at).with_timezone(&Utc), &due).unwrap();
-    assert_eq!(written("2026-05-18T06:59:00+05:30"), 0);
-    assert_eq!(written("2026-05-18T07:00:00+05:30"), 3);
-    assert_eq!(written("2026-05-18T07:00:00+05:30"), 0, "looking twice is harmless");
-    assert_eq!(written("2026-05-18T20:59:00+05:30"), 0);
-    let got = letters(store.as_ref());
-    assert_eq!(got, [(2, "water, ravi".into()), (3, "water, meera".into()), (4, "water, farid".into())]);
-    assert_eq!(written("2026-05-19T21:00:00+05:30"), 0);
-    assert_eq!(written("2026-05-19T12:00:00+05:30"), 3);
-}
-
-#[test]
 fn a_long_answer_is_several_letters_in_order() {
     let (store, reception) = crew();
     let mut changes = Vec::new();
@@ -277,38 +263,11 @@ fn a_reply_goes_back_to_where_the_conversation_stood() {
         .unwrap();
     let letter = Letter::all(store.as_ref()).unwrap().remove(0);
     assert!(letter.follow.is_some());
-    reception.sent(&letter, Some(77), now).unwrap();
+    reception.sent(&[(letter.clone(), Some(77))], now).unwrap();
     told(store.as_ref(), &reception, 2, 3, "when can I sow okra");
     let mut why = arrival(3, 3, What::Text("why?".into()));
     why.reply_to = Some(77);
     reception.answer(&why, morning()).unwrap();
     let got = letters(store.as_ref()).pop().unwrap().1;
     assert!(!got.to_lowercase().contains("okra"), "the box is explained, not the sowing: {got}");
-}
-
-/// The words of a reminder are those of the answer to "what is due today".
-#[test]
-fn a_digest_says_what_the_desk_says() {
-    let (house, store) = (house(), Arc::new(Overlay::in_memory()));
-    let known = &house.known;
-    let (crops, mixes, materials) = (known.crop_ids(), known.mix_ids(), known.material_ids());
-    let ids = crate::garden::KnownIds { crops: &crops, mixes: &mixes, materials: &materials };
-    let text = include_str!("../../../demo-data/garden.toml");
-    let garden = crate::garden::read_garden("demo", text, &ids, &crate::garden::Garden::default()).unwrap();
-    crate::garden::import::import(store.as_ref(), garden).unwrap();
-    let hindi = Card { language: Language::Hi, ..card(5, "meera") };
-    store.write(vec![hindi.put().unwrap()]).unwrap();
-    let reception = Reception::open(house, store.clone()).unwrap();
-    let mut written = 0;
-    for day in 18..=24 {
-        let at = moment(&format!("2026-05-{day}T08:00:00+05:30")).with_timezone(&Utc);
-        written += reception.digests(at).unwrap();
-        assert_eq!(reception.digests(at).unwrap(), 0);
-    }
-    let got = letters(store.as_ref());
-    assert!(written > 0 && got.len() >= written, "a week without any work is not believed: {got:?}");
-    assert!(
-        got.iter().all(|(chat, text)| *chat == 5 && text.contains(|letter| ('\u{900}'..'\u{97f}').contains(&letter)))
-    );
-    assert!(store.conversation(&PersonId::new("meera").unwrap()).unwrap().is_none(), "it leaves no conversation");
 }

@@ -132,7 +132,7 @@ impl<'t> Turn<'t> {
             match sent.map(|sent| sent.follow) {
                 Some(Follow::Question(id)) => return self.crew_replies(&id, text),
                 Some(Follow::Said(state)) => self.go_back_to(state)?,
-                None => {}
+                Some(Follow::Reminder(_)) | None => {}
             }
         }
         if self.wishes("bot-words-forget", text) {
@@ -150,7 +150,8 @@ impl<'t> Turn<'t> {
         self.converse(text)
     }
 
-    fn pressed(&mut self, token: &str) -> Result<(), StoreError> {
+    fn pressed(&mut self, data: &str) -> Result<(), StoreError> {
+        let (token, verb) = Button::parted(data);
         let (chat, from) = (self.arrival.chat, self.arrival.from);
         let button = Button::find(self.sheet, token)?.filter(|button| button.chat == chat && button.owner == from);
         let Some(button) = button.filter(|button| self.now.with_timezone(&Utc) - button.made <= Button::GOOD_FOR)
@@ -161,8 +162,8 @@ impl<'t> Turn<'t> {
             }
             return Ok(());
         };
-        // A "why" and a picture may be looked at again; anything else is done once.
-        if !matches!(button.does, Does::Show(_) | Does::Picture { .. }) {
+        // A "why" may be looked at again; most else is done once.
+        if !button.stays() {
             self.sheet.write(vec![button.taken_away()?])?;
         }
         match button.does {
@@ -177,6 +178,9 @@ impl<'t> Turn<'t> {
                 Ok(())
             }
             Does::Place { site, latitude_deg, longitude_deg } => self.set_place(&site, latitude_deg, longitude_deg),
+            Does::Tasks(tasks) => self.task_pressed(&tasks, verb),
+            Does::Days { task, days } => self.day_pressed(&task, &days, verb),
+            Does::TakeBack(told) => self.task_taken_back(&told),
             Does::Forget => self.forget(),
             Does::Crew(tap) => self.tapped(tap),
             Does::Picture { state } => self.picture(state),
@@ -278,7 +282,18 @@ impl<'t> Turn<'t> {
         self.memory.next_letter += 1;
         let now = self.now.with_timezone(&Utc);
         let state = State::Waiting;
-        self.letters.push(Letter { id, chat, content, follow, written: now, not_before: now, attempts: 0, state });
+        let until = None;
+        self.letters.push(Letter {
+            id,
+            chat,
+            content,
+            follow,
+            written: now,
+            not_before: now,
+            until,
+            attempts: 0,
+            state,
+        });
     }
 
     /// A button for this chat.

@@ -65,7 +65,7 @@ impl Told {
         Some(self.chat) == chat
     }
 
-    fn changes_back(&self) -> Result<Vec<Change>, StoreError> {
+    pub fn changes_back(&self) -> Result<Vec<Change>, StoreError> {
         let mut changes = vec![self.taken_away()?];
         for kept in &self.records {
             changes.push(match &kept.before {

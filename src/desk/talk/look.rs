@@ -69,6 +69,23 @@ impl Desk<'_> {
         Ok(self.looked(seen, &reading))
     }
 
+    /// The jobs of one day, today where none is said, on all beds this person sees.
+    ///
+    /// # Errors
+    /// When the store cannot be read.
+    pub fn due_on(
+        &self,
+        from: Option<&PersonId>,
+        day: Option<NaiveDate>,
+        now: DateTime<FixedOffset>,
+    ) -> Result<Looked, StoreError> {
+        let asker = from.map(|id| self.store.person(id)).transpose()?.flatten();
+        let seen = seen(self.house, self.store, self.handed, asker, now)?;
+        let day = day.unwrap_or(seen.now.date_naive());
+        let reading = Reading { days: vec![(day, day)], ..self.unsaid(Kind::Due, &seen) };
+        Ok(self.looked(seen, &reading))
+    }
+
     fn of_site(
         &self,
         from: Option<&PersonId>,

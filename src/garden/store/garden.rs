@@ -5,6 +5,7 @@ use crate::garden::bed::Bed;
 use crate::garden::conversation::Conversation;
 use crate::garden::filed::Filed;
 use crate::garden::job::JobDone;
+use crate::garden::moved::Move;
 use crate::garden::person::Person;
 use crate::garden::planting::Planting;
 use crate::garden::question::Question;
@@ -23,6 +24,7 @@ pub struct Garden {
     pub questions: Vec<Question>,
     pub conversations: Vec<Conversation>,
     pub filed: Vec<Filed>,
+    pub moves: Vec<Move>,
 }
 
 impl Garden {
@@ -38,6 +40,7 @@ impl Garden {
             Record::Question(question) => self.questions.push(question),
             Record::Conversation(conversation) => self.conversations.push(conversation),
             Record::Filed(filed) => self.filed.push(filed),
+            Record::Move(moved) => self.moves.push(moved),
         }
     }
 
@@ -54,6 +57,7 @@ impl Garden {
         records.extend(self.questions.into_iter().map(Record::Question));
         records.extend(self.conversations.into_iter().map(Record::Conversation));
         records.extend(self.filed.into_iter().map(Record::Filed));
+        records.extend(self.moves.into_iter().map(Record::Move));
         records
     }
 

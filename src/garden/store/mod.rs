@@ -27,6 +27,7 @@ use super::conversation::Conversation;
 use super::filed::Filed;
 use super::id::{BedId, PersonId, SiteId};
 use super::job::JobDone;
+use super::moved::Move;
 use super::person::Person;
 use super::planting::Planting;
 use super::question::Question;
@@ -85,6 +86,11 @@ pub trait Store: Send + Sync {
     /// Oldest first.
     fn seen_of_bed(&self, bed: &BedId) -> Result<Vec<Seen>, StoreError> {
         Ok(self.records(Kind::Seen, &of_bed(bed))?.into_iter().filter_map(Record::seen).collect())
+    }
+
+    /// The jobs of a bed that people moved to another day.
+    fn moves_of_bed(&self, bed: &BedId) -> Result<Vec<Move>, StoreError> {
+        Ok(self.records(Kind::Move, &of_bed(bed))?.into_iter().filter_map(Record::moved).collect())
     }
 
     /// The questions that wait, oldest first.

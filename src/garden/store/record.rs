@@ -4,6 +4,7 @@ use crate::garden::bed::Bed;
 use crate::garden::conversation::Conversation;
 use crate::garden::filed::Filed;
 use crate::garden::job::JobDone;
+use crate::garden::moved::Move;
 use crate::garden::person::Person;
 use crate::garden::planting::{Planting, Start};
 use crate::garden::question::Question;
@@ -23,6 +24,7 @@ words!(
         Question = "questions",
         Conversation = "conversations",
         Filed = "filed",
+        Move = "moves",
     }
 );
 
@@ -38,6 +40,7 @@ pub enum Record {
     Question(Question),
     Conversation(Conversation),
     Filed(Filed),
+    Move(Move),
 }
 
 /// One change to the store.
@@ -121,7 +124,8 @@ kinds!(
     Seen: Seen = seen,
     Question: Question = question,
     Conversation: Conversation = conversation,
-    Filed: Filed = filed
+    Filed: Filed = filed,
+    Move: Move = moved
 );
 
 impl Record {
@@ -147,6 +151,9 @@ impl Record {
             Self::Question(question) => question.id.to_string(),
             Self::Conversation(conversation) => conversation.person.to_string(),
             Self::Filed(filed) => format!("{}|{}", filed.drawer, filed.key),
+            Self::Move(moved) => {
+                format!("{}|{}|{}", moved.bed, moved.job, moved.what.as_deref().unwrap_or_default())
+            }
         }
     }
 }

@@ -52,7 +52,7 @@ fn next(forecast: &Forecast, last: Option<&str>, now: &str) -> NextSpray {
     let known = Knowledge::default();
     let weather = Weather::at((21.15, 79.09, 310.0), Some(forecast), &known);
     let last = last.map(|day| day.parse().unwrap());
-    let bed = SprayedBed { last, pickings: &[], open_to_rain: true, now: now.parse().unwrap() };
+    let bed = SprayedBed { last, pickings: &[], open_to_rain: true, chosen: None, now: now.parse().unwrap() };
     next_spray(&oil(), &bed, Some(&weather))
 }
 
@@ -122,7 +122,7 @@ fn rain_brings_the_next_spray_forward() {
     let under = |open_to_rain| {
         let (known, last) = (Knowledge::default(), "2026-05-18".parse().ok());
         let weather = Weather::at((21.15, 79.09, 310.0), Some(&wet), &known);
-        let bed = SprayedBed { last, pickings: &[], open_to_rain, now: MORNING.parse().unwrap() };
+        let bed = SprayedBed { last, pickings: &[], open_to_rain, chosen: None, now: MORNING.parse().unwrap() };
         next_spray(&oil(), &bed, Some(&weather)).day.value().to_string()
     };
     assert_eq!((under(true), under(false)), ("2026-05-21".to_owned(), "2026-05-25".to_owned()));
@@ -135,7 +135,13 @@ fn what_is_ready_within_the_wait_is_picked_first() {
         let known = Knowledge::default();
         let weather = Weather::at((21.15, 79.09, 310.0), Some(&mild), &known);
         let pickings: Vec<NaiveDate> = pickings.iter().map(|day| day.parse().unwrap()).collect();
-        let bed = SprayedBed { last: None, pickings: &pickings, open_to_rain: true, now: MORNING.parse().unwrap() };
+        let bed = SprayedBed {
+            last: None,
+            pickings: &pickings,
+            open_to_rain: true,
+            chosen: None,
+            now: MORNING.parse().unwrap(),
+        };
         let mut oil = oil();
         oil.wait_days = fact(0.0, 2.0, 3.0);
         let next = next_spray(&oil, &bed, Some(&weather));

@@ -75,6 +75,7 @@ fn of(days: &[Sky], first: &str, crops: [&str; 2], sown: &str) -> Vec<Alert> {
             bed,
             standing: vec![Standing { crop: &KNOWN.crops[crop], microgreen: false, start: Some(start), plants: None }],
             jobs: &[],
+            moves: &[],
             weather: &weather,
             year: year.as_ref(),
             known: &KNOWN,

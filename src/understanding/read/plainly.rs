@@ -109,9 +109,40 @@ impl Found {
         (self.did == Some(JobKind::Spray) && self.asks && waits).then_some((Kind::Spray, SURE))
     }
 
+    /// A job that is to be done on another day: "move the spray to friday", "spray kal karenge". Who says that a job is
+    /// going to be done must name its day; who asks, or says that it is not, moves nothing.
+    pub(super) fn put_off(&self, text: &Text) -> Option<JobKind> {
+        /// A message of so few tokens is about the move alone: its day is asked back.
+        const BARE: usize = 6;
+        const MOVABLE: [JobKind; 5] = [JobKind::Spray, JobKind::Feed, JobKind::Net, JobKind::Pick, JobKind::Sow];
+        let says = |what: &Told| self.told.iter().any(|hit| hit.meaning == *what);
+        // "Can you move …?" and "will spray" hold a word that asks, and ask nothing.
+        let steers = |hit: &&Hit<Told>| matches!(hit.meaning, Told::Move | Told::Will);
+        let within = |asks: &Hit<Told>| {
+            let spans = self.told.iter().filter(steers).map(|hit| &hit.span);
+            spans.into_iter().any(|span| span.start <= asks.span.start && asks.span.end <= span.end)
+        };
+        let (polite, asked): (Vec<&Hit<Told>>, Vec<&Hit<Told>>) =
+            self.told.iter().filter(|hit| hit.meaning == Told::Question).partition(|hit| within(hit));
+        let asks = !asked.is_empty() || text.original.contains('?') && polite.is_empty();
+        let job = MOVABLE.into_iter().find(|job| says(&Told::Thing(*job)))?;
+        let day = !self.days.is_empty();
+        let moves = says(&Told::Move) && (day || self.for_days().is_some() || text.tokens.len() <= BARE);
+        let will = says(&Told::Will) && day;
+        let told = (moves || will) && !asks && self.did.is_none() && !says(&Told::Not);
+        told.then_some(job)
+    }
+
+    fn about_a_move(&self, text: &Text) -> Option<(Kind, f64)> {
+        /// A job, a word for moving and a day leave little else (judgement).
+        const SURE: f64 = 0.85;
+        self.put_off(text).map(|_| (Kind::Record, SURE))
+    }
+
     /// What can be told without weighing words.
     pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
         self.about_the_talk(text)
+            .or_else(|| self.about_a_move(text))
             .or_else(|| self.about_what_was_done())
             .or_else(|| self.about_waiting())
             .or_else(|| self.about_water())

@@ -2,6 +2,7 @@
 
 use super::{Alerted, noted_of};
 use crate::desk::house::House;
+use crate::desk::reception::EVENING;
 use crate::desk::reception::Reception;
 use crate::desk::reception::card::Card;
 use crate::desk::reception::letter::{Content, Letter};
@@ -97,11 +98,10 @@ fn forecast(first: &str, tmax: &[f64]) -> Forecast {
 fn morning(store: &dyn Store, reception: &Reception, on: &str, tmax: &[f64]) -> Vec<(i64, String)> {
     let now: DateTime<Utc> = format!("{on}T02:30:00Z").parse().unwrap();
     reception.set_forecast(Some(forecast(on, tmax)));
-    reception.digests(now).unwrap();
+    reception.reminders(now, EVENING).unwrap();
     let letters = Letter::all(store).unwrap();
-    for letter in &letters {
-        reception.sent(letter, None, now).unwrap();
-    }
+    let sent: Vec<_> = letters.iter().cloned().map(|letter| (letter, None)).collect();
+    reception.sent(&sent, now).unwrap();
     let text = |letter: Letter| match letter.content {
         Content::Text { text, .. } => (letter.chat, text),
         other => (letter.chat, format!("{other:?}")),
