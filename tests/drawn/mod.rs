@@ -62,7 +62,7 @@ impl Bench {
     /// Words that belong to no answer.
     pub fn with_words<T>(&self, language: Language, then: impl FnOnce(&Words<'_>) -> T) -> T {
         let answer = Answer::new(Outcome::Answered);
-        let manner = Manner { language, devanagari_digits: false, why: false };
+        let manner = Manner { language, devanagari_digits: false, why: false, short: false };
         then(&Words::new(&answer, &self.house.known, self.house.phrases(language), manner))
     }
 
@@ -152,7 +152,7 @@ impl Bench {
             waterings: [14.0, 7.0, 2.33, 2.33, 2.33, 3.5, 3.5, 3.5, 3.5, 7.0, 7.0, 14.0].map(Some).to_vec(),
         };
         let answer = Answer { tables: vec![Table::Year(table)], ..Answer::new(Outcome::Answered) };
-        let manner = Manner { language, devanagari_digits: false, why: false };
+        let manner = Manner { language, devanagari_digits: false, why: false, short: false };
         picture_for(&answer, &self.house.known, self.house.phrases(language), manner).unwrap()
     }
 }

@@ -1,16 +1,20 @@
 //! Updates in: asked for, filed to disk, and only then acknowledged by asking with the next number.
 
+use super::call::call;
 use super::fault::Fault;
 use super::update::arrival;
 use super::{Line, POLL, Unusable, back_off};
 use chrono::Utc;
 use std::time::{Duration, Instant};
-use teloxide::payloads::{GetUpdatesSetters, SetMyCommandsSetters};
+use teloxide::payloads::{GetUpdatesSetters, SetMyCommands, SetMyCommandsSetters};
 use teloxide::prelude::Requester;
 use teloxide::types::{AllowedUpdate, BotCommand, Me, Update};
 
 /// After a quiet day the platform may begin its numbers anew.
 const QUIET: Duration = Duration::from_secs(24 * 3600);
+
+/// Between two empty answers.
+const SOONEST: Duration = Duration::from_millis(500);
 
 /// The updates that are asked for.
 pub const UPDATES: [AllowedUpdate; 4] =
@@ -52,12 +56,13 @@ async fn welcome(line: &Line, me: Me) {
     }
     for (language, commands) in line.reception.menus_of_strangers() {
         let commands: Vec<BotCommand> = commands.into_iter().map(|(word, says)| BotCommand::new(word, says)).collect();
-        let mut call = line.bot.set_my_commands(commands);
+        let mut menu = SetMyCommands::new(commands);
         if let Some(language) = language {
-            call = call.language_code(language);
+            menu = menu.language_code(language);
         }
-        if let Err(error) = call.await {
-            tracing::warn!(why = Fault::of(&error).word(), "the menu could not be set");
+        let set: Result<bool, Fault> = call(&line.bot, &menu).await;
+        if let Err(fault) = set {
+            tracing::warn!(why = fault.word(), "the menu could not be set");
         }
     }
 }
@@ -73,6 +78,7 @@ pub async fn run(mut line: Line) {
             offset = None;
         }
         let seconds = u32::try_from(POLL.as_secs()).unwrap_or(25);
+        let asked = Instant::now();
         let mut call = line.bot.get_updates().timeout(seconds).allowed_updates(UPDATES);
         if let Some(offset) = offset {
             call = call.offset(offset);
@@ -88,6 +94,8 @@ pub async fn run(mut line: Line) {
                 let next = updates.iter().map(|update| update.id.as_offset()).max();
                 if next.is_none() {
                     failures = 0;
+                    // A server that does not hold the call open is not asked without a pause.
+                    line.rest(SOONEST.saturating_sub(asked.elapsed())).await;
                     continue;
                 }
                 last = Instant::now();

@@ -109,6 +109,8 @@ impl Slip for Letter {
 impl Letter {
     /// Nobody wants an answer that comes later than this.
     pub const GIVEN_UP_AFTER: TimeDelta = TimeDelta::hours(24);
+    /// So often a letter that is no message is tried again.
+    const TRIED_BESIDE: u32 = 3;
     const FIRST_WAIT_S: u32 = 1;
     const LONGEST_WAIT_S: u32 = 120;
 
@@ -145,7 +147,9 @@ impl Letter {
         let usual = TimeDelta::seconds(i64::from(doubled.min(Self::LONGEST_WAIT_S)));
         self.attempts += 1;
         self.not_before = now + wait.unwrap_or(usual);
-        if self.not_before - self.written > Self::GIVEN_UP_AFTER {
+        // A menu or the glow of a button is not worth that a chat's words wait for it.
+        let beside = !self.counts() && self.attempts > Self::TRIED_BESIDE;
+        if beside || self.not_before - self.written > Self::GIVEN_UP_AFTER {
             self.state = State::Failed;
         }
         self
@@ -226,7 +230,7 @@ mod tests {
 
     fn letter() -> Letter {
         let at = "2026-05-18T02:30:00Z".parse().unwrap();
-        let content = Content::Seen { query: "q".into() };
+        let content = Content::Text { text: "q".into(), buttons: Vec::new(), reply_to: None };
         Letter {
             id: 1,
             chat: 5,
@@ -252,6 +256,12 @@ mod tests {
         }
         assert_eq!(waits.iter().take(9).copied().collect::<Vec<_>>(), [1, 2, 4, 8, 16, 32, 64, 120, 120]);
         assert!(now - tried.written > Letter::GIVEN_UP_AFTER);
+        let mut menu = Letter { content: Content::Seen { query: "q".into() }, ..letter() };
+        for _ in 0..4 {
+            assert_eq!(menu.state, State::Waiting);
+            menu = menu.put_off(now, None);
+        }
+        assert_eq!(menu.state, State::Failed, "it holds nothing up");
         let told = letter().put_off(letter().written, Some(TimeDelta::seconds(17)));
         assert_eq!((told.not_before - told.written).num_seconds(), 17);
     }
