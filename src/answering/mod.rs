@@ -64,6 +64,7 @@ mod water_table;
 mod water_working;
 mod weather_said;
 mod year;
+mod year_table;
 mod year_told;
 
 pub use alerts::{alerts_of, told as alerts_told};

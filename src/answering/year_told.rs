@@ -5,7 +5,9 @@ use super::figure::{Figure, FigureValue};
 use super::line::{Line, Said};
 use super::sow_crop::{pieces, way_key};
 use super::sow_working::days;
+use super::table::Table;
 use super::year::Told;
+use super::year_table;
 use crate::knowledge::SourceRef;
 use crate::needs::feed::HALF_ABOVE;
 use crate::needs::season::Way;
@@ -45,6 +47,7 @@ pub fn answer(told: &Told<'_>, normals: Option<&SourceRef>) -> Answer {
     }
     answer.lines.push(Line::new("year-usual"));
     figures(&mut answer, told, &named);
+    answer.tables.extend(year_table::table(told).map(Table::Year));
     answer.working.push(Line::new("working-year"));
     days(&mut answer, &told.asked);
     answer.cite(&SourceRef::new("common-practice", "usual crops of a kitchen garden on a roof"));

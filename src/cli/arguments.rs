@@ -296,9 +296,6 @@ pub struct Labels {
     /// The bot: its name, or its link
     #[arg(long, value_name = "BOT")]
     pub link: String,
-    /// What each bed's code hands to the bot: lines like `roof-12/east-box bed-x7`
-    #[arg(long, value_name = "FILE")]
-    pub codes: PathBuf,
     /// Where to write it (.svg or .png); more sheets get a number
     #[arg(long, value_name = "FILE")]
     pub out: PathBuf,

@@ -3,13 +3,14 @@
 use super::arguments::{Arguments, CalendarFile, Card, Labels, Speaks};
 use super::ask::print;
 use super::draw::write_picture;
-use super::front::{Parts, read_text, write_file};
+use super::front::{Parts, write_file};
 use super::refusal::Refusal;
 use super::round::asker;
 use crate::answering::{Answer, Table};
 use crate::desk::Looked;
+use crate::desk::reception::bed_codes;
 use crate::drawing::{self, Label, Picture, Words, deep_link};
-use crate::garden::{Bed, BedId, PersonId, SiteId};
+use crate::garden::{PersonId, SiteId};
 use crate::script::Language;
 use crate::wording::Manner;
 use chrono::Days;
@@ -71,29 +72,15 @@ pub fn labels(labels: &Labels, arguments: &Arguments) -> Result<ExitCode, Refusa
     let name = parts.store.site(&site)?.map_or_else(|| site.to_string(), |site| site.name);
     let bot = bot(&labels.link);
     let mut all = Vec::new();
-    for (bed, payload) in codes(&labels.codes, parts.store.beds_of_site(&site)?)? {
+    for (bed, payload) in bed_codes(parts.store.as_ref(), &site, parts.now.to_utc())? {
         let link = deep_link(bot, &payload).map_err(|fault| Refusal::plain(format!("{}: {fault}", bed.id)))?;
         all.push(Label { bed: words.bed(&bed.id), site: name.clone(), link });
     }
     let sheets = drawing::labels(&all, &words).map_err(Refusal::plain)?;
     if sheets.is_empty() {
-        return Err(Refusal::plain(format!("{site} has no bed with a code in {}", labels.codes.display())));
+        return Err(Refusal::plain(format!("{site} has no bed")));
     }
     write_pages(&sheets, &labels.out)
-}
-
-/// Each bed with what its label hands to the bot, from a file of lines `site/bed PAYLOAD`.
-fn codes(file: &Path, beds: Vec<Bed>) -> Result<Vec<(Bed, String)>, Refusal> {
-    let text = read_text(file)?;
-    let mut codes = std::collections::BTreeMap::new();
-    for (number, line) in text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty()) {
-        let wrong = || {
-            Refusal::plain(format!("{}:{}: a line like `roof-12/east-box bed-x7` expected", file.display(), number + 1))
-        };
-        let (bed, payload) = line.trim().split_once(' ').ok_or_else(wrong)?;
-        codes.insert(BedId::new(bed).map_err(|_| wrong())?, payload.trim().to_owned());
-    }
-    Ok(beds.into_iter().filter_map(|bed| codes.get(&bed.id).cloned().map(|code| (bed, code))).collect())
 }
 
 /// A bot's name, alone or as the end of its link.

@@ -12,8 +12,10 @@ use crate::channel::monitor;
 use crate::channel::telegram::{self, Line, Settings, Webhook};
 use crate::desk::House;
 use crate::desk::reception::{Claim, Reception};
+use crate::drawing::{picture_for, png};
 use crate::garden::Store;
 use crate::garden::store::SledStore;
+use crate::wording::Manner;
 use chrono::Utc;
 use std::process::ExitCode;
 use std::sync::Arc;
@@ -43,7 +45,13 @@ pub fn run(serve: &Serve, arguments: &Arguments) -> Result<ExitCode, Refusal> {
     let house = house.map_err(|fault| Refusal::of_house(fault, &files))?;
     let folder = folder(arguments)?;
     let store: Arc<dyn Store> = Arc::new(SledStore::open(&folder)?);
-    let reception = Arc::new(Reception::open(Arc::new(house), store.clone())?);
+    let house = Arc::new(house);
+    let reception = Arc::new(Reception::open(house.clone(), store.clone())?);
+    reception.set_drawing(Arc::new(move |answer, language| {
+        let manner = Manner { language, devanagari_digits: false, why: false, short: false };
+        let picture = picture_for(answer, &house.known, house.phrases(language), manner)?;
+        png(&picture).ok()
+    }));
     if let Some(file) = &serve.forecast {
         reception.set_forecast(Some(read_forecast(file)?));
     }

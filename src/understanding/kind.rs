@@ -101,7 +101,9 @@ fn leaning(kind: Kind, evidence: Evidence) -> f64 {
         Kind::Harvest if evidence.started && evidence.picking => 0.90,
         Kind::Harvest if evidence.started => 0.30,
         Kind::Record | Kind::Sow if evidence.started => -0.25,
-        Kind::Sow if evidence.month && !evidence.told && evidence.sizes == 0 => 0.35,
+        Kind::Sow if evidence.month && !evidence.told && evidence.sizes + evidence.signs == 0 && !evidence.picking => {
+            0.30
+        }
         Kind::Record if evidence.told && !evidence.asks => 0.45,
         Kind::Record if evidence.told => 0.0,
         Kind::Record => -0.35,

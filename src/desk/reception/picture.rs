@@ -54,7 +54,8 @@ impl<'de> Deserialize<'de> for Png {
 impl Turn<'_> {
     /// The button "picture" under an answer that may be drawn.
     pub fn picture_button(&mut self, reply: &Reply, state: Option<&Value>) -> Result<Option<Label>, StoreError> {
-        let drawn = reply.outcome == Outcome::Answered && DRAWN.contains(&reply.reading.kind);
+        let of_a_year = reply.figures.iter().any(|figure| figure.name == "months");
+        let drawn = reply.outcome == Outcome::Answered && (DRAWN.contains(&reply.reading.kind) || of_a_year);
         let Some(state) = state.filter(|_| drawn && self.drawing.is_some()) else { return Ok(None) };
         let label = self.phrase("bot-button-picture", &[]);
         self.button(&label, Does::Picture { state: state.clone() }).map(Some)
