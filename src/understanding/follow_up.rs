@@ -67,6 +67,7 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
         if now.measures.is_empty() {
             now.beds.clone_from(&before.beds);
             now.beds_named = before.beds_named;
+            now.all_beds |= before.all_beds;
             now.measures.clone_from(&before.measures);
         }
         now.bed_kind = now.bed_kind.or(before.bed_kind);

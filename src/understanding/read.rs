@@ -2,6 +2,8 @@
 
 mod asked_back;
 mod classed;
+mod deeds;
+mod leaning;
 mod plainly;
 mod sky;
 mod words;
@@ -9,7 +11,7 @@ mod words;
 use super::about::{Signs, about_feeds, about_sprays};
 use super::asker::Asker;
 use super::dates;
-use super::follow_up::{Says, completed, corrected, started, undone};
+use super::follow_up::{completed, corrected, started, undone};
 use super::gazetteer::{Gazetteer, Named, Told};
 use super::kind::{Evidence, decide};
 use super::own_beds::with_beds;
@@ -19,14 +21,14 @@ use super::reading::{Measured, Reading};
 use super::sun_clock;
 use crate::garden::{BedKind, JobKind};
 use crate::knowledge::{
-    Aspect, DayWord, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Slips, class_word,
+    Aspect, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Slips, class_word,
 };
-use crate::quantity::UnitOf;
 use crate::script::{Language, Text, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
 
 pub use classed::classed;
+use deeds::{did, given, put_in};
 
 /// What reading needs of the knowledge base, made ready once.
 pub struct Reader<'a> {
@@ -325,131 +327,6 @@ impl Found {
         words
     }
 
-    /// The reading of an answer to a question about a trouble: a sign that was offered or another, none of them,
-    /// or not known. Anything longer is a message of its own.
-    fn answers_about_trouble(&self, text: &Text, reading: &Reading, before: &Reading) -> Option<Reading> {
-        /// An answer has at most so many tokens.
-        const LONGEST: usize = 12;
-        /// So sure a reading of another kind is a question of its own (judgement).
-        const OTHER: f64 = 0.85;
-        let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
-        let unknown = says(Told::Point(Point::NotKnown));
-        let (yes, none) = (says(Told::Yes), says(Told::NoneOfThese) && self.signs.is_empty());
-        let waits = before.kind == Kind::Trouble && before.asked > 0;
-        let nth = self.nth().and_then(|place| before.offered.get(place - 1)).filter(|_| self.signs.is_empty());
-        let named = nth.is_some() || !self.signs.is_empty() || !reading.crops.is_empty() || !reading.beds.is_empty();
-        // What is seen on another plant, or asked about something else, is no answer.
-        let other_plant = !self.signs.is_empty()
-            && !before.crops.is_empty()
-            && !reading.crops.is_empty()
-            && reading.crops.iter().all(|crop| !before.crops.contains(crop));
-        let other_matter =
-            self.asks && self.signs.is_empty() && reading.kind != Kind::Trouble && reading.sureness > OTHER;
-        if other_plant || other_matter {
-            return None;
-        }
-        if !waits || text.tokens.len() > LONGEST || !(named || yes || none || unknown) {
-            return None;
-        }
-        let mut now = before.clone();
-        now.language = reading.language;
-        now.devanagari_digits = reading.devanagari_digits;
-        now.follow_up = true;
-        now.why = reading.why;
-        now.none_of_these = none && !before.offered.is_empty();
-        if !reading.crops.is_empty() {
-            now.crops.clone_from(&reading.crops);
-            now.beds.clone_from(&reading.beds);
-            now.beds_named = reading.beds_named;
-        } else if !reading.beds.is_empty() {
-            now.beds.clone_from(&reading.beds);
-            now.beds_named = reading.beds_named;
-        }
-        let mut seen = self.signs.clone();
-        seen.extend(nth.cloned());
-        if yes && seen.is_empty() && before.offered.len() == 1 {
-            seen.clone_from(&before.offered);
-        }
-        for sign in seen {
-            if !now.signs.contains(&sign) {
-                now.signs.push(sign);
-            }
-        }
-        if !unknown {
-            let passed = before.offered.iter().filter(|sign| !now.signs.contains(sign)).cloned();
-            now.denied.extend(passed.collect::<Vec<_>>());
-        }
-        now.offered.clear();
-        Some(now)
-    }
-
-    /// Whether the message says its kind, and what it is about.
-    fn says(&self, text: &Text, reader: &Reader<'_>, before: &Reading, kind: &Kind, nearness: f64) -> Says {
-        /// A message nearer than this to a way of asking has a kind of its own.
-        const HAS_A_KIND: f64 = 0.45;
-        // "How many days?" asks on; a question with a thing in it has a kind of its own.
-        let bare = self.names.is_empty() && self.quantities.said.is_empty() && self.quantities.dimensions.is_empty();
-        let covered = |position: usize| {
-            let named = self.names.iter().any(|hit| hit.span.contains(&position));
-            let sized = self.quantities.said.iter().any(|said| said.span.contains(&position))
-                || self.quantities.dimensions.iter().any(|found| found.span.contains(&position));
-            let dated = self.days.iter().any(|day| day.span.contains(&position))
-                || matches!(reader.known.words.days.at(text, position), Some((DayWord::Month(_), _)));
-            let empty = self.told.iter().any(|hit| {
-                let steers = matches!(hit.meaning, Told::Filler | Told::FollowUp | Told::Why);
-                let asks = matches!(hit.meaning, Told::Question | Told::Point(Point::Time | Point::Strength));
-                let product = matches!(hit.meaning, Told::Point(point) if point.tells_product());
-                hit.span.contains(&position) && (steers || product || bare && asks)
-            });
-            let mark = text.tokens.get(position).is_none_or(|token| !token.normal.chars().any(char::is_alphanumeric));
-            named || sized || dated || empty || mark
-        };
-        let open = (0..text.tokens.len()).filter(|position| !covered(*position)).count();
-        let ties = self.told.iter().any(|hit| hit.meaning == Told::FollowUp && hit.span.start == 0);
-        // "What about …" keeps the kind, whatever follows it.
-        let keeps = self.told.iter().any(|hit| {
-            hit.meaning == Told::FollowUp
-                && hit.span.start == 0
-                && hit.span.len() > 1
-                && nearness < HAS_A_KIND_OF_ITS_OWN
-        });
-        if keeps {
-            return Says::NoKind;
-        }
-        let sized_or_named = !bare || !self.days.is_empty();
-        // "No, 6 ft x 3 ft", "and if only 8 inches deep?": what was asked before, of something else.
-        let changes = self.corrects() && text.tokens.len() <= CORRECTION && sized_or_named && self.did.is_none();
-        let other_size =
-            ties && self.names.is_empty() && !self.quantities.dimensions.is_empty() && nearness < HAS_A_KIND;
-        if (changes && !self.asks || other_size) && before.kind != Kind::Record {
-            return Says::NoKind;
-        }
-        // What is in a bottle is only told in answer to a question.
-        if text.tokens.len() <= SHORT && self.points().any(Point::tells_product) {
-            return Says::NoKind;
-        }
-        if open == 0 && !text.tokens.is_empty() || (ties && nearness < HAS_A_KIND && !self.names.is_empty()) {
-            return Says::NoKind;
-        }
-        // A size is enough where no crop is needed.
-        let sized = matches!(kind, Kind::Mix | Kind::Build | Kind::Load) && !self.quantities.dimensions.is_empty();
-        let subject = sized || self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_) | Named::OwnBed(_)));
-        // The same sort of question again, with nothing it is about, is about the same.
-        let all = self.told.iter().any(|hit| hit.meaning == Told::All);
-        let same = *kind == before.kind && *kind != Kind::Sow && !all;
-        let ends = self.told.iter().any(|hit| hit.meaning == Told::FollowUp && hit.span.end == text.tokens.len());
-        let leans = same || ends || self.told.iter().any(|hit| hit.meaning == Told::Pronoun);
-        // "Removed it on Sunday": of the one bed spoken of.
-        let of_that = *kind == Kind::Record && leans && before.beds.len() == 1 && text.tokens.len() <= CORRECTION;
-        let needs_subject =
-            of_that || !matches!(kind, Kind::None | Kind::Person | Kind::Care | Kind::Due | Kind::Record);
-        if needs_subject && !subject && (ties || leans || text.tokens.len() <= SHORT) {
-            Says::NoSubject
-        } else {
-            Says::All
-        }
-    }
-
     fn reading(&self, text: &Text, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Reading {
         let sun = self.is_new_bed().then(|| sun_clock::read(text, &reader.known.talk.sun)).flatten();
         let mut reading = Reading {
@@ -549,15 +426,6 @@ impl Found {
     }
 }
 
-/// A message that is as good as one of the ways of asking says all, however it begins.
-const HAS_A_KIND_OF_ITS_OWN: f64 = 0.75;
-
-/// A correction has at most so many tokens.
-const CORRECTION: usize = 12;
-
-/// A message of so few tokens without a subject leans on what was said before.
-const SHORT: usize = 6;
-
 /// The tokens that name a crop, with the look of the part that it is grown for.
 fn parts_named<'k>(names: &[Hit<Named>], known: &'k Knowledge) -> Vec<(usize, &'k str)> {
     let mut all = Vec::new();
@@ -574,56 +442,6 @@ fn parts_named<'k>(names: &[Hit<Named>], known: &'k Knowledge) -> Vec<(usize, &'
         all.extend(hit.span.clone().map(|position| (position, look)));
     }
     all
-}
-
-/// What was done: said alone, or by a thing with a word for done after it, a few words apart.
-fn did(told: &[Hit<Told>]) -> Option<JobKind> {
-    const APART: usize = 5;
-    let alone = told.iter().find_map(|hit| match hit.meaning {
-        Told::Did(kind) => Some((kind, hit.span.clone())),
-        _ => None,
-    });
-    let with_thing = told.iter().find_map(|thing| {
-        let Told::Thing(kind) = thing.meaning else { return None };
-        told.iter()
-            .any(|done| {
-                let apart = done.span.start.abs_diff(thing.span.start);
-                done.meaning == Told::Done && done.span != thing.span && apart <= APART
-            })
-            .then_some(kind)
-    });
-    // "Planted" in Hindi is also what one does with a net: the thing decides.
-    match (alone, with_thing) {
-        (Some((JobKind::Plant, _)), Some(kind)) => Some(kind),
-        (Some((kind, _)), _) => Some(kind),
-        (None, thing) => thing,
-    }
-}
-
-/// Told and not asked about: "got 400 g of tomatoes", a crop and a weight; "done, 4 L on the east box", a bed and a
-/// volume of nothing but water.
-fn given(told: &[Hit<Told>], names: &[Hit<Named>], quantities: &Quantities, asks: bool) -> Option<JobKind> {
-    let says = |what: Told| told.iter().any(|hit| hit.meaning == what);
-    let got = says(Told::Got);
-    let crop = names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)));
-    let bed = names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
-    let stuff = names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
-    let measured = |what: UnitOf| quantities.said.iter().any(|said| said.written.unit.measures() == what);
-    let plain = !asks && quantities.dimensions.is_empty() && !stuff;
-    if plain && crop && measured(UnitOf::Mass) && (got || says(Told::Thing(JobKind::Pick))) {
-        return Some(JobKind::Pick);
-    }
-    (plain && bed && measured(UnitOf::Volume) && (got || says(Told::Done))).then_some(JobKind::Water)
-}
-
-/// "Chaulai 28 april ko daali, when is it cut": a crop and a day gone by, told with a word for done, and picking asked
-/// about.
-fn put_in(told: &[Hit<Told>], names: &[Hit<Named>], dated: bool) -> Option<JobKind> {
-    let says = |what: Told| told.iter().any(|hit| hit.meaning == what);
-    let crop = names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)));
-    let stuff = names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
-    let picking = says(Told::Thing(JobKind::Pick)) || says(Told::Point(Point::Wait));
-    (crop && dated && !stuff && picking && says(Told::Done)).then_some(JobKind::Sow)
 }
 
 fn measured(found: &quantities::Dimensions) -> Measured {
