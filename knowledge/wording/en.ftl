@@ -171,17 +171,6 @@ harvest-reason = Counted over days of { $tmax } and nights of { $tmin }: some { 
 harvest-other-start = Only one date is known, so the time in the seedbed is a guess; trust the eye more than the day.
 harvest-signs = { $signs }
 harvest-expected = Expect { $grams } in all.
-harvest-supposed =
-    { $when ->
-        [today] { $crop }, { $how ->
-            [planted] planted out
-           *[sown] sown
-        } today: first pick { $day }, after some { $days } days.
-       *[later] { $crop }: it is not the time for it now. { $how ->
-            [planted] Planted out
-           *[sown] Sown
-        } when it fits again, about { $start }: first pick { $day }, after some { $days } days.
-    }
 harvest-say-when =
     { $how ->
         [planted] When was the { $crop } planted out? Then I can give the day.
@@ -1058,8 +1047,18 @@ record-undone = Taken back: what I had noted is gone.
 record-which-day = There is no such day. Which day was it?
 new-bed-odd-size = That would be larger than a room. Say length, width and depth once more, with feet, inches or cm.
 
+harvest-supposed =
+    { $when ->
+        [today] { $crop }, { $how ->
+            [planted] planted out
+           *[sown] sown
+        } today: first pick { $day }, after some { $days } days.
+       *[later] { $crop }: it is not the time for it now. { $how ->
+            [planted] Planted out
+           *[sown] Sown
+        } when it fits again, about { $start }: first pick { $day }, after some { $days } days.
+    }
 ## What a crop wants, and what there is
-
 wants-depth =
     { $verdict ->
         [enough] { $crop }: { $offered } is deep enough; it wants about { $needs } of mix.
@@ -1091,7 +1090,6 @@ bed-planting =
        *[sown] sown { $day }
     }
 beds-more = And { $count } more.
-
 # --- What was done last; messages about the conversation itself ---
 last-done =
     { $bed }: last { $job ->
@@ -1115,7 +1113,6 @@ last-none =
 last-who = Who did it is not kept here.
 speaks-set = From here on in English. What would you like to know?
 ## The weather of this week: who foretold it, how old it is, what is known of the days gone by
-
 weather-old = The newest forecast I have is { $days } days old, of { $day }: look at the sky as well.
 assumed-usual-days-part = The forecast lacks { $days } of the 7 days: there I took usual days for the season at { $place }.
 working-forecast-by = Forecast data: { $service ->
@@ -1125,7 +1122,6 @@ working-forecast-by = Forecast data: { $service ->
 working-forecast-ended = The last forecast ended on { $until }; usual days stand in for it.
 working-days-gone = Of the last { $days } days: { $observed } as they were found to be, { $kept } as their last forecast had them, { $told } as people told, the rest usual days.
 ## The year ahead
-
 year-head =
     { $of ->
         [site] The year ahead at { $site }, by the sun and depth of its beds.
@@ -1176,9 +1172,7 @@ year-water-of = Waterings are of the { $bed } fully grown over and told where th
 year-net-rule = Nets are for weeks above { $above } by day; tender greens want one sooner, okra and amaranth later.
 year-usual = All by usual weather: a year can be two weeks early or late. Ask for one crop for its exact days.
 working-year = Each crop: the weeks from which it gets to its harvest before heat, cold or long days end it. Net: weeks above 35 °C by day (common practice). Feed: halved in weeks of 40 °C and more (a judgement). Drains: the first month of 100 mm of rain (a judgement). Waterings: the bed's sum for the middle of each month.
-
 ## Alerts
-
 alert-days =
     { $span ->
         [one] on { $from }
@@ -1222,9 +1216,7 @@ alert-none = Nothing out of the ordinary is foretold until { $day }: no heat wav
 alert-no-forecast = I have no forecast for your roof now, so I can't warn of single days.
 caution-heat-work = at the hottest hour it feels like { $felt } in the shade, up to 8 °C more in the sun: on the roof only before nine and after five, never alone, drink water every 20 minutes. Giddy, confused or no longer sweating: into the shade, wet the skin, call 112.
 caution-wind-edge = never to the edge in wind, and never after a thing that the wind has taken.
-
 ## The weather as it was told
-
 sky-told =
     { $span ->
         [one] Reckoned with what you say of { $from }: { $what }.
@@ -1236,8 +1228,10 @@ sky-night = { $tmin } by night
 sky-rain = { $mm } mm of rain
 sky-dry = no rain
 sky-rain-guessed = You gave no millimetres, so I took { $mm } mm; a straight-sided glass left outside measures it.
-## Pictures and pages
 
+working-days-told = On { $days } of the 7 days the weather is as people here told it.
+
+## Pictures and pages
 draw-from-until = { $from } to { $until }
 draw-a-day =
     { $unit ->
@@ -1303,15 +1297,6 @@ draw-due-since = due since { $day }
 draw-calendar-name = Jobs on the roofs
 draw-job =
     { $job ->
-## Reminders, and jobs moved to another day
-
-reminder-title =
-    { $word ->
-        [morning] Today, { $day }:
-       *[eve] Tomorrow, { $day }:
-    }
-reminder-job =
-    { $number }. { $job ->
         [spray] Spray
         [feed] Feed
         [pick] Pick
@@ -1323,9 +1308,8 @@ reminder-job =
         [none] {""}
        *[other] {": "}{ $what }
     }
-working-days-told = On { $days } of the 7 days the weather is as people here told it.
-## The crew's work by message
 
+## The crew's work by message
 card-title = { $site }, { $bed }{ $crops ->
         [none] {""}
        *[other] {" "}({ $crops })
@@ -1542,7 +1526,21 @@ crew-words-visits = visits | visits this week | visits of this week | show the v
 crew-words-new-site = new site | add a site
 crew-words-new-place = new place | new roof | new terrace | new balcony | add a roof | add a place
 
-# (end of: The crew's work by message)
+## Reminders, and jobs moved to another day
+reminder-title =
+    { $word ->
+        [morning] Today, { $day }:
+       *[eve] Tomorrow, { $day }:
+    }
+reminder-job =
+    { $number }. { $job ->
+        [spray] Spray
+        [feed] Feed
+        [pick] Pick
+        [sow] Sow again
+        [net] Net up
+        [net-down] Net down
+       *[other] { $job }
     }{ $crop ->
         [none] {""}
        *[other] {" "}{ $crop }
@@ -1619,6 +1617,7 @@ reminder-move-days = in { $count } days, { $day }
 reminder-move-ask = Which day instead? You can write it too: "move the spray to friday".
 reminder-done-already = That is noted as done already.
 reminder-taken-back = Taken back: what I had noted is gone.
+bot-keep-reminders = What I told you last of each job, so that I remind you once: { $count }.
 moved-by =
     { $who ->
         [you] You moved it to { $day }.
@@ -1653,5 +1652,3 @@ move-none =
        *[net] work on a net
     } is due in the next { $days } days, so there is nothing to move.
 choice-day = { $day }
-
-# (end of: Reminders)

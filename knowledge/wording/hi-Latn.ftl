@@ -171,17 +171,6 @@ harvest-reason = Din { $tmax } aur raat { $tmin } ke hisaab se gina: kul kareeb 
 harvest-other-start = Ek hi tareekh pata hai, isliye paudh kitne din ki thi yeh andaza hai; tareekh se zyada aankh par bharosa karein.
 harvest-signs = { $signs }
 harvest-expected = Ummeed: kul { $grams }.
-harvest-supposed =
-    { $when ->
-        [today] { $crop } aaj { $how ->
-            [planted] ropein
-           *[sown] boyein
-        } to pehli tudai { $day }, kareeb { $days } din mein.
-       *[later] { $crop }: abhi iska samay nahi hai. Samay aane par, { $start } ke aas-paas, { $how ->
-            [planted] ropein
-           *[sown] boyein
-        } to pehli tudai { $day }, kareeb { $days } din mein.
-    }
 harvest-say-when =
     { $how ->
         [planted] { $crop }: paudh kab lagayi thi? Batayein to din nikal aayega.
@@ -1055,8 +1044,18 @@ record-undone = Wapas liya: jo note kiya tha, hat gaya.
 record-which-day = Aisi koi tareekh nahi hai. Kaun sa din tha?
 new-bed-odd-size = Yeh to kamre se bhi bada hoga. Lambai, chaudai aur gehrai phir se batayein, foot, inch ya cm mein.
 
+harvest-supposed =
+    { $when ->
+        [today] { $crop } aaj { $how ->
+            [planted] ropein
+           *[sown] boyein
+        } to pehli tudai { $day }, kareeb { $days } din mein.
+       *[later] { $crop }: abhi iska samay nahi hai. Samay aane par, { $start } ke aas-paas, { $how ->
+            [planted] ropein
+           *[sown] boyein
+        } to pehli tudai { $day }, kareeb { $days } din mein.
+    }
 ## Fasal ko kya chahiye, aur kya-kya hai
-
 wants-depth =
     { $verdict ->
         [enough] { $crop }: { $offered } gehrai kaafi hai; kareeb { $needs } mix chahiye.
@@ -1088,7 +1087,6 @@ bed-planting =
        *[sown] { $day } ko boya
     }
 beds-more = Aur { $count }.
-
 # --- What was done last; messages about the conversation itself ---
 last-done =
     { $bed }: pichhli baar { $job ->
@@ -1112,7 +1110,6 @@ last-none =
 last-who = Kisne kiya, yeh yahan nahi rakha jaata.
 speaks-set = Ab se roman Hindi mein. Kya jaanna chahenge?
 ## The weather of this week: who foretold it, how old it is, what is known of the days gone by
-
 weather-old = Mere paas jo sabse naya forecast hai woh { $days } din purana hai, { $day } ka: aasmaan bhi dekh lein.
 assumed-usual-days-part = 7 mein se { $days } din ka forecast nahi hai: wahan { $place } ke is mausam ke aam din maane hain.
 working-forecast-by = Forecast ka source: { $service ->
@@ -1122,7 +1119,6 @@ working-forecast-by = Forecast ka source: { $service ->
 working-forecast-ended = Pichhla forecast { $until } tak ka hi tha; uski jagah aam din maane hain.
 working-days-gone = Pichhle { $days } dinon mein: { $observed } jaise sach mein rahe, { $kept } jaisa unke aakhri forecast ne kaha, { $told } jaisa logon ne bataya, baaki aam din.
 ## The year ahead
-
 year-head =
     { $of ->
         [site] { $site } ka aane wala saal, bed ki dhoop aur gehrai ke hisaab se.
@@ -1173,9 +1169,7 @@ year-water-of = Paani { $bed } ka hai jab woh poora bhara ho; jahan badalta hai 
 year-net-rule = Jaali un hafton ki hai jab din { $above } se upar hon; naram patton ko pehle chahiye, bhindi aur chaulai ko baad mein.
 year-usual = Sab aam mausam se: saal do hafte aage-peeche ho sakta hai. Theek din jaanne hon to ek fasal poochein.
 working-year = Har fasal: woh hafte jinmein bone par woh garmi, thand ya lambe dinon se pehle tudai tak pahunchti hai. Jaali: 35 °C se upar ke hafte (aam chalan). Khaad: 40 °C aur upar ke hafton mein aadhi (anumaan). Naali: 100 mm baarish ka pehla mahina (anumaan). Paani: har mahine ke beech ka bed ka hisaab.
-
 ## Alerts
-
 alert-days =
     { $span ->
         [one] { $from } ko
@@ -1219,9 +1213,7 @@ alert-none = { $day } tak kuch khaas nahi dikhta: na loo, na bhaari baarish, na 
 alert-no-forecast = Aapki chhat ka forecast abhi mere paas nahi hai, isliye kisi ek din ki chetavni nahi de sakta.
 caution-heat-work = sabse garam ghante mein chhaya mein bhi { $felt } jaisa lagta hai, dhoop mein 8 °C tak aur: chhat par sirf nau se pehle aur paanch ke baad, akele kabhi nahi, har 20 minute mein paani piyein. Chakkar, ghabrahat ya paseena band ho: chhaya mein jayein, tvacha geeli karein, 112 par phone karein.
 caution-wind-edge = hawa mein kinare par kabhi na jayein, aur udi cheez ke peeche kabhi nahi.
-
 ## The weather as it was told
-
 sky-told =
     { $span ->
         [one] Hisaab mein { $from } ke liye aapka bataya mausam hai: { $what }.
@@ -1233,8 +1225,10 @@ sky-night = raat mein { $tmin }
 sky-rain = { $mm } mm baarish
 sky-dry = baarish nahi
 sky-rain-guessed = Millimetre nahi bataye, isliye { $mm } mm maane; bahar rakha seedhi deewar ka gilaas naap deta hai.
-## Pictures and pages
 
+working-days-told = 7 mein se { $days } din ka mausam waisa maana hai jaisa yahan ke logon ne bataya.
+
+## Pictures and pages
 draw-from-until = { $from } se { $until } tak
 draw-a-day =
     { $unit ->
@@ -1300,15 +1294,6 @@ draw-due-since = { $day } se baaki
 draw-calendar-name = Chhat ke kaam
 draw-job =
     { $job ->
-## Reminders, and jobs moved to another day
-
-reminder-title =
-    { $word ->
-        [morning] Aaj, { $day }:
-       *[eve] Kal, { $day }:
-    }
-reminder-job =
-    { $number }. { $job ->
         [spray] Spray
         [feed] Khaad
         [pick] Tudai
@@ -1320,9 +1305,8 @@ reminder-job =
         [none] {""}
        *[other] {": "}{ $what }
     }
-working-days-told = 7 mein se { $days } din ka mausam waisa maana hai jaisa yahan ke logon ne bataya.
-## The crew's work by message
 
+## The crew's work by message
 card-title = { $site }, { $bed }{ $crops ->
         [none] {""}
        *[other] {" "}({ $crops })
@@ -1520,7 +1504,21 @@ crew-words-visits = daure | is hafte ke daure | daure dikhayein
 crew-words-new-site = nayi site | naya site
 crew-words-new-place = nayi jagah | nayi chhat | naya terrace | nayi terrace | nayi balcony
 
-# (end of: The crew's work by message)
+## Reminders, and jobs moved to another day
+reminder-title =
+    { $word ->
+        [morning] Aaj, { $day }:
+       *[eve] Kal, { $day }:
+    }
+reminder-job =
+    { $number }. { $job ->
+        [spray] Spray
+        [feed] Khaad
+        [pick] Tudai
+        [sow] Phir buai
+        [net] Jaali lagayein
+        [net-down] Jaali hatayein
+       *[other] { $job }
     }{ $crop ->
         [none] {""}
        *[other] {" "}{ $crop }
@@ -1597,6 +1595,7 @@ reminder-move-days = { $count } din baad, { $day }
 reminder-move-ask = Iski jagah kis din? Likhkar bhi bata sakte hain: "spray shukravar ko karenge".
 reminder-done-already = Yeh pehle hi ho gaya likha hai.
 reminder-taken-back = Wapas liya: jo note kiya tha, hat gaya.
+bot-keep-reminders = Har kaam ke baare mein aapko pichhli baar kya bataya, taaki ek hi baar yaad dilaun: { $count }.
 moved-by =
     { $who ->
         [you] Din aapne badla: { $day }.
@@ -1631,5 +1630,3 @@ move-none =
        *[net] jaali ka koi kaam
     } baaki nahi, isliye badalne ko kuchh nahi.
 choice-day = { $day }
-
-# (end of: Reminders)

@@ -171,17 +171,6 @@ harvest-reason = दिन { $tmax } और रात { $tmin } के हिस
 harvest-other-start = एक ही तारीख़ पता है, इसलिए पौध कितने दिन की थी यह अंदाज़ा है; तारीख़ से ज़्यादा आँख पर भरोसा करें।
 harvest-signs = { $signs }
 harvest-expected = उम्मीद: कुल { $grams }।
-harvest-supposed =
-    { $when ->
-        [today] { $crop } आज { $how ->
-            [planted] रोपें
-           *[sown] बोएँ
-        } तो पहली तुड़ाई { $day }, क़रीब { $days } दिन में।
-       *[later] { $crop }: अभी इसका समय नहीं है। समय आने पर, { $start } के आसपास, { $how ->
-            [planted] रोपें
-           *[sown] बोएँ
-        } तो पहली तुड़ाई { $day }, क़रीब { $days } दिन में।
-    }
 harvest-say-when =
     { $how ->
         [planted] { $crop }: पौध कब लगाई थी? बताएँ तो दिन निकल आएगा।
@@ -1055,8 +1044,18 @@ record-undone = वापस लिया: जो नोट किया था,
 record-which-day = ऐसी कोई तारीख़ नहीं है। कौन-सा दिन था?
 new-bed-odd-size = यह तो कमरे से भी बड़ा होगा। लंबाई, चौड़ाई और गहराई फिर से बताएँ, फुट, इंच या सेमी में।
 
+harvest-supposed =
+    { $when ->
+        [today] { $crop } आज { $how ->
+            [planted] रोपें
+           *[sown] बोएँ
+        } तो पहली तुड़ाई { $day }, क़रीब { $days } दिन में।
+       *[later] { $crop }: अभी इसका समय नहीं है। समय आने पर, { $start } के आसपास, { $how ->
+            [planted] रोपें
+           *[sown] बोएँ
+        } तो पहली तुड़ाई { $day }, क़रीब { $days } दिन में।
+    }
 ## फ़सल को क्या चाहिए, और क्या-क्या है
-
 wants-depth =
     { $verdict ->
         [enough] { $crop }: { $offered } गहराई काफ़ी है; क़रीब { $needs } मिक्स चाहिए।
@@ -1088,7 +1087,6 @@ bed-planting =
        *[sown] { $day } को बोया
     }
 beds-more = और { $count }।
-
 # --- What was done last; messages about the conversation itself ---
 last-done =
     { $bed }: पिछली बार { $job ->
@@ -1112,7 +1110,6 @@ last-none =
 last-who = किसने किया, यह यहाँ नहीं रखा जाता।
 speaks-set = अब से हिंदी में। क्या जानना चाहेंगे?
 ## The weather of this week: who foretold it, how old it is, what is known of the days gone by
-
 weather-old = मेरे पास जो सबसे नया पूर्वानुमान है वह { $days } दिन पुराना है, { $day } का: आसमान भी देख लें।
 assumed-usual-days-part = 7 में से { $days } दिन का पूर्वानुमान नहीं है: वहाँ { $place } के इस मौसम के आम दिन माने हैं।
 working-forecast-by = पूर्वानुमान का स्रोत: { $service ->
@@ -1122,7 +1119,6 @@ working-forecast-by = पूर्वानुमान का स्रोत: 
 working-forecast-ended = पिछला पूर्वानुमान { $until } तक का ही था; उसकी जगह आम दिन माने हैं।
 working-days-gone = पिछले { $days } दिनों में: { $observed } जैसे सच में रहे, { $kept } जैसा उनके आख़िरी पूर्वानुमान ने कहा, { $told } जैसा लोगों ने बताया, बाक़ी आम दिन।
 ## The year ahead
-
 year-head =
     { $of ->
         [site] { $site } का आने वाला साल, बेड की धूप और गहराई के हिसाब से।
@@ -1173,9 +1169,7 @@ year-water-of = पानी { $bed } का है जब वह पूरा �
 year-net-rule = जाली उन हफ़्तों की है जब दिन { $above } से ऊपर हों; नरम पत्तों को पहले चाहिए, भिंडी और चौलाई को बाद में।
 year-usual = सब आम मौसम से: साल दो हफ़्ते आगे-पीछे हो सकता है। ठीक दिन जानने हों तो एक फ़सल पूछें।
 working-year = हर फ़सल: वे हफ़्ते जिनमें बोने पर वह गर्मी, ठंड या लंबे दिनों से पहले तुड़ाई तक पहुँचती है। जाली: 35 °C से ऊपर के हफ़्ते (आम चलन)। खाद: 40 °C और ऊपर के हफ़्तों में आधी (अनुमान)। नाली: 100 mm बारिश का पहला महीना (अनुमान)। पानी: हर महीने के बीच का बेड का हिसाब।
-
 ## Alerts
-
 alert-days =
     { $span ->
         [one] { $from } को
@@ -1219,9 +1213,7 @@ alert-none = { $day } तक कुछ ख़ास नहीं दिखता
 alert-no-forecast = आपकी छत का पूर्वानुमान अभी मेरे पास नहीं है, इसलिए किसी एक दिन की चेतावनी नहीं दे सकता।
 caution-heat-work = सबसे गरम घंटे में छाया में भी { $felt } जैसा लगता है, धूप में 8 °C तक और: छत पर सिर्फ़ नौ से पहले और पाँच के बाद, अकेले कभी नहीं, हर 20 मिनट में पानी पिएँ। चक्कर, घबराहट या पसीना बंद हो: छाया में जाएँ, त्वचा गीली करें, 112 पर फ़ोन करें।
 caution-wind-edge = हवा में किनारे पर कभी न जाएँ, और उड़ी चीज़ के पीछे कभी नहीं।
-
 ## The weather as it was told
-
 sky-told =
     { $span ->
         [one] हिसाब में { $from } के लिए आपका बताया मौसम है: { $what }।
@@ -1233,8 +1225,10 @@ sky-night = रात में { $tmin }
 sky-rain = { $mm } mm बारिश
 sky-dry = बारिश नहीं
 sky-rain-guessed = मिलीमीटर नहीं बताए, इसलिए { $mm } mm माने; बाहर रखा सीधी दीवार का गिलास नाप देता है।
-## Pictures and pages
 
+working-days-told = 7 में से { $days } दिन का मौसम वैसा माना है जैसा यहाँ के लोगों ने बताया।
+
+## Pictures and pages
 draw-from-until = { $from } से { $until } तक
 draw-a-day =
     { $unit ->
@@ -1300,15 +1294,6 @@ draw-due-since = { $day } से बाक़ी
 draw-calendar-name = छत के काम
 draw-job =
     { $job ->
-## Reminders, and jobs moved to another day
-
-reminder-title =
-    { $word ->
-        [morning] आज, { $day }:
-       *[eve] कल, { $day }:
-    }
-reminder-job =
-    { $number }. { $job ->
         [spray] छिड़काव
         [feed] खाद
         [pick] तुड़ाई
@@ -1320,9 +1305,8 @@ reminder-job =
         [none] {""}
        *[other] {": "}{ $what }
     }
-working-days-told = 7 में से { $days } दिन का मौसम वैसा माना है जैसा यहाँ के लोगों ने बताया।
-## The crew's work by message
 
+## The crew's work by message
 card-title = { $site }, { $bed }{ $crops ->
         [none] {""}
        *[other] {" "}({ $crops })
@@ -1520,7 +1504,21 @@ crew-words-visits = दौरे | इस हफ़्ते के दौरे
 crew-words-new-site = नई साइट
 crew-words-new-place = नई जगह | नई छत | नया टैरेस | नई बालकनी
 
-# (end of: The crew's work by message)
+## Reminders, and jobs moved to another day
+reminder-title =
+    { $word ->
+        [morning] आज, { $day }:
+       *[eve] कल, { $day }:
+    }
+reminder-job =
+    { $number }. { $job ->
+        [spray] छिड़काव
+        [feed] खाद
+        [pick] तुड़ाई
+        [sow] फिर बुआई
+        [net] जाली लगाएँ
+        [net-down] जाली हटाएँ
+       *[other] { $job }
     }{ $crop ->
         [none] {""}
        *[other] {" "}{ $crop }
@@ -1597,6 +1595,7 @@ reminder-move-days = { $count } दिन बाद, { $day }
 reminder-move-ask = इसकी जगह किस दिन? लिखकर भी बता सकते हैं: "स्प्रे शुक्रवार को करेंगे"।
 reminder-done-already = यह पहले ही हो गया लिखा है।
 reminder-taken-back = वापस लिया: जो नोट किया था, हट गया।
+bot-keep-reminders = हर काम के बारे में आपको पिछली बार क्या बताया, ताकि एक ही बार याद दिलाऊँ: { $count }।
 moved-by =
     { $who ->
         [you] दिन आपने बदला: { $day }।
@@ -1631,5 +1630,3 @@ move-none =
        *[net] जाली का कोई काम
     } बाक़ी नहीं, इसलिए बदलने को कुछ नहीं।
 choice-day = { $day }
-
-# (end of: Reminders)
