@@ -40,6 +40,8 @@ pub enum Point {
     Concentrate,
     /// What the bottle holds is not known.
     NotKnown,
+    /// How much water, or how often.
+    HowMuchWater,
     /// How deep a bed, or how large a pot, a crop wants.
     BedDepth,
     /// How deep its seed goes.

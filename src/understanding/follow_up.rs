@@ -31,6 +31,10 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
             now.did = now.did.or(before.did);
             now.saw = now.saw.or(before.saw);
             now.put_off = now.put_off.or(before.put_off);
+            // "In the east box" after a sowing told: what was sown stays what it was.
+            if before.kind == Kind::Record && now.crops.is_empty() {
+                now.crops.clone_from(&before.crops);
+            }
         }
         now.senseless = false;
         if now.aspects.is_empty() {

@@ -279,7 +279,7 @@ fn share_units(items: &mut [Item]) {
     for place in (1..items.len()).rev() {
         let Some([before, item]) = items.get(place - 1..=place) else { continue };
         let shares =
-            (before.times && is_length(item.of)) || (before.between && before.value < item.value && !before.weak);
+            (before.times && is_length(item.of)) || (before.between && before.value <= item.value && !before.weak);
         if before.of.is_none() && item.of.is_some() && shares {
             let of = item.of;
             if let Some(before) = items.get_mut(place - 1) {

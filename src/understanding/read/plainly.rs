@@ -3,6 +3,7 @@
 use super::{Found, Hit, Reader, Told};
 use crate::garden::JobKind;
 use crate::knowledge::{Aspect, DayWord, Kind, Point, TimeUnit};
+use crate::quantity::Unit;
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
 use std::ops::Range;
@@ -148,8 +149,27 @@ impl Found {
             .or_else(|| self.about_water())
             .or_else(|| self.about_a_new_bed())
             .or_else(|| self.about_work(text, reader))
+            .or_else(|| self.about_how_much_water())
+            .or_else(|| self.about_a_net())
             .or_else(|| self.about_own_beds())
             .or_else(|| self.about_what_a_crop_wants())
+    }
+
+    /// How much water, said so, where nothing else is named that one mixes or gives.
+    fn about_how_much_water(&self) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.85;
+        let asked = self.points().any(|point| point == Point::HowMuchWater);
+        let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
+        let other = stuff || self.sprays || self.feeds || self.did.is_some() || !self.signs.is_empty();
+        (asked && !other).then_some((Kind::Water, SURE))
+    }
+
+    /// A net of so many percent, asked about.
+    fn about_a_net(&self) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.8;
+        let net = self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Net));
+        let percent = self.quantities.said.iter().any(|said| said.written.unit == Unit::Percent);
+        (net && percent && self.asks).then_some((Kind::Shade, SURE))
     }
 
     /// What beds there are, and what grows in one.
