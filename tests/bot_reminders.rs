@@ -22,7 +22,10 @@ impl Clock {
 
     /// `2026-05-18T18:30`, in Nagpur.
     fn jump(&self, moment: &str) {
-        std::fs::write(&self.0, format!("{moment}:00+05:30")).unwrap();
+        // In one step: the program may read it at any moment.
+        let new = self.0.with_extension("new");
+        std::fs::write(&new, format!("{moment}:00+05:30")).unwrap();
+        std::fs::rename(new, &self.0).unwrap();
     }
 
     fn settings(&self) -> [(&'static str, String); 2] {

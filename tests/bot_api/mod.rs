@@ -6,6 +6,7 @@ mod checks;
 pub mod crew;
 mod http;
 mod server;
+mod typed;
 mod webhook;
 
 pub use server::{BotApi, Call, Fault, Sent};

@@ -3,6 +3,7 @@
 use super::TOKEN;
 use super::checks::problems;
 use super::http::{read, write};
+use super::typed::{differs, unreadable};
 use super::webhook::post;
 use serde_json::{Value, json};
 use std::collections::{BTreeMap, BTreeSet, VecDeque};
@@ -133,7 +134,9 @@ impl BotApi {
         let mut state = self.state();
         let number = state.next_update;
         state.next_update += 1;
-        state.updates.push(json!({"update_id": number, kind: value}));
+        let update = json!({"update_id": number, kind: value});
+        state.problems.extend(unreadable(&update));
+        state.updates.push(update);
         self.shared.1.notify_all();
     }
 
@@ -311,6 +314,7 @@ fn connection(stream: TcpStream, shared: &(Mutex<State>, Condvar)) {
         let fault = {
             let mut state = shared.0.lock().unwrap();
             state.problems.extend(problems(&method, &request.body));
+            state.problems.extend(differs(&method, &request.body));
             state.calls.push(Call { method: method.clone(), body: request.body.clone(), at: Instant::now() });
             let ordered = state.faults.get_mut(&method);
             // A repetition is for the next answer that has something to repeat.
