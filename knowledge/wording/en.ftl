@@ -1138,6 +1138,7 @@ reminder-move-days = in { $count } days, { $day }
 reminder-move-ask = Which day instead? You can write it too: "move the spray to friday".
 reminder-done-already = That is noted as done already.
 reminder-taken-back = Taken back: what I had noted is gone.
+bot-keep-reminders = What I told you last of each job, so that I remind you once: { $count }.
 moved-by =
     { $who ->
         [you] You moved it to { $day }.

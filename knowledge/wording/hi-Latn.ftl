@@ -1135,6 +1135,7 @@ reminder-move-days = { $count } din baad, { $day }
 reminder-move-ask = Iski jagah kis din? Likhkar bhi bata sakte hain: "spray shukravar ko karenge".
 reminder-done-already = Yeh pehle hi ho gaya likha hai.
 reminder-taken-back = Wapas liya: jo note kiya tha, hat gaya.
+bot-keep-reminders = Har kaam ke baare mein aapko pichhli baar kya bataya, taaki ek hi baar yaad dilaun: { $count }.
 moved-by =
     { $who ->
         [you] Din aapne badla: { $day }.

@@ -1135,6 +1135,7 @@ reminder-move-days = { $count } दिन बाद, { $day }
 reminder-move-ask = इसकी जगह किस दिन? लिखकर भी बता सकते हैं: "स्प्रे शुक्रवार को करेंगे"।
 reminder-done-already = यह पहले ही हो गया लिखा है।
 reminder-taken-back = वापस लिया: जो नोट किया था, हट गया।
+bot-keep-reminders = हर काम के बारे में आपको पिछली बार क्या बताया, ताकि एक ही बार याद दिलाऊँ: { $count }।
 moved-by =
     { $who ->
         [you] दिन आपने बदला: { $day }।

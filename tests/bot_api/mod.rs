@@ -5,6 +5,7 @@
 mod checks;
 pub mod crew;
 mod http;
+mod people;
 mod server;
 mod typed;
 mod webhook;
