@@ -1051,17 +1051,17 @@ reminder-title =
        *[eve] Kal, { $day }:
     }
 reminder-job =
-    { $number }. { $job ->
-        [spray] Spray
-        [feed] Khaad
-        [pick] Tudai
-        [sow] Phir buai
-        [net] Jaali lagayein
-        [net-down] Jaali hatayein
-       *[other] { $job }
-    }{ $crop ->
+    { $number }. { $crop ->
         [none] {""}
-       *[other] {" "}{ $crop }
+       *[other] { $crop } ki{" "}
+    }{ $job ->
+        [spray] spray
+        [feed] khaad
+        [pick] tudai
+        [sow] phir buai
+        [net] jaali lagayein
+        [net-down] jaali hatayein
+       *[other] { $job }
     }: { $beds }{ $part ->
         [evening] ; shaam { $from } se { $until } tak
         [dawn] ; sooraj nikalne se pehle, { $from } se { $until } tak
@@ -1074,7 +1074,10 @@ reminder-moved =
     { $number }. { $word ->
         [morning] Aaj
        *[eve] Kal
-    } nahi: { $job ->
+    } nahi: { $crop ->
+        [none] {""}
+       *[other] { $crop } ki{" "}
+    }{ $job ->
         [spray] spray
         [feed] khaad
         [pick] tudai
@@ -1082,9 +1085,6 @@ reminder-moved =
         [net] jaali lagana
         [net-down] jaali hatana
        *[other] { $job }
-    }{ $crop ->
-        [none] {""}
-       *[other] {" "}{ $crop }
     }, { $beds }. Ab { $day } ko: { $by }.
 reminder-mover =
     { $who ->

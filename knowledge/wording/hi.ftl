@@ -1051,7 +1051,10 @@ reminder-title =
        *[eve] कल, { $day }:
     }
 reminder-job =
-    { $number }. { $job ->
+    { $number }. { $crop ->
+        [none] {""}
+       *[other] { $crop } की{" "}
+    }{ $job ->
         [spray] छिड़काव
         [feed] खाद
         [pick] तुड़ाई
@@ -1059,9 +1062,6 @@ reminder-job =
         [net] जाली लगाएँ
         [net-down] जाली हटाएँ
        *[other] { $job }
-    }{ $crop ->
-        [none] {""}
-       *[other] {" "}{ $crop }
     }: { $beds }{ $part ->
         [evening] ; शाम { $from } से { $until } तक
         [dawn] ; सूरज निकलने से पहले, { $from } से { $until } तक
@@ -1074,7 +1074,10 @@ reminder-moved =
     { $number }. { $word ->
         [morning] आज
        *[eve] कल
-    } नहीं: { $job ->
+    } नहीं: { $crop ->
+        [none] {""}
+       *[other] { $crop } की{" "}
+    }{ $job ->
         [spray] छिड़काव
         [feed] खाद
         [pick] तुड़ाई
@@ -1082,9 +1085,6 @@ reminder-moved =
         [net] जाली लगाना
         [net-down] जाली हटाना
        *[other] { $job }
-    }{ $crop ->
-        [none] {""}
-       *[other] {" "}{ $crop }
     }, { $beds }। अब { $day } को: { $by }।
 reminder-mover =
     { $who ->

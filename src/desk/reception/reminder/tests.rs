@@ -331,3 +331,33 @@ fn a_letter_written_before_the_clock_was_put_back_does_not_wait() {
     say(&reception, 1, MEERA, "18T08:00", "/help");
     assert_eq!(reception.outbox(utc("17T08:00"), &BTreeSet::new()).unwrap().due.len(), 1);
 }
+
+/// Names of days and beds differ; items, hours and days are the same in each language.
+#[test]
+fn three_languages_say_the_same() {
+    let numbers = |text: &str| -> Vec<String> {
+        let digits = text.split(|letter: char| !letter.is_ascii_digit());
+        digits.filter(|digits| !digits.is_empty()).map(str::to_owned).collect()
+    };
+    let mut all = Vec::new();
+    for language in [Language::En, Language::Hi, Language::HiLatn] {
+        let (store, reception) = demo(&[]);
+        let (chat, since) = (MEERA, utc("18T06:00"));
+        let person = PersonId::new("meera").unwrap();
+        store.write(vec![Card { chat, person, language, since, blocked: false }.put().unwrap()]).unwrap();
+        reception.reminders(utc("18T18:30"), EVENING).unwrap();
+        reception.set_forecast(forecast(rain_on("19")));
+        told(store.as_ref(), &reception, MEERA).iter().for_each(|letter| all.push((language, letter.clone())));
+        reception.reminders(utc("19T08:00"), EVENING).unwrap();
+        told(store.as_ref(), &reception, MEERA).iter().for_each(|letter| all.push((language, letter.clone())));
+    }
+    let of =
+        |language| all.iter().filter(|(of, _)| *of == language).map(|(_, letter)| letter.clone()).collect::<Vec<_>>();
+    let [english, hindi, romanised] =
+        [Language::En, Language::Hi, Language::HiLatn].map(|one| texts(&of(one)).join("\n"));
+    assert!(english.contains("Not today"), "{english}");
+    assert_eq!(numbers(&english), numbers(&hindi), "{hindi}");
+    assert_eq!(numbers(&english), numbers(&romanised), "{romanised}");
+    assert!(!hindi.contains("reminder-") && !romanised.contains("reminder-"), "no phrase is missing");
+    println!("{english}\n\n{hindi}\n\n{romanised}");
+}
