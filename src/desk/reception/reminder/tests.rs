@@ -361,3 +361,33 @@ fn three_languages_say_the_same() {
     assert!(!hindi.contains("reminder-") && !romanised.contains("reminder-"), "no phrase is missing");
     println!("{english}\n\n{hindi}\n\n{romanised}");
 }
+
+/// Cool days, then the heat: a bed that is watered more often from tomorrow is told of, once for each new rhythm.
+#[test]
+fn a_heat_wave_changes_the_watering() {
+    let (store, reception) = demo(&[(MEERA, "meera")]);
+    let cool = |text: String| {
+        let mut read: serde_json::Value = serde_json::from_str(&text).unwrap();
+        for day in read["days"].as_array_mut().unwrap().iter_mut().take(7) {
+            let (tmax, tmin) = (serde_json::json!(27.0), serde_json::json!(16.0));
+            (day["tmax_c"], day["tmin_c"], day["rh_mean_percent"]) = (tmax, tmin, serde_json::json!(70));
+        }
+        read.to_string()
+    };
+    reception.set_forecast(forecast(cool));
+    let mut lines: Vec<String> = Vec::new();
+    for day in 18..=26 {
+        reception.reminders(utc(&format!("{day}T18:30")), EVENING).unwrap();
+        let evening = texts(&told(store.as_ref(), &reception, MEERA)).join("\n");
+        if evening.contains("From tomorrow water each morning and each evening (until now each morning)") {
+            assert!(evening.contains("Run the hose cool first"), "{evening}");
+        }
+        let water = evening.lines().filter_map(|line| line.split_once("From tomorrow water ").map(|(_, rest)| rest));
+        lines.extend(water.map(str::to_owned));
+    }
+    println!("{}", lines.join("\n"));
+    assert!(lines.iter().any(|line| line.contains("east box")), "{lines:?}");
+    let times = lines.iter().filter(|line| line.contains("east box")).count();
+    assert!(times <= 3, "each new rhythm once: {lines:?}");
+    assert!(lines.iter().filter(|line| line.contains("until now not at all")).count() == 0, "{lines:?}");
+}
