@@ -1228,9 +1228,7 @@ sky-night = { $tmin } by night
 sky-rain = { $mm } mm of rain
 sky-dry = no rain
 sky-rain-guessed = You gave no millimetres, so I took { $mm } mm; a straight-sided glass left outside measures it.
-
 working-days-told = On { $days } of the 7 days the weather is as people here told it.
-
 ## Pictures and pages
 draw-from-until = { $from } to { $until }
 draw-a-day =
@@ -1308,7 +1306,6 @@ draw-job =
         [none] {""}
        *[other] {": "}{ $what }
     }
-
 ## The crew's work by message
 card-title = { $site }, { $bed }{ $crops ->
         [none] {""}
@@ -1525,7 +1522,6 @@ crew-words-round-of = round: | round of
 crew-words-visits = visits | visits this week | visits of this week | show the visits
 crew-words-new-site = new site | add a site
 crew-words-new-place = new place | new roof | new terrace | new balcony | add a roof | add a place
-
 ## Reminders, and jobs moved to another day
 reminder-title =
     { $word ->

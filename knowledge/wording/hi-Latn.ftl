@@ -1225,9 +1225,7 @@ sky-night = raat mein { $tmin }
 sky-rain = { $mm } mm baarish
 sky-dry = baarish nahi
 sky-rain-guessed = Millimetre nahi bataye, isliye { $mm } mm maane; bahar rakha seedhi deewar ka gilaas naap deta hai.
-
 working-days-told = 7 mein se { $days } din ka mausam waisa maana hai jaisa yahan ke logon ne bataya.
-
 ## Pictures and pages
 draw-from-until = { $from } se { $until } tak
 draw-a-day =
@@ -1305,7 +1303,6 @@ draw-job =
         [none] {""}
        *[other] {": "}{ $what }
     }
-
 ## The crew's work by message
 card-title = { $site }, { $bed }{ $crops ->
         [none] {""}
@@ -1503,7 +1500,6 @@ crew-words-round-of = round:
 crew-words-visits = daure | is hafte ke daure | daure dikhayein
 crew-words-new-site = nayi site | naya site
 crew-words-new-place = nayi jagah | nayi chhat | naya terrace | nayi terrace | nayi balcony
-
 ## Reminders, and jobs moved to another day
 reminder-title =
     { $word ->
@@ -1511,17 +1507,17 @@ reminder-title =
        *[eve] Kal, { $day }:
     }
 reminder-job =
-    { $number }. { $job ->
-        [spray] Spray
-        [feed] Khaad
-        [pick] Tudai
-        [sow] Phir buai
-        [net] Jaali lagayein
-        [net-down] Jaali hatayein
-       *[other] { $job }
-    }{ $crop ->
+    { $number }. { $crop ->
         [none] {""}
-       *[other] {" "}{ $crop }
+       *[other] { $crop } ki{" "}
+    }{ $job ->
+        [spray] spray
+        [feed] khaad
+        [pick] tudai
+        [sow] phir buai
+        [net] jaali lagayein
+        [net-down] jaali hatayein
+       *[other] { $job }
     }: { $beds }{ $part ->
         [evening] ; shaam { $from } se { $until } tak
         [dawn] ; sooraj nikalne se pehle, { $from } se { $until } tak
@@ -1534,7 +1530,10 @@ reminder-moved =
     { $number }. { $word ->
         [morning] Aaj
        *[eve] Kal
-    } nahi: { $job ->
+    } nahi: { $crop ->
+        [none] {""}
+       *[other] { $crop } ki{" "}
+    }{ $job ->
         [spray] spray
         [feed] khaad
         [pick] tudai
@@ -1542,9 +1541,6 @@ reminder-moved =
         [net] jaali lagana
         [net-down] jaali hatana
        *[other] { $job }
-    }{ $crop ->
-        [none] {""}
-       *[other] {" "}{ $crop }
     }, { $beds }. Ab { $day } ko: { $by }.
 reminder-mover =
     { $who ->

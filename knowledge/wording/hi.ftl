@@ -1225,9 +1225,7 @@ sky-night = रात में { $tmin }
 sky-rain = { $mm } mm बारिश
 sky-dry = बारिश नहीं
 sky-rain-guessed = मिलीमीटर नहीं बताए, इसलिए { $mm } mm माने; बाहर रखा सीधी दीवार का गिलास नाप देता है।
-
 working-days-told = 7 में से { $days } दिन का मौसम वैसा माना है जैसा यहाँ के लोगों ने बताया।
-
 ## Pictures and pages
 draw-from-until = { $from } से { $until } तक
 draw-a-day =
@@ -1305,7 +1303,6 @@ draw-job =
         [none] {""}
        *[other] {": "}{ $what }
     }
-
 ## The crew's work by message
 card-title = { $site }, { $bed }{ $crops ->
         [none] {""}
@@ -1503,7 +1500,6 @@ crew-words-round-of = राउंड:
 crew-words-visits = दौरे | इस हफ़्ते के दौरे | दौरे दिखाएँ
 crew-words-new-site = नई साइट
 crew-words-new-place = नई जगह | नई छत | नया टैरेस | नई बालकनी
-
 ## Reminders, and jobs moved to another day
 reminder-title =
     { $word ->
@@ -1511,7 +1507,10 @@ reminder-title =
        *[eve] कल, { $day }:
     }
 reminder-job =
-    { $number }. { $job ->
+    { $number }. { $crop ->
+        [none] {""}
+       *[other] { $crop } की{" "}
+    }{ $job ->
         [spray] छिड़काव
         [feed] खाद
         [pick] तुड़ाई
@@ -1519,9 +1518,6 @@ reminder-job =
         [net] जाली लगाएँ
         [net-down] जाली हटाएँ
        *[other] { $job }
-    }{ $crop ->
-        [none] {""}
-       *[other] {" "}{ $crop }
     }: { $beds }{ $part ->
         [evening] ; शाम { $from } से { $until } तक
         [dawn] ; सूरज निकलने से पहले, { $from } से { $until } तक
@@ -1534,7 +1530,10 @@ reminder-moved =
     { $number }. { $word ->
         [morning] आज
        *[eve] कल
-    } नहीं: { $job ->
+    } नहीं: { $crop ->
+        [none] {""}
+       *[other] { $crop } की{" "}
+    }{ $job ->
         [spray] छिड़काव
         [feed] खाद
         [pick] तुड़ाई
@@ -1542,9 +1541,6 @@ reminder-moved =
         [net] जाली लगाना
         [net-down] जाली हटाना
        *[other] { $job }
-    }{ $crop ->
-        [none] {""}
-       *[other] {" "}{ $crop }
     }, { $beds }। अब { $day } को: { $by }।
 reminder-mover =
     { $who ->

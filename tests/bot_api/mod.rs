@@ -5,7 +5,9 @@
 mod checks;
 pub mod crew;
 mod http;
+mod people;
 mod server;
+mod typed;
 mod webhook;
 
 pub use server::{BotApi, Call, Fault, Sent};

@@ -3,6 +3,7 @@
 use super::TOKEN;
 use super::checks::problems;
 use super::http::{read, write};
+use super::typed::{differs, unreadable};
 use super::webhook::post;
 use serde_json::{Value, json};
 use std::collections::{BTreeMap, BTreeSet, VecDeque};
@@ -61,10 +62,10 @@ impl Sent {
 }
 
 #[derive(Default)]
-struct State {
+pub(super) struct State {
     updates: Vec<Value>,
     last_given: Vec<Value>,
-    next_update: i64,
+    pub(super) next_update: i64,
     next_message: i64,
     calls: Vec<Call>,
     sent: Vec<Sent>,
@@ -73,7 +74,7 @@ struct State {
     faults: BTreeMap<String, VecDeque<Fault>>,
     problems: Vec<String>,
     blocked: BTreeSet<i64>,
-    queries: BTreeSet<String>,
+    pub(super) queries: BTreeSet<String>,
     messages: BTreeSet<(i64, i64)>,
     ended: bool,
     /// Where updates are brought, and the secret that goes along.
@@ -87,7 +88,7 @@ pub struct BotApi {
 }
 
 /// 08:00 in Nagpur on the first day of the demo's forecast.
-const MORNING: i64 = 1_779_071_400;
+pub(super) const MORNING: i64 = 1_779_071_400;
 
 impl BotApi {
     pub fn start() -> Self {
@@ -111,7 +112,7 @@ impl BotApi {
         format!("http://{}", self.address)
     }
 
-    fn state(&self) -> MutexGuard<'_, State> {
+    pub(super) fn state(&self) -> MutexGuard<'_, State> {
         self.shared.0.lock().unwrap()
     }
 
@@ -129,15 +130,17 @@ impl BotApi {
         self.state().blocked.insert(chat);
     }
 
-    fn update(&self, kind: &str, value: &Value) {
+    pub(super) fn update(&self, kind: &str, value: &Value) {
         let mut state = self.state();
         let number = state.next_update;
         state.next_update += 1;
-        state.updates.push(json!({"update_id": number, kind: value}));
+        let update = json!({"update_id": number, kind: value});
+        state.problems.extend(unreadable(&update));
+        state.updates.push(update);
         self.shared.1.notify_all();
     }
 
-    fn message(&self, chat: i64, from: i64, more: &Value) -> (i64, Value) {
+    pub(super) fn message(&self, chat: i64, from: i64, more: &Value) -> (i64, Value) {
         let mut state = self.state();
         state.next_message += 1;
         let number = state.next_message;
@@ -150,82 +153,6 @@ impl BotApi {
         let mut message = json!({"message_id": number, "date": MORNING, "chat": where_it_is, "from": user(from)});
         message.as_object_mut().unwrap().extend(more.as_object().unwrap().clone());
         (number, message)
-    }
-
-    /// A person writes in their private chat; the message's number.
-    pub fn says(&self, person: i64, text: &str) -> i64 {
-        let (number, message) = self.message(person, person, &json!({"text": text}));
-        self.update("message", &message);
-        number
-    }
-
-    pub fn says_in(&self, group: i64, person: i64, text: &str) {
-        let (_, message) = self.message(group, person, &json!({"text": text}));
-        self.update("message", &message);
-    }
-
-    /// A person answers a message of the bot's.
-    pub fn replies(&self, person: i64, to: &Sent, text: &str) {
-        let bot = json!({"id": 1, "is_bot": true, "first_name": "Roof", "username": "roof_test_bot"});
-        let answered = json!({"message_id": to.number, "date": MORNING, "from": bot, "text": to.text,
-            "chat": {"id": person, "type": "private", "first_name": "x"}});
-        let (_, message) = self.message(person, person, &json!({"text": text, "reply_to_message": answered}));
-        self.update("message", &message);
-    }
-
-    pub fn edits(&self, person: i64, number: i64, text: &str) {
-        let (_, mut message) = self.message(person, person, &json!({"text": text, "edit_date": MORNING + 60}));
-        message["message_id"] = json!(number);
-        self.update("edited_message", &message);
-    }
-
-    pub fn sends_place(&self, person: i64, latitude: f64, longitude: f64) {
-        let place = json!({"location": {"latitude": latitude, "longitude": longitude}});
-        let (_, message) = self.message(person, person, &place);
-        self.update("message", &message);
-    }
-
-    pub fn sends_photo(&self, person: i64, caption: &str) -> i64 {
-        let photo = json!([{"file_id": "a", "file_unique_id": "b", "width": 90, "height": 60, "file_size": 900}]);
-        let (number, message) = self.message(person, person, &json!({"photo": photo, "caption": caption}));
-        self.update("message", &message);
-        number
-    }
-
-    /// One photo of several sent together, in a chat, perhaps calling the bot by name.
-    pub fn sends_album_photo(&self, chat: i64, person: i64, album: &str, caption: Option<&str>) -> i64 {
-        let photo = json!([{"file_id": "a", "file_unique_id": "b", "width": 90, "height": 60, "file_size": 900}]);
-        let mut more = json!({"photo": photo, "media_group_id": album});
-        if let Some(caption) = caption {
-            more["caption"] = json!(caption);
-        }
-        let (number, message) = self.message(chat, person, &more);
-        self.update("message", &message);
-        number
-    }
-
-    /// The caption of a photo is put right.
-    pub fn edits_caption(&self, person: i64, number: i64, caption: &str) {
-        let photo = json!([{"file_id": "a", "file_unique_id": "b", "width": 90, "height": 60, "file_size": 900}]);
-        let more = json!({"photo": photo, "caption": caption, "edit_date": MORNING + 60});
-        let (_, mut message) = self.message(person, person, &more);
-        message["message_id"] = json!(number);
-        self.update("edited_message", &message);
-    }
-
-    /// Someone presses a button under a message.
-    pub fn presses(&self, person: i64, under: &Sent, data: &str) {
-        let id = {
-            let mut state = self.state();
-            let id = format!("query-{}", state.next_update);
-            state.queries.insert(id.clone());
-            id
-        };
-        let bot = json!({"id": 1, "is_bot": true, "first_name": "Roof", "username": "roof_test_bot"});
-        let message = json!({"message_id": under.number, "date": MORNING, "from": bot, "text": under.text,
-            "chat": {"id": person, "type": "private", "first_name": "x"}});
-        let query = json!({"id": id, "from": user(person), "message": message, "chat_instance": "c", "data": data});
-        self.update("callback_query", &query);
     }
 
     /// The next message that arrives in a chat.
@@ -310,7 +237,7 @@ fn methods(calls: &[Call]) -> Vec<&str> {
     calls.iter().rev().take(20).map(|call| call.method.as_str()).collect()
 }
 
-fn user(id: i64) -> Value {
+pub(super) fn user(id: i64) -> Value {
     json!({"id": id, "is_bot": false, "first_name": format!("User{id}"), "language_code": "en"})
 }
 
@@ -332,6 +259,7 @@ fn connection(stream: TcpStream, shared: &(Mutex<State>, Condvar)) {
         let fault = {
             let mut state = shared.0.lock().unwrap();
             state.problems.extend(problems(&method, &request.body));
+            state.problems.extend(differs(&method, &request.body));
             state.calls.push(Call { method: method.clone(), body: request.body.clone(), at: Instant::now() });
             let ordered = state.faults.get_mut(&method);
             // A repetition is for the next answer that has something to repeat.

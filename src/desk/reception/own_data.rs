@@ -54,9 +54,13 @@ impl Turn<'_> {
         if self.sheet.conversation(&person.id)?.is_some() {
             lines.push(self.phrase("bot-keep-conversation", &[]));
         }
-        for (key, count) in
-            [("bot-keep-questions", questions), ("bot-keep-answers", sent), ("bot-keep-records", records)]
-        {
+        let reminders = Reminded::of_chat(self.sheet, card.chat)?.len();
+        for (key, count) in [
+            ("bot-keep-questions", questions),
+            ("bot-keep-answers", sent),
+            ("bot-keep-reminders", reminders),
+            ("bot-keep-records", records),
+        ] {
             if count > 0 {
                 lines.push(self.phrase(key, &[("count", &count.to_string())]));
             }
@@ -78,9 +82,12 @@ impl Turn<'_> {
         let conversation = self.sheet.conversation(&person.id)?;
         let sent: Vec<Sent> = Sent::all(self.sheet)?.into_iter().filter(|sent| sent.chat == card.chat).collect();
         let visits = super::traces::visits_by(self.sheet, &person.id)?;
+        let reminders = Reminded::all(self.sheet)?.into_iter().filter(|one| one.chat == card.chat).collect::<Vec<_>>();
+        let moves = self.sheet.records(Kind::Move, "")?.into_iter().filter_map(Record::moved);
+        let moves: Vec<Move> = moves.filter(|moved| moved.by.as_ref() == Some(&person.id)).collect();
         let rest = json!({
             "person": person, "chat": card, "conversation": conversation, "questions": questions, "answers": sent,
-            "visits": visits,
+            "visits": visits, "reminders": reminders, "moves": moves,
         });
         let rest = serde_json::to_string_pretty(&rest).map_err(|fault| StoreError::Failed(fault.to_string()))?;
         let chat = self.arrival.chat;
@@ -208,7 +215,6 @@ impl Turn<'_> {
                 garden.plantings.extend(self.sheet.plantings_of_bed(&bed.id)?);
                 garden.jobs.extend(self.sheet.jobs_of_bed(&bed.id)?);
                 garden.seen.extend(self.sheet.seen_of_bed(&bed.id)?);
-                garden.moves.extend(self.sheet.moves_of_bed(&bed.id)?);
                 garden.beds.push(bed);
             }
             garden.sites.push(site);

@@ -85,7 +85,7 @@ impl Reminded {
     }
 
     /// What a chat was told, by the name of the job.
-    fn of_chat(store: &dyn Store, chat: i64) -> Result<BTreeMap<JobName, ToldLast>, StoreError> {
+    pub fn of_chat(store: &dyn Store, chat: i64) -> Result<BTreeMap<JobName, ToldLast>, StoreError> {
         let of_chat = store.records(crate::garden::Kind::Filed, &format!("{}|{chat}|", Self::DRAWER))?;
         let slips = of_chat.into_iter().filter_map(crate::garden::Record::filed);
         let read = slips.filter_map(|filed| serde_json::from_value::<Self>(filed.value).ok());
@@ -117,14 +117,18 @@ impl Reception {
     /// # Errors
     /// When the store cannot be read or written: what was not written is planned again at the next look.
     pub fn reminders(&self, now: DateTime<Utc>, evening: u32) -> Result<usize, StoreError> {
-        let state = self.memory().state;
-        let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
-        let handed = forecast.as_deref().map_or(Handed::Nothing, Handed::Fixed);
         let mut plans: BTreeMap<(SiteId, Word), SitePlan> = BTreeMap::new();
-        let mut written = 0;
+        let (mut planned_on, mut written) = (None, 0);
         for awaiting in self.awaiting(now, evening)? {
             let here = awaiting.here;
-            let seen = seen(&self.house, self.store.as_ref(), handed, Some(awaiting.person.clone()), here)?;
+            let state = self.memory().state;
+            let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
+            let handed = forecast.as_deref().map_or(Handed::Nothing, Handed::Fixed);
+            if planned_on.replace(state) != Some(state) {
+                plans.clear();
+            }
+            let (person, store) = (awaiting.person.clone(), self.store.as_ref());
+            let seen = seen(&self.house, store, handed, Some(person), here)?;
             let facts = seen.facts(&self.house, handed.any(), &Reading::default());
             for site in &facts.sites {
                 let key = (site.site.id.clone(), awaiting.word);
@@ -132,8 +136,8 @@ impl Reception {
             }
             let mut memory = self.memory();
             if memory.state != state {
-                // Records or forecast changed while this was worked out: the next look plans anew.
-                break;
+                // Records or forecast changed while this was worked out: the next look plans it anew.
+                continue;
             }
             let mut letter = memory.next_letter;
             let (changes, any) = self.words(&awaiting, &plans, &facts, &mut letter, now)?;
@@ -172,7 +176,7 @@ impl Reception {
             let told = store.filed(Digested::DRAWER, &awaiting.digested(now).key())?.is_some();
             let memory = self.memory();
             let looked = memory.looked.get(&awaiting.card.chat) == Some(&(here.date_naive(), memory.state));
-            if !told && !(word == Word::Morning && looked) {
+            if !(told || word == Word::Morning && looked) {
                 all.push(awaiting);
             }
         }

@@ -9,7 +9,7 @@ use crate::garden::site::Site;
 use crate::garden::store::Garden;
 use std::fmt::Display;
 
-/// The garden file that holds this garden. Questions and conversations are no part of one.
+/// The garden file that holds this garden. Questions, conversations and moves are no part of one.
 #[must_use]
 pub fn write_garden(garden: &Garden) -> String {
     let mut file = File(String::new());

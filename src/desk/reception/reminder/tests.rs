@@ -332,3 +332,63 @@ fn a_letter_written_before_the_clock_was_put_back_does_not_wait() {
     say(&reception, 1, MEERA, "18T08:00", "/help");
     assert_eq!(reception.outbox(utc("17T08:00"), &BTreeSet::new()).unwrap().due.len(), 1);
 }
+
+/// Names of days and beds differ; items, hours and days are the same in each language.
+#[test]
+fn three_languages_say_the_same() {
+    let numbers = |text: &str| -> Vec<String> {
+        let digits = text.split(|letter: char| !letter.is_ascii_digit());
+        digits.filter(|digits| !digits.is_empty()).map(str::to_owned).collect()
+    };
+    let mut all = Vec::new();
+    for language in [Language::En, Language::Hi, Language::HiLatn] {
+        let (store, reception) = demo(&[]);
+        let (chat, since) = (MEERA, utc("18T06:00"));
+        let person = PersonId::new("meera").unwrap();
+        store.write(vec![Card { chat, person, language, since, blocked: false }.put().unwrap()]).unwrap();
+        reception.reminders(utc("18T18:30"), EVENING).unwrap();
+        reception.set_forecast(forecast(rain_on("19")));
+        told(store.as_ref(), &reception, MEERA).iter().for_each(|letter| all.push((language, letter.clone())));
+        reception.reminders(utc("19T08:00"), EVENING).unwrap();
+        told(store.as_ref(), &reception, MEERA).iter().for_each(|letter| all.push((language, letter.clone())));
+    }
+    let of =
+        |language| all.iter().filter(|(of, _)| *of == language).map(|(_, letter)| letter.clone()).collect::<Vec<_>>();
+    let [english, hindi, romanised] =
+        [Language::En, Language::Hi, Language::HiLatn].map(|one| texts(&of(one)).join("\n"));
+    assert!(english.contains("Not today"), "{english}");
+    assert_eq!(numbers(&english), numbers(&hindi), "{hindi}");
+    assert_eq!(numbers(&english), numbers(&romanised), "{romanised}");
+    assert!(!hindi.contains("reminder-") && !romanised.contains("reminder-"), "no phrase is missing");
+    println!("{english}\n\n{hindi}\n\n{romanised}");
+}
+
+/// Cool days, then the heat: a bed that is watered more often from tomorrow is told of, once for each new rhythm.
+#[test]
+fn a_heat_wave_changes_the_watering() {
+    let (store, reception) = demo(&[(MEERA, "meera")]);
+    let cool = |text: String| {
+        let mut read: serde_json::Value = serde_json::from_str(&text).unwrap();
+        for day in read["days"].as_array_mut().unwrap().iter_mut().take(7) {
+            let (tmax, tmin) = (serde_json::json!(27.0), serde_json::json!(16.0));
+            (day["tmax_c"], day["tmin_c"], day["rh_mean_percent"]) = (tmax, tmin, serde_json::json!(70));
+        }
+        read.to_string()
+    };
+    reception.set_forecast(forecast(cool));
+    let mut lines: Vec<String> = Vec::new();
+    for day in 18..=26 {
+        reception.reminders(utc(&format!("{day}T18:30")), EVENING).unwrap();
+        let evening = texts(&told(store.as_ref(), &reception, MEERA)).join("\n");
+        if evening.contains("From tomorrow water each morning and each evening (until now each morning)") {
+            assert!(evening.contains("Run the hose cool first"), "{evening}");
+        }
+        let water = evening.lines().filter_map(|line| line.split_once("From tomorrow water ").map(|(_, rest)| rest));
+        lines.extend(water.map(str::to_owned));
+    }
+    println!("{}", lines.join("\n"));
+    assert!(lines.iter().any(|line| line.contains("east box")), "{lines:?}");
+    let times = lines.iter().filter(|line| line.contains("east box")).count();
+    assert!(times <= 3, "each new rhythm once: {lines:?}");
+    assert!(lines.iter().filter(|line| line.contains("until now not at all")).count() == 0, "{lines:?}");
+}
