@@ -84,6 +84,7 @@ fn from_claim_to_forgotten() {
     // A letter is noted as sent a moment after it arrived; the next one in the chat goes out after that.
     api.says(ASHA, "/help");
     api.expect(ASHA, "Write as you would");
+    api.expect(ASHA, "/round leads");
     api.replies(ASHA, &typed, "tomorrow");
     api.expect(ASHA, "has no chat with me");
     api.expect(RAVI, "Asha has answered Farid");
@@ -286,6 +287,7 @@ fn health_numbers_and_a_wrong_token() {
     }
     for _ in 0..3 {
         api.expect(ASHA, "Write as you would");
+        api.expect(ASHA, "/round leads");
     }
     let calls = api.calls("sendMessage").split_off(before);
     assert!(calls.windows(2).all(|two| two[1].at - two[0].at >= Duration::from_millis(990)), "a message a second");

@@ -114,12 +114,10 @@ fn commands_write_what_was_asked_and_say_why_not() {
         &["card", "roof-12", "--demo", "--speaks", "hi,en", "--out", &path("card.png")],
     );
     assert!(card.starts_with(b"\x89PNG"));
-    std::fs::write(path("codes"), "roof-12/east-box bed-7kQ2xZ\nroof-12/mint-basket bed-9\n").unwrap();
     let link = "https://t.me/rooftend_demo_bot";
-    let labels =
-        ["labels", "roof-12", "--demo", "--link", link, "--codes", &path("codes"), "--out", &path("labels.svg")];
+    let labels = ["labels", "roof-12", "--demo", "--link", link, "--out", &path("labels.svg")];
     let sheet = String::from_utf8(made(&folder.path().join("labels.svg"), &labels)).unwrap();
-    assert!(sheet.contains("width=\"210mm\"") && sheet.contains("East box") && !sheet.contains("Tomato bag"));
+    assert!(sheet.contains("width=\"210mm\"") && sheet.contains("East box") && sheet.contains("Tomato bag"));
     let picture =
         ["ask", "--demo", "--as", "meera", "--picture", &path("week.png"), "how much water for the amaranth box"];
     assert!(made(&folder.path().join("week.png"), &picture).starts_with(b"\x89PNG"));
@@ -137,8 +135,5 @@ fn commands_write_what_was_asked_and_say_why_not() {
         &["ask", "--demo", "--as", "meera", "--picture", &path("b.svg"), "when is the mustard tray ready"],
         "no picture",
     );
-    std::fs::write(path("bad"), "roof-12/east-box bed/1\n").unwrap();
-    let bad = ["labels", "roof-12", "--demo", "--link", link, "--codes", &path("bad"), "--out", &path("c.svg")];
-    refused(&bad, "roof-12/east-box: \"bed/1\" can't stand in a link");
-    assert!(!Path::new(&path("a.svg")).exists() && !Path::new(&path("c.svg")).exists());
+    assert!(!Path::new(&path("a.svg")).exists());
 }

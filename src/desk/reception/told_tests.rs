@@ -166,7 +166,7 @@ fn a_new_bed_at_a_clients_is_shown_before_it_is_kept() {
     let mut garden = Garden::new();
     let beds = |garden: &Garden, site: &str| garden.store.beds_of_site(&roof(site)).unwrap().len();
     let shown = garden.says_one(OWNER, "new box at Meera's, 4 by 3 ft, a foot deep, sun till two");
-    for part in ["a new box at a", "4 × 3 ft × 12 in", "8.4 h", "Is that right"] {
+    for part in ["a new box at a", "4 × 3 × 1 ft", "8.4 h", "Is that right"] {
         assert!(shown.text.contains(part), "{part}: {shown:?}");
     }
     assert_eq!(beds(&garden, "a"), 1, "not before it is confirmed");
