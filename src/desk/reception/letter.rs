@@ -242,7 +242,7 @@ mod tests {
         let mut menu = Letter { content: Content::Seen { query: "q".into() }, ..letter() };
         for _ in 0..4 {
             assert_eq!(menu.state, State::Waiting);
-            menu = menu.put_off(now, None);
+            menu = menu.put_off(letter().written, None);
         }
         assert_eq!(menu.state, State::Failed, "it holds nothing up");
         let told = letter().put_off(letter().written, Some(TimeDelta::seconds(17)));
