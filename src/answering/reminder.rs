@@ -5,6 +5,7 @@ use super::due::{key, places};
 use super::facts::{Facts, SiteFacts};
 use super::line::{Line, Said};
 use super::plots::{mover, plot};
+use super::sow::HEAT_FOR_PEOPLE_C;
 use super::spray_time::{obstacle_key, part_key};
 use super::subject::own;
 use super::water::rhythm_key;
@@ -21,6 +22,8 @@ use std::collections::BTreeMap;
 
 /// More beds than this on a line are cut to one less and counted.
 const BEDS_ON_A_LINE: usize = 8;
+/// An open job is told with the day it was due where that is not longer ago.
+const LATELY_DAYS: i64 = 30;
 /// From this maximum on a hose in the sun is run cool first (as in answers about water).
 const HOT: Temperature = Temperature::celsius(38.0);
 
@@ -125,6 +128,7 @@ pub fn told(items: &[Item], day: NaiveDate, word: Word, facts: &Facts<'_>) -> An
     if items.iter().any(sprays) {
         answer.cautions.push(Line::new("caution-spray"));
     }
+    answer.cautions.extend(heat(items, day, facts));
     let mut changes = items.iter().filter_map(|item| match item {
         Item::Water(changes) => Some(changes),
         Item::Jobs { .. } => None,
@@ -133,6 +137,17 @@ pub fn told(items: &[Item], day: NaiveDate, word: Word, facts: &Facts<'_>) -> An
         answer.lines.push(Line::new("water-check").with("hot", Said::Key("hot")));
     }
     answer
+}
+
+/// The heat of the day in which there is work on a roof, where it may hurt.
+fn heat(items: &[Item], day: NaiveDate, facts: &Facts<'_>) -> Option<Line> {
+    let work = items.iter().filter(|item| matches!(item, Item::Jobs { news, .. } if *news != News::Moved));
+    let beds: Vec<BedId> = work.flat_map(Item::beds).collect();
+    let at_work = facts.sites.iter().filter(|site| beds.iter().any(|bed| *bed.site() == site.site.id));
+    let hottest =
+        at_work.filter_map(|site| site.weather.on(day)).map(|day| day.tmax.as_celsius()).fold(f64::MIN, f64::max);
+    let tmax = Said::Temperature(Temperature::celsius(hottest));
+    (hottest >= HEAT_FOR_PEOPLE_C).then(|| Line::new("caution-work-heat").with("tmax", tmax))
 }
 
 fn more_in_heat(change: &WaterChange) -> bool {
@@ -160,7 +175,9 @@ fn beds(beds: impl Iterator<Item = BedId>) -> Said {
 
 fn job(jobs: &[Due], news: News, facts: &Facts<'_>) -> Line {
     let line = sort(jobs, facts, "reminder-job");
-    let since = jobs.iter().filter_map(|due| due.since).min().filter(|_| news == News::Open);
+    // A day long gone says nothing but that nobody notes this job here.
+    let lately = |due: &Due| due.since.filter(|since| (due.date - *since).num_days() <= LATELY_DAYS);
+    let since = jobs.iter().filter_map(lately).min().filter(|_| news == News::Open);
     let line = line.with("since", since.map_or(Said::Key("none"), Said::Day));
     match hours(jobs) {
         Some((part, from, until)) => line

@@ -93,7 +93,7 @@ fn weather<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Option<(&'a Weather<'
 }
 
 /// Work on a roof in such heat needs a word of its own, °C.
-const HEAT_FOR_PEOPLE_C: f64 = 40.0;
+pub const HEAT_FOR_PEOPLE_C: f64 = 40.0;
 
 /// Where the work is near and falls into days hot enough to hurt the person who does it.
 pub fn caution_heat(answer: &mut Answer, asked: &Asked<'_>, work_on: NaiveDate) {
