@@ -189,7 +189,7 @@ fn figures(answer: &mut Answer, told: &Told<'_>, named: &BTreeSet<usize>) {
         put("feed_halved_from", date(month.feed_halved));
         put("feed_full_from", date(month.feed_full));
         put("waterings_per_week", month.waterings.map(|often| json!(often)));
-        put("clear_drains", month.drains.then(|| json!(true)));
+        put("clear_drains", month.drains.then_some(json!(true)));
         Value::Object(object)
     });
     let months: Vec<Value> = months.collect();

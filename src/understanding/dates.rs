@@ -64,7 +64,7 @@ struct Reader<'a> {
 impl Reader<'_> {
     fn day_at(&self, at: usize) -> Option<DayFound> {
         self.numeric(at)
-            .or_else(|| self.from_today(at))
+            .or_else(|| self.counted_from_today(at))
             .or_else(|| self.day_of_named_month(at))
             .or_else(|| self.worded_day_of_named_month(at))
             .or_else(|| self.named_month_and_day(at))
@@ -197,7 +197,7 @@ impl Reader<'_> {
     }
 
     /// `aaj se 5 din baad`, `today plus 5 days` in Hindi order: one day, not two.
-    fn from_today(&self, at: usize) -> Option<DayFound> {
+    fn counted_from_today(&self, at: usize) -> Option<DayFound> {
         let Some((DayWord::Relative(0), length)) = self.words.days.at(self.text, at) else { return None };
         let from = at + length;
         if !matches!(self.text.normal(from), "se" | "से" | "from") {

@@ -72,7 +72,7 @@ fn crew(people: &[(i64, &str, Language)]) -> (Arc<dyn Store>, Reception) {
     import(store.as_ref(), garden).unwrap();
     let since = "2026-05-01T02:00:00Z".parse().unwrap();
     for (chat, person, language) in people {
-        let (person, language) = (PersonId::new(*person).unwrap(), *language);
+        let (person, language) = (PersonId::new(person).unwrap(), *language);
         let card = Card { chat: *chat, person, language, since, blocked: false };
         store.write(vec![card.put().unwrap()]).unwrap();
     }
