@@ -2,7 +2,6 @@
 //! answer.
 #![allow(clippy::disallowed_methods, reason = "the tests ask the clock of the program they run")]
 
-#[allow(unused_imports, reason = "the bot's own tests use the rest of it")]
 mod bot_api;
 mod weather_service;
 
