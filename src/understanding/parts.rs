@@ -31,13 +31,19 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
         Some((first, second))
             if stand_apart(&first, &second, today, text)
                 && !cut(&whole, &first, &second)
-                && !is_start(&whole, &first) =>
+                && !is_start(&whole, &first)
+                && ![&first, &second].into_iter().any(tells_of_the_sky) =>
         {
             let sky = || whole.sky.clone();
             (Reading { sky: sky(), ..first }, Some(Reading { sky: sky(), ..second }))
         }
         _ => (whole, None),
     }
+}
+
+/// The weather is told in it and nothing else: it is the ground of the question beside it.
+fn tells_of_the_sky(part: &Reading) -> bool {
+    !part.sky.is_empty() && !part.asks && part.did.is_none() && part.saw.is_none() && part.put_off.is_none()
 }
 
 /// The best place to part the text: where the less sure of both parts is surest.

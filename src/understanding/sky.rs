@@ -16,7 +16,9 @@ const STRANGE_WORDS: usize = 1;
 
 /// What a message about the weather asks: what stands beside the telling, else how it changes the water of all beds.
 pub fn told(text: &str, whole: Reading, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
-    let open = whole.kind == Kind::None || whole.sureness < SURE_ENOUGH;
+    // A record of which nothing was done or seen is none: rain that "happened" reads like work.
+    let of_nothing = whole.kind == Kind::Record && whole.saw.is_none() && !whole.new_bed;
+    let open = whole.kind == Kind::None || whole.sureness < SURE_ENOUGH || of_nothing;
     if whole.sky.is_empty() || whole.did.is_some() || whole.emergency.is_some() || !open {
         return with_now(whole, today);
     }
