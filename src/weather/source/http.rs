@@ -1,7 +1,7 @@
 //! Asking a service over HTTP, with the manners that open services ask for.
 
-use super::Service;
 use super::fault::Fault;
+use super::{Answered, Fetched, Outlook, Service};
 use chrono::{DateTime, TimeDelta, Utc};
 use reqwest::header::{EXPIRES, HeaderMap, HeaderName, IF_MODIFIED_SINCE, LAST_MODIFIED, RETRY_AFTER};
 use reqwest::{Client, StatusCode};
@@ -28,6 +28,19 @@ pub struct Response {
     pub last_modified: Option<String>,
     pub expires: Option<DateTime<Utc>>,
     pub deprecated: bool,
+}
+
+impl Response {
+    /// What it comes to, its document read by its service's own reader.
+    pub fn answered(self, read: impl FnOnce(&str) -> Result<Outlook, Fault>) -> Result<Answered, Fault> {
+        let Self { text, last_modified, expires, deprecated } = self;
+        match text {
+            None => Ok(Answered::Same { expires }),
+            Some(text) => {
+                Ok(Answered::New(Box::new(Fetched { outlook: read(&text)?, last_modified, expires, deprecated })))
+            }
+        }
+    }
 }
 
 impl Http {

@@ -5,7 +5,7 @@
 //! 429 backed away from, 203 (a product that ends) told in the log. Data under CC BY 4.0.
 
 use super::http::Http;
-use super::{Answered, Asking, Content, Fault, Fetched, Outlook, Provider, Service, belongs, unread};
+use super::{Asking, Content, Fault, Outlook, Provider, Service, belongs, unread};
 use crate::agronomy::atmosphere::wind_at_two_metres;
 use crate::quantity::{Fraction, Quantity, Temperature, WaterDepth, WindSpeed};
 use crate::weather::cell::Cell;
@@ -29,14 +29,7 @@ impl Provider for MetNorway {
         Box::pin(async move {
             let (lat, lon) = (cell.latitude_deg(), cell.longitude_deg());
             let path = format!("/weatherapi/locationforecast/2.0/compact?lat={lat:.2}&lon={lon:.2}");
-            let response = self.0.get(Service::MetNorway, &path, since).await?;
-            let Some(text) = response.text else { return Ok(Answered::Same { expires: response.expires }) };
-            Ok(Answered::New(Box::new(Fetched {
-                outlook: read(&text, cell)?,
-                last_modified: response.last_modified,
-                expires: response.expires,
-                deprecated: response.deprecated,
-            })))
+            self.0.get(Service::MetNorway, &path, since).await?.answered(|text| read(text, cell))
         })
     }
 }

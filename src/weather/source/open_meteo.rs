@@ -3,7 +3,7 @@
 
 use super::http::Http;
 use super::met_norway::WIND_HEIGHT_M;
-use super::{Answered, Asking, Content, Fault, Fetched, Outlook, Provider, Service, belongs, unread};
+use super::{Asking, Content, Fault, Outlook, Provider, Service, belongs, unread};
 use crate::agronomy::atmosphere::wind_at_two_metres;
 use crate::quantity::{Fraction, OutOfBounds, Quantity, Temperature, WaterDepth, WindSpeed};
 use crate::weather::cell::Cell;
@@ -29,14 +29,7 @@ impl Provider for OpenMeteo {
         Box::pin(async move {
             let (lat, lon) = (cell.latitude_deg(), cell.longitude_deg());
             let path = format!("/v1/forecast?latitude={lat:.2}&longitude={lon:.2}&{ASKED}");
-            let response = self.0.get(Service::OpenMeteo, &path, since).await?;
-            let Some(text) = response.text else { return Ok(Answered::Same { expires: response.expires }) };
-            Ok(Answered::New(Box::new(Fetched {
-                outlook: read(&text, cell)?,
-                last_modified: response.last_modified,
-                expires: response.expires,
-                deprecated: response.deprecated,
-            })))
+            self.0.get(Service::OpenMeteo, &path, since).await?.answered(|text| read(text, cell))
         })
     }
 }
