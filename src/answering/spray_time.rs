@@ -99,8 +99,9 @@ pub fn held_move<'f>(subject: &Subject<'_>, facts: &'f Facts<'_>, job: JobKind) 
 /// The day of the last spray as the message tells it: one gone by, or today if it says that it was done.
 pub fn told_day(reading: &Reading, today: NaiveDate) -> Option<NaiveDate> {
     let done = reading.did == Some(JobKind::Spray);
-    let fits = |day: &NaiveDate| *day < today || *day == today && done && reading.days.len() == 1;
-    reading.days.iter().map(|(day, _)| *day).find(fits)
+    let days = || reading.days.iter().map(|(day, _)| *day);
+    // "Sprayed yesterday, may I pick today?": today is the question's. "Sprayed today, may I pick on Saturday?": it is not.
+    days().find(|day| *day < today).or_else(|| days().find(|day| *day == today && done))
 }
 
 /// Where a day to come is asked about, it is looked at from its first minute.
