@@ -88,7 +88,8 @@ impl<'t> Turn<'t> {
         }
         self.block(false)?;
         if self.person.is_none() {
-            match self.memory.visits.next(self.arrival.chat, self.now.with_timezone(&Utc)) {
+            let code = matches!(&self.arrival.what, What::Text(text) if text.starts_with("/start "));
+            match self.memory.visits.next(self.arrival.chat, code, self.now.with_timezone(&Utc)) {
                 Welcome::Answered => {}
                 Welcome::Told => {
                     self.say("bot-too-many", &[]);
