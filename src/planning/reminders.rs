@@ -6,8 +6,7 @@ use super::moves::parts;
 use crate::garden::{BedId, JobKind};
 use crate::needs::loss_factor::LossFactor;
 use crate::needs::surroundings::Surroundings;
-use crate::needs::water::{WaterWeek, water_week_of};
-use crate::quantity::{Temperature, Volume};
+use crate::needs::water::{WeekAtBest, week_at_best};
 use chrono::{DateTime, Days, FixedOffset, NaiveDate, NaiveTime};
 use serde::{Deserialize, Serialize};
 
@@ -135,32 +134,6 @@ pub const fn told_now(due: &Due, news: News) -> ToldLast {
     ToldLast { day: due.date, announced: !matches!(news, News::Moved), rhythm: None }
 }
 
-/// What reminders keep of a week of water: a few numbers a bed, for the beds of all roofs are planned before the first
-/// letter is written.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct ComingWeek {
-    /// Its first day.
-    pub from: NaiveDate,
-    /// Waterings a week.
-    pub rhythm: f64,
-    /// Brought in the week, at best values.
-    pub litres: Volume,
-    /// The highest maximum of its days.
-    pub hottest: Temperature,
-}
-
-impl ComingWeek {
-    fn of(week: &WaterWeek) -> Option<Self> {
-        let maxima = week.days.iter().map(|(day, _)| day.tmax);
-        Some(Self {
-            from: week.days.first()?.0.date,
-            rhythm: week.rhythm,
-            litres: week.litres.value(),
-            hottest: maxima.max_by(|a, b| a.as_celsius().total_cmp(&b.as_celsius()))?,
-        })
-    }
-}
-
 /// A bed whose rhythm of watering changes from a day on.
 #[derive(Debug, Clone, PartialEq)]
 pub struct WaterChange {
@@ -168,17 +141,18 @@ pub struct WaterChange {
     /// Waterings a week until then.
     pub before: f64,
     /// The week from that day on.
-    pub week: ComingWeek,
+    pub week: WeekAtBest,
 }
 
-/// The weeks of water of a bed: from a day, from the next and from the one after.
+/// The weeks of water of a bed: from a day, from the next and from the one after. Of the beds of all roofs at once, so
+/// that it holds a few numbers each.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Waters {
     pub bed: BedId,
     day: NaiveDate,
     /// Waterings a week in the week before the day is out.
     now: f64,
-    next: ComingWeek,
+    next: WeekAtBest,
     later: Option<f64>,
 }
 
@@ -187,10 +161,7 @@ impl Waters {
     #[must_use]
     pub fn of(around: &Surroundings<'_>, factor: &LossFactor) -> Option<Self> {
         let day = around.today.succ_opt()?;
-        let week = |today: NaiveDate| {
-            let week = water_week_of(&Surroundings { today, ..around.clone() }, factor)?;
-            ComingWeek::of(&week)
-        };
+        let week = |today: NaiveDate| week_at_best(&Surroundings { today, ..around.clone() }, factor);
         let (now, later) = (week(around.today)?.rhythm, day.succ_opt().and_then(week).map(|week| week.rhythm));
         Some(Self { bed: around.bed.id.clone(), day, now, next: week(day)?, later })
     }
