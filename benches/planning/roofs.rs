@@ -107,9 +107,7 @@ impl<'a> Roofs<'a> {
                 width: length(dice.of(&["2 ft", "3 ft"])),
                 depth: length(dice.of(&["9 in", "12 in"])),
             },
-            BedKind::Tray => {
-                Shape::Box { length: length("2 ft"), width: length("18 in"), depth: length("3 in") }
-            }
+            BedKind::Tray => Shape::Box { length: length("2 ft"), width: length("18 in"), depth: length("3 in") },
             BedKind::Basket => Shape::Round { diameter: length("14 in"), depth: length("7 in") },
             BedKind::Pot => Shape::Round { diameter: length("12 in"), depth: length("12 in") },
             BedKind::Bag => Shape::Bag { volume: Measure::read("20 L").expect("a volume"), depth: None },

@@ -107,8 +107,7 @@ pub fn places(facts: &Facts<'_>) -> BTreeMap<BedId, usize> {
         .map(|site| (site.site.id.as_str(), site.site.latitude_deg, site.site.longitude_deg))
         .collect();
     let ordered = order(&stops, None);
-    let by_id: BTreeMap<&str, &SiteFacts<'_>> =
-        facts.sites.iter().map(|site| (site.site.id.as_str(), site)).collect();
+    let by_id: BTreeMap<&str, &SiteFacts<'_>> = facts.sites.iter().map(|site| (site.site.id.as_str(), site)).collect();
     let sites = ordered.iter().filter_map(|(id, ..)| by_id.get(id));
     sites.flat_map(|site| &site.beds).enumerate().map(|(place, bed)| (bed.bed.id.clone(), place)).collect()
 }

@@ -77,7 +77,7 @@ fn stood<'a>(
     (asker, own): (Option<Person>, Vec<Site>),
     now: DateTime<FixedOffset>,
 ) -> Result<Seen<'a>, StoreError> {
-    let mut skies = Skies::new(store, handed, &house.known);
+    let mut skies = Skies::new(store, handed, &house.known).recalling(&house.skies);
     let mut sites = Vec::new();
     let mut movers = BTreeMap::new();
     let mut local = None;

@@ -271,7 +271,9 @@ impl<'a> Growth<'a> {
 
     /// What stands against a day, the limits drawn in by so many times their doubt.
     fn hindrance(&self, day: usize, strict: f64) -> Option<Hindrance> {
-        if self.comes_up() && let Some(seed) = self.seed(day, strict) {
+        if self.comes_up()
+            && let Some(seed) = self.seed(day, strict)
+        {
             return Some(seed);
         }
         let bed_day = day + self.nursery();
