@@ -4,7 +4,7 @@ use super::house::House;
 use super::sky::{Handed, Skies};
 use crate::answering::{BedFacts, Facts, SiteFacts};
 use crate::garden::rights::may_see_site;
-use crate::garden::{Person, PersonId, Role, SiteId, Store, StoreError};
+use crate::garden::{Person, PersonId, Role, Site, SiteId, Store, StoreError};
 use crate::understanding::{Asker, OwnBed, Reading};
 use crate::weather::{Forecast, Weather};
 use chrono::{DateTime, FixedOffset, NaiveDate, Offset};
@@ -31,18 +31,57 @@ pub fn seen<'a>(
     asker: Option<Person>,
     now: DateTime<FixedOffset>,
 ) -> Result<Seen<'a>, StoreError> {
-    let mut skies = Skies::new(store, handed, &house.known);
-    let mut sites = Vec::new();
-    let mut movers = BTreeMap::new();
-    let mut local = None;
     let (people, mut others) = names_of_people(house, store, asker.as_ref())?;
+    let mut own = Vec::new();
     for site in store.sites()? {
-        if !may_see_site(asker.as_ref(), &site.id) {
+        if may_see_site(asker.as_ref(), &site.id) {
+            own.push(site);
+        } else {
             others.push(site.id.as_str().replace('-', " "));
             others.push(site.id.as_str().to_owned());
             others.push(site.name);
-            continue;
         }
+    }
+    Ok(Seen { people, others, ..stood(house, store, handed, (asker, own), now)? })
+}
+
+/// The same of a person to whom something is told unasked: where nothing is read, the names of all others are not
+/// looked through.
+pub fn seen_unasked<'a>(
+    house: &'a House,
+    store: &dyn Store,
+    handed: Handed<'a>,
+    person: Person,
+    now: DateTime<FixedOffset>,
+) -> Result<Seen<'a>, StoreError> {
+    let own = sites_of(store, &person)?;
+    stood(house, store, handed, (Some(person), own), now)
+}
+
+/// The sites that a person may see, in the order of their ids, read one by one where they are not all.
+fn sites_of(store: &dyn Store, person: &Person) -> Result<Vec<Site>, StoreError> {
+    if person.role == Role::Owner {
+        return store.sites();
+    }
+    let mut ids: Vec<&SiteId> = person.sites.iter().filter(|id| may_see_site(Some(person), id)).collect();
+    ids.sort();
+    ids.dedup();
+    ids.into_iter().filter_map(|id| store.site(id).transpose()).collect()
+}
+
+/// These sites as they stood at a moment.
+fn stood<'a>(
+    house: &'a House,
+    store: &dyn Store,
+    handed: Handed<'a>,
+    (asker, own): (Option<Person>, Vec<Site>),
+    now: DateTime<FixedOffset>,
+) -> Result<Seen<'a>, StoreError> {
+    let mut skies = Skies::new(store, handed, &house.known).recalling(&house.skies);
+    let mut sites = Vec::new();
+    let mut movers = BTreeMap::new();
+    let mut local = None;
+    for site in own {
         let here = now.with_timezone(&site.timezone);
         let here = here.with_timezone(&here.offset().fix());
         local.get_or_insert(here);
@@ -65,7 +104,7 @@ pub fn seen<'a>(
         let weather = skies.over(&site, here)?;
         sites.push(SiteFacts { site, now: here, beds, weather });
     }
-    Ok(Seen { asker, sites, people, others, movers, now: local.unwrap_or(now) })
+    Ok(Seen { asker, sites, people: Vec::new(), others: Vec::new(), movers, now: local.unwrap_or(now) })
 }
 
 /// Clients by the words of their names, with those of their sites that the asker may see; and those of whom she may

@@ -3,7 +3,6 @@
 //!
 //! **Never here:** formulas, wording.
 
-mod alerts;
 mod fetch;
 mod house;
 pub mod reception;

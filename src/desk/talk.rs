@@ -8,7 +8,7 @@ use super::fetch::{Seen, seen};
 use super::house::House;
 use super::sky::Handed;
 use super::told_sky;
-use crate::answering::{Answer, Facts, Line, Outcome, Said, answer, called};
+use crate::answering::{Answer, Facts, Line, Outcome, Said, answer};
 use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, SiteId, Store, StoreError};
 use crate::knowledge::Kind;
 use crate::script::Language;
@@ -112,26 +112,6 @@ impl<'a> Desk<'a> {
             _ => Vec::new(),
         };
         Ok(self.file(message, asker.as_ref(), &reading, answered, (wrong, kept)))
-    }
-
-    /// What is said of a moment without a question, from the facts this person may see; None where nothing is.
-    ///
-    /// # Errors
-    /// When the store cannot be read.
-    pub(super) fn unasked(
-        &self,
-        asker: Option<&Person>,
-        message: &Message,
-        say: impl FnOnce(&Facts<'_>) -> Option<Answer>,
-    ) -> Result<Option<String>, StoreError> {
-        let seen = seen(self.house, self.store, self.handed, asker.cloned(), message.now)?;
-        let (reading, _) = self.read(message, &seen, None);
-        let facts = seen.facts(self.house, self.handed.any(), &reading);
-        let Some(mut answer) = say(&facts) else { return Ok(None) };
-        answer.called = called(&facts);
-        let language = self.speaks.unwrap_or(reading.language);
-        let manner = Manner { language, devanagari_digits: false, why: false, short: false };
-        Ok(Some(reply(&answer, &self.house.known, self.house.phrases(language), manner).text))
     }
 
     /// Answers what no text stood behind, a button: files what it records as for a message.

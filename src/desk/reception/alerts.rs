@@ -1,13 +1,14 @@
 //! Alerts that go out with the day's letter: each event once, again only when it has become worse.
 
 use super::Reception;
-use crate::desk::talk::Desk;
-use crate::garden::{Change, Overlay, Person, Slip, StoreError};
+use crate::answering::{Answer, Facts, alerts_told, called};
+use crate::garden::{Change, SiteId, Slip, StoreError};
 use crate::planning::alerts::Alert;
 use crate::script::Language;
+use crate::wording::{Manner, reply};
 use chrono::{DateTime, FixedOffset, NaiveDate, TimeDelta, Utc};
 use serde::{Deserialize, Serialize};
-use std::sync::PoisonError;
+use std::collections::BTreeMap;
 
 /// That a chat was told of an event, and how bad it was then.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -59,7 +60,7 @@ impl AlertLetter {
 }
 
 impl Reception {
-    /// The alerts of a chat's person at a moment that were not told yet. Nothing is written here: the changes go out
+    /// The alerts of the sites of a chat's person at a moment that were not told yet. Nothing is written here: the changes go out
     /// with the letter.
     ///
     /// # Errors
@@ -67,23 +68,22 @@ impl Reception {
     pub(super) fn alerts_for(
         &self,
         chat: i64,
-        person: &Person,
-        here: DateTime<FixedOffset>,
-        language: Language,
+        facts: &Facts<'_>,
+        alerts: &BTreeMap<SiteId, Vec<Alert>>,
+        (here, language): (DateTime<FixedOffset>, Language),
     ) -> Result<AlertLetter, StoreError> {
-        let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
-        let sheet = Overlay::over(self.store.as_ref());
-        let told: Vec<Alerted> =
-            Alerted::all(self.store.as_ref())?.into_iter().filter(|told| told.chat == chat).collect();
-        let desk = Desk::new(&self.house, &sheet, forecast.as_deref()).speaking(Some(language));
-        let mut noted = Vec::new();
-        let mut wanted = |alert: &Alert| {
+        let told = Alerted::beginning(self.store.as_ref(), &format!("{chat}|"))?;
+        let (mut all, mut changes) = (Vec::new(), Vec::new());
+        for alert in facts.sites.iter().filter_map(|site| alerts.get(&site.site.id)).flatten() {
             let (new, slip) = noted_of(alert, chat, &told, here.with_timezone(&Utc));
-            noted.push(slip);
-            new
-        };
-        let text = desk.alerts(person, here, &mut wanted)?;
-        let changes = noted.iter().map(Slip::put).collect::<Result<_, _>>()?;
+            changes.push(slip.put()?);
+            all.extend(new.then(|| alert.clone()));
+        }
+        let text = (!all.is_empty()).then(|| {
+            let answer = Answer { called: called(facts), ..alerts_told(&all, facts) };
+            let manner = Manner { language, devanagari_digits: false, why: false, short: false };
+            reply(&answer, &self.house.known, self.house.phrases(language), manner).text
+        });
         Ok(AlertLetter { text, changes })
     }
 }

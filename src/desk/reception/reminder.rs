@@ -9,11 +9,12 @@ use super::letter::{Content, Follow, Letter, State, pieces};
 use super::task::{Task, buttons};
 use super::turn::language_of;
 use crate::answering::reminder::{SitePlan, items, plan, told};
-use crate::answering::{Answer, Facts};
-use crate::desk::fetch::seen;
+use crate::answering::{Answer, Facts, SiteFacts, alerts_of_site};
+use crate::desk::fetch::seen_unasked;
 use crate::desk::sky::Handed;
 use crate::garden::rights::may_see_site;
-use crate::garden::{Change, Person, SiteId, Slip, Store, StoreError};
+use crate::garden::{Change, Person, Role, Site, SiteId, Slip, Store, StoreError};
+use crate::planning::alerts::Alert;
 use crate::planning::reminders::{JobName, ToldLast, Word, news, told_now};
 use crate::understanding::Reading;
 use crate::wording::{Manner, reply};
@@ -110,6 +111,21 @@ impl Awaiting {
     }
 }
 
+/// What the sites want and what comes to them, each worked out once for all who are told.
+#[derive(Debug, Default)]
+struct Plans {
+    jobs: BTreeMap<(SiteId, Word), SitePlan>,
+    alerts: BTreeMap<SiteId, Vec<Alert>>,
+}
+
+impl Plans {
+    fn take(&mut self, site: &SiteFacts<'_>, facts: &Facts<'_>, word: Word) {
+        let id = &site.site.id;
+        self.jobs.entry((id.clone(), word)).or_insert_with(|| plan(site, facts, word));
+        self.alerts.entry(id.clone()).or_insert_with(|| alerts_of_site(site, facts));
+    }
+}
+
 impl Reception {
     /// Writes the letters that are due now; `evening` is the hour from which tomorrow is told. Looking twice is
     /// harmless. Returns how many chats were written to.
@@ -117,7 +133,7 @@ impl Reception {
     /// # Errors
     /// When the store cannot be read or written: what was not written is planned again at the next look.
     pub fn reminders(&self, now: DateTime<Utc>, evening: u32) -> Result<usize, StoreError> {
-        let mut plans: BTreeMap<(SiteId, Word), SitePlan> = BTreeMap::new();
+        let mut plans = Plans::default();
         let (mut planned_on, mut written) = (None, 0);
         for awaiting in self.awaiting(now, evening)? {
             let here = awaiting.here;
@@ -125,14 +141,13 @@ impl Reception {
             let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
             let handed = forecast.as_deref().map_or(Handed::Nothing, Handed::Fixed);
             if planned_on.replace(state) != Some(state) {
-                plans.clear();
+                plans = Plans::default();
             }
             let (person, store) = (awaiting.person.clone(), self.store.as_ref());
-            let seen = seen(&self.house, store, handed, Some(person), here)?;
+            let seen = seen_unasked(&self.house, store, handed, person, here)?;
             let facts = seen.facts(&self.house, handed.any(), &Reading::default());
             for site in &facts.sites {
-                let key = (site.site.id.clone(), awaiting.word);
-                plans.entry(key).or_insert_with(|| plan(site, &facts, awaiting.word));
+                plans.take(site, &facts, awaiting.word);
             }
             let mut memory = self.memory();
             if memory.state != state {
@@ -157,11 +172,18 @@ impl Reception {
     /// The chats whose word of the evening or of the morning is still to come.
     fn awaiting(&self, now: DateTime<Utc>, evening: u32) -> Result<Vec<Awaiting>, StoreError> {
         let store = self.store.as_ref();
-        let sites = store.sites()?;
+        let sites: BTreeMap<SiteId, Site> = store.sites()?.into_iter().map(|site| (site.id.clone(), site)).collect();
         let mut all = Vec::new();
         for card in Card::all(store)?.into_iter().filter(|card| !card.blocked) {
             let Some(person) = store.person(&card.person)? else { continue };
-            let Some(site) = sites.iter().find(|site| may_see_site(Some(&person), &site.id)) else { continue };
+            let first = match person.role {
+                Role::Owner => sites.values().next(),
+                Role::Gardener | Role::Client => {
+                    let seen = person.sites.iter().filter(|id| may_see_site(Some(&person), id));
+                    seen.filter_map(|id| sites.get(id)).min_by_key(|site| &site.id)
+                }
+            };
+            let Some(site) = first else { continue };
             let there = now.with_timezone(&site.timezone);
             let (word, ends) = match there.hour() {
                 hour if !(QUIET_UNTIL..QUIET_FROM).contains(&hour) => continue,
@@ -187,7 +209,7 @@ impl Reception {
     fn words(
         &self,
         awaiting: &Awaiting,
-        plans: &BTreeMap<(SiteId, Word), SitePlan>,
+        plans: &Plans,
         facts: &Facts<'_>,
         letter: &mut u64,
         now: DateTime<Utc>,
@@ -197,7 +219,7 @@ impl Reception {
         let mut remembered: Vec<(JobName, ToldLast)> = Vec::new();
         let (mut jobs, mut waters) = (Vec::new(), Vec::new());
         for site in &facts.sites {
-            let Some(plan) = plans.get(&(site.site.id.clone(), awaiting.word)) else { continue };
+            let Some(plan) = plans.jobs.get(&(site.site.id.clone(), awaiting.word)) else { continue };
             for due in &plan.jobs {
                 let name = JobName::of(due);
                 if let Some(news) = news(due, plan.day, known.get(&name), awaiting.word) {
@@ -220,7 +242,7 @@ impl Reception {
         let answer = told(&items, day.unwrap_or(awaiting.here.date_naive()), awaiting.word, facts);
         // Warnings of the weather go out in the same letter, before what is due.
         let language = language_of(Some(&awaiting.person), &awaiting.card);
-        let mut warned = self.alerts_for(chat, &awaiting.person, awaiting.here, language)?;
+        let mut warned = self.alerts_for(chat, facts, &plans.alerts, (awaiting.here, language))?;
         let jobs_told = answer.lines.len() > TITLE;
         let any = jobs_told || warned.text.is_some();
         let mut changes = std::mem::take(&mut warned.changes);

@@ -12,6 +12,7 @@ pub mod remote;
 mod safe_copy;
 mod seal;
 mod sled;
+mod stamps;
 mod writer;
 
 pub use error::StoreError;
@@ -21,6 +22,7 @@ pub use overlay::Overlay;
 pub(super) use record::fingerprint;
 pub use record::{Change, Kind, Record};
 pub use sled::SledStore;
+pub use stamps::Stamp;
 
 use super::bed::Bed;
 use super::conversation::Conversation;
@@ -109,6 +111,12 @@ pub trait Store: Send + Sync {
     /// The slips of one drawer, in the order of their keys.
     fn drawer(&self, drawer: &str) -> Result<Vec<Filed>, StoreError> {
         Ok(self.records(Kind::Filed, &format!("{drawer}|"))?.into_iter().filter_map(Record::filed).collect())
+    }
+
+    /// How the slips of a drawer stand whose keys begin with the first part of this one (up to a bar). What was read
+    /// after a stamp was taken holds as long as the stamp is the same; none where a store cannot tell.
+    fn stamp(&self, _drawer: &str, _key: &str) -> Option<Stamp> {
+        None
     }
 
     /// Everything, for an export or a backup.

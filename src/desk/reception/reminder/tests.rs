@@ -1,6 +1,7 @@
 //! Reminders of the demo garden through its ten hot days of May, without any channel.
 
 use super::*;
+use crate::desk::fetch::seen;
 use crate::desk::house::House;
 use crate::desk::reception::arrival::{Arrival, What};
 use crate::desk::reception::letter::{Content, Letter, State};
