@@ -139,6 +139,11 @@ fn a_round_by_taps() {
     let card = press(&api, RAVI, &ask, "250 g");
     assert!(card.text.contains("picked amaranth, 250 g"), "{}", card.text);
     assert_eq!(jobs(&bot, "roof-12/east-box", JobKind::Pick), ["250 g"]);
+    let ask = press(&api, RAVI, &card, "picked");
+    let card = press(&api, RAVI, &ask, "250 g");
+    assert_eq!(jobs(&bot, "roof-12/east-box", JobKind::Pick), ["250 g", "250 g"], "a second basket");
+    let card = press(&api, RAVI, &card, "take back");
+    assert_eq!(jobs(&bot, "roof-12/east-box", JobKind::Pick), ["250 g"]);
     let card = press(&api, RAVI, &card, "next bed");
     assert!(card.text.contains("mint basket"), "{}", card.text);
 
