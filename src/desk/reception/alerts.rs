@@ -1,6 +1,7 @@
 //! Alerts that go out with the day's letter: each event once, again only when it has become worse.
 
 use super::Reception;
+use super::letter::Tells;
 use crate::desk::talk::Desk;
 use crate::garden::{Change, Overlay, Person, Slip, StoreError};
 use crate::planning::alerts::Alert;
@@ -24,13 +25,18 @@ pub struct Alerted {
 impl Slip for Alerted {
     const DRAWER: &'static str = "alerts";
     fn key(&self) -> String {
-        format!("{}|{}", self.chat, self.event)
+        Self::key_of(self.chat, &self.event)
     }
 }
 
 impl Alerted {
     /// A season's alert is not told again in the same season.
     pub const KEPT: TimeDelta = TimeDelta::days(200);
+
+    #[must_use]
+    pub fn key_of(chat: i64, event: &str) -> String {
+        format!("{chat}|{event}")
+    }
 
     /// Whether it was told to this chat.
     #[must_use]
@@ -44,6 +50,8 @@ impl Alerted {
 pub struct AlertLetter {
     pub text: Option<String>,
     pub changes: Vec<Change>,
+    /// The events that the text tells, and what was noted of each before.
+    pub tells: Vec<Tells>,
 }
 
 impl AlertLetter {
@@ -73,18 +81,21 @@ impl Reception {
     ) -> Result<AlertLetter, StoreError> {
         let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
         let sheet = Overlay::over(self.store.as_ref());
-        let told: Vec<Alerted> =
-            Alerted::all(self.store.as_ref())?.into_iter().filter(|told| told.chat == chat).collect();
+        let told = Alerted::beginning(self.store.as_ref(), &format!("{chat}|"))?;
         let desk = Desk::new(&self.house, &sheet, forecast.as_deref()).speaking(Some(language));
-        let mut noted = Vec::new();
+        let (mut noted, mut tells) = (Vec::new(), Vec::new());
         let mut wanted = |alert: &Alert| {
             let (new, slip) = noted_of(alert, chat, &told, here.with_timezone(&Utc));
+            if new {
+                let before = told.iter().find(|told| told.event == slip.event).cloned().map(Box::new);
+                tells.push(Tells::Alert { event: slip.event.clone(), before });
+            }
             noted.push(slip);
             new
         };
         let text = desk.alerts(person, here, &mut wanted)?;
         let changes = noted.iter().map(Slip::put).collect::<Result<_, _>>()?;
-        Ok(AlertLetter { text, changes })
+        Ok(AlertLetter { text, changes, tells })
     }
 }
 

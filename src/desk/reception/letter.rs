@@ -1,5 +1,7 @@
 //! What goes out: letters, in the order in which they were written.
 
+use super::alerts::Alerted;
+use super::reminder::Reminded;
 use crate::garden::{QuestionId, Slip};
 use crate::planning::reminders::JobName;
 use chrono::{DateTime, TimeDelta, Utc};
@@ -22,6 +24,18 @@ pub struct Letter {
     pub until: Option<DateTime<Utc>>,
     pub attempts: u32,
     pub state: State,
+    /// What was noted as told with it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub tells: Vec<Tells>,
+}
+
+/// Something that a letter tells and that was noted as told when it was written, with what had been noted before: that
+/// is put back where the letter is not brought.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Tells {
+    Job { name: JobName, before: Option<Box<Reminded>> },
+    Alert { event: String, before: Option<Box<Alerted>> },
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -241,6 +255,7 @@ mod tests {
             until: None,
             attempts: 0,
             state: State::Waiting,
+            tells: Vec::new(),
         }
     }
 

@@ -282,7 +282,7 @@ impl<'t> Turn<'t> {
         self.memory.next_letter += 1;
         let now = self.now.with_timezone(&Utc);
         let state = State::Waiting;
-        let until = None;
+        let (until, tells) = (None, Vec::new());
         self.letters.push(Letter {
             id,
             chat,
@@ -293,6 +293,7 @@ impl<'t> Turn<'t> {
             until,
             attempts: 0,
             state,
+            tells,
         });
     }
 
