@@ -939,7 +939,7 @@ bot-keep-language = भाषा: { $language }।
 bot-keep-chat = इस चैट का नंबर, { $day } से जुड़ा, ताकि आपको पहचान सकूँ।
 bot-keep-conversation = आपके पिछले संदेश का मतलब, ताकि अगला समझ सकूँ।
 bot-keep-questions = टीम के पास बाक़ी आपके सवाल: { $count }।
-bot-keep-answers = मेरे पिछले जवाबों के निशान, ताकि आप उन पर जवाब दे सकें: { $count }। 30 दिन बाद हट जाते हैं।
+bot-keep-answers = मेरे पिछले जवाबों के निशान, ताकि आप उन पर जवाब दे सकें: { $count }। 7 दिन बाद हट जाते हैं; टीम से पूछे सवालों के 30 दिन बाद।
 bot-keep-records = इन छतों पर हुए काम और देखी बातें: { $count }। वे छत की हैं, उनमें आपका नाम नहीं।
 bot-keep-how = /export से फ़ाइल मिलती है। /forget से सब हट जाता है।
 bot-forget-ask = क्या आपको भूल जाऊँ? आपका नाम, यह चैट, बातचीत और बाक़ी सवाल हट जाएँगे। छत पर हुआ काम छत के साथ रहेगा, आपके नाम के बिना। बैकअप में सात दिन तक रहता है।
@@ -1428,7 +1428,7 @@ round-left-out = छूटे: { $beds }।
 note-title = { $day } को { $who } { $site } पर आए थे।
 note-done = किया: { $what }।
 note-found = मिला: { $what }।
-note-of-beds = { $what }, { $beds }
+note-of-beds = { $what } ({ $beds })
 note-until = अगली बार आने तक आप:
 note-wait = { $bed }: { $day } से पहले कुछ न तोड़ें, छिड़काव हुआ है।
 note-wait-label = { $bed } पर छिड़काव हुआ है: लेबल पर लिखे दिन पूरे होने तक कुछ न तोड़ें।
@@ -1626,3 +1626,15 @@ move-none =
        *[net] जाली का कोई काम
     } बाक़ी नहीं, इसलिए बदलने को कुछ नहीं।
 choice-day = { $day }
+
+# A job that is told not to be moved.
+move-stays =
+    कुछ नहीं बदला। पहले जैसा: { $job ->
+        [spray] छिड़काव
+        [feed] खाद
+        [pick] तुड़ाई
+        [sow] बुआई
+        [net] जाली लगाना
+        [net-down] जाली हटाना
+       *[other] { $job }
+    }, { $beds }, { $day }। दूसरे दिन करना हो तो वह दिन लिखें।

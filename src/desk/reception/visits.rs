@@ -25,6 +25,9 @@ impl Visits {
     /// So many strangers' messages an hour in all, so that many accounts together cannot fill the day.
     pub const ALL_AN_HOUR: usize = 600;
 
+    /// More are not counted, and so not kept.
+    const MOST: usize = 2 * Self::ALL_AN_HOUR;
+
     /// Counts a message of a chat.
     pub fn next(&mut self, chat: i64, now: DateTime<Utc>) -> Welcome {
         for times in self.of.values_mut() {
@@ -34,6 +37,10 @@ impl Visits {
         }
         self.of.retain(|_, times| !times.is_empty());
         let all: usize = self.of.values().map(VecDeque::len).sum();
+        // Far too many: nothing is kept of them either.
+        if all >= Self::MOST {
+            return Welcome::Silent;
+        }
         let times = self.of.entry(chat).or_default();
         if times.len() > Self::AN_HOUR {
             return Welcome::Silent;
