@@ -309,6 +309,19 @@ fn in_a_group_it_answers_when_called() {
     let answer = api.next(group);
     assert!(answer.reply_to.is_some() && answer.buttons.is_empty());
     assert_eq!(api.sent().iter().filter(|sent| sent.chat == group).count(), 1);
+    // Of a person's own beds nothing is told where others read along, nor asked as if it could be.
+    api.says_in(group, ASHA, "@roof_test_bot what is due today");
+    api.expect(group, "write to me alone");
+    api.says_in(group, ASHA, "/round@roof_test_bot");
+    api.expect(group, "write to me alone");
+    api.says_in(group, ASHA, "@roof_test_bot thanks");
+    api.expect(group, "All right.");
+    api.says(ASHA, "नमस्ते");
+    api.expect(ASHA, "नमस्ते। छत के पानी");
+    api.says(ASHA, "Thank you!");
+    api.expect(ASHA, "All right.");
+    api.says(ASHA, "👍");
+    api.expect(ASHA, "All right.");
     assert_eq!(serving.stop().0, Some(0));
     api.nothing_wrong();
 }

@@ -119,6 +119,7 @@ fn a_round_by_taps() {
     assert!(card.text.contains("Noted today: watered"), "{}", card.text);
     let card = press(&api, RAVI, &card, "net put up");
     assert!(card.text.contains("net put up") && !card.text.contains("Due: net up"), "{}", card.text);
+    assert!(!card.text.contains("Water the chilli pot now"), "just watered: {}", card.text);
     let card = press(&api, RAVI, &card, "still wet");
     let card = press(&api, RAVI, &card, "take back");
     assert!(!card.text.contains("still wet"), "{}", card.text);
@@ -168,7 +169,7 @@ fn a_round_by_taps() {
     assert!(over.text.contains("one roof, 3 beds"), "{}", over.text);
     assert!(over.text.contains("Left out: sprouting tray, tomato bag."), "{}", over.text);
     let offer = api.expect(RAVI, "This would go to Meera");
-    for part in ["Ravi was at Roof 12 on Mon 18 May.", "picked amaranth, 250 g, east box", "Until the next visit:"] {
+    for part in ["Ravi was at Roof 12 on Mon 18 May.", "picked amaranth, 250 g (east box)", "Until the next visit:"] {
         assert!(offer.text.contains(part), "{part}: {}", offer.text);
     }
     let sent = press(&api, RAVI, &offer, "send");

@@ -1664,3 +1664,10 @@ move-stays =
         [net-down] net down
        *[other] { $job }
     }, { $beds }, { $day }. For another day, write which.
+
+# Courtesies, and groups.
+bot-words-hello = hi | hello | hey | hello there | good morning | good evening | good afternoon | namaste | namaskar
+bot-words-thanks = thanks | thank you | thanks a lot | thank you very much | many thanks | ok thanks | okay thanks | ok thank you | got it | got it thanks
+bot-greeting = Namaste. Ask about water, sowing, pests or harvest on your roof, or write what was done.
+bot-thanks = All right. Write when there is something to ask or to note.
+bot-group-alone = In a group I answer in general only. About your own beds write to me alone.

@@ -1638,3 +1638,10 @@ move-stays =
         [net-down] jaali hatana
        *[other] { $job }
     }, { $beds }, { $day }. Doosre din karna ho to woh din likhein.
+
+# Courtesies, and groups.
+bot-words-hello = namaste ji | namaste bhai | pranam | ram ram | salaam | salam | helo
+bot-words-thanks = shukriya | dhanyavaad | dhanyavad | dhanyawad | bahut shukriya | bahut dhanyavaad | theek hai shukriya | thik hai shukriya | thik h shukriya
+bot-greeting = Namaste. Chhat ke paani, buai, keedon ya tudai ke baare mein poochhein, ya jo kaam hua woh likhein.
+bot-thanks = Theek hai. Kuchh poochhna ya likhwana ho to likhein.
+bot-group-alone = Group mein main sirf aam jawab deta hoon. Apne bed ke baare mein mujhe alag se likhein.

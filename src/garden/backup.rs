@@ -103,17 +103,18 @@ fn write_body(store: &dyn Store, file: &Path, body: &Path) -> Result<usize, Back
     let (mut records, mut fault) = (0, None);
     let failed = |error: serde_json::Error| StoreError::Failed(error.to_string());
     for kind in Kind::ALL {
-        store.each(*kind, "", &mut |record| {
-            let value = serde_json::from_slice(&record.to_json().map_err(failed)?).map_err(failed)?;
-            let line = serde_json::to_string(&Line { kind: *kind, record: value }).map_err(failed)?;
-            records += 1;
-            writeln!(out, "{line}").map_err(|error| {
-                let told = StoreError::Failed(error.to_string());
-                fault = Some(error);
-                told
+        store
+            .each(*kind, "", &mut |record| {
+                let value = serde_json::from_slice(&record.to_json().map_err(failed)?).map_err(failed)?;
+                let line = serde_json::to_string(&Line { kind: *kind, record: value }).map_err(failed)?;
+                records += 1;
+                writeln!(out, "{line}").map_err(|error| {
+                    let told = StoreError::Failed(error.to_string());
+                    fault = Some(error);
+                    told
+                })
             })
-        })
-        .map_err(|error| fault.take().map_or(BackupError::Store(error), unusable))?;
+            .map_err(|error| fault.take().map_or(BackupError::Store(error), unusable))?;
     }
     out.flush().map_err(unusable)?;
     Ok(records)

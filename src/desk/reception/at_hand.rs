@@ -75,12 +75,10 @@ impl AtHand {
                     self.arrivals.remove(&update.number);
                 }
             }
-            Letter::DRAWER => {
-                match serde_json::from_value::<Letter>(filed.value.clone()) {
-                    Ok(letter) if letter.state == State::Waiting => drop(self.letters.insert(filed.key.clone(), letter)),
-                    _ => drop(self.letters.remove(&filed.key)),
-                }
-            }
+            Letter::DRAWER => match serde_json::from_value::<Letter>(filed.value.clone()) {
+                Ok(letter) if letter.state == State::Waiting => drop(self.letters.insert(filed.key.clone(), letter)),
+                _ => drop(self.letters.remove(&filed.key)),
+            },
             _ => {}
         }
     }

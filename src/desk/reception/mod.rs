@@ -15,6 +15,7 @@ mod by_hand;
 mod card;
 mod command;
 mod converse;
+mod courtesy;
 mod crew;
 mod crew_words;
 mod draft;

@@ -54,11 +54,7 @@ impl Waiting {
 const AT_ONCE: usize = 500;
 
 /// Those of a drawer that are past their use.
-fn past<S: Slip>(
-    store: &dyn Store,
-    changes: &mut Vec<Change>,
-    is_past: impl Fn(&S) -> bool,
-) -> Result<(), StoreError> {
+fn past<S: Slip>(store: &dyn Store, changes: &mut Vec<Change>, is_past: impl Fn(&S) -> bool) -> Result<(), StoreError> {
     S::each(store, &mut |slip| {
         if is_past(&slip) {
             changes.push(slip.taken_away()?);
@@ -77,7 +73,9 @@ impl Reception {
         let store = self.store.as_ref();
         let mut changes = Vec::new();
         let old = |since: DateTime<Utc>, kept: TimeDelta| now - since > kept;
-        past(store, &mut changes, |update: &Update| update.waiting.is_none() && old(update.filed, Update::KNOWN_AGAIN))?;
+        past(store, &mut changes, |update: &Update| {
+            update.waiting.is_none() && old(update.filed, Update::KNOWN_AGAIN)
+        })?;
         past(store, &mut changes, |button: &Button| old(button.made, Button::GOOD_FOR))?;
         past(store, &mut changes, |invite: &Invite| old(invite.made, Invite::GOOD_FOR))?;
         past(store, &mut changes, |sent: &Sent| old(sent.at, sent.kept()))?;

@@ -120,7 +120,12 @@ impl<'t> Turn<'t> {
                 self.say("bot-help", &[]);
                 Ok(())
             }
-            What::Text(text) if !text.starts_with('/') => self.converse(&text),
+            What::Text(text) if text.starts_with('/') => {
+                self.say("bot-group-alone", &[]);
+                Ok(())
+            }
+            What::Text(text) if self.courtesy(&text) => Ok(()),
+            What::Text(text) => self.converse(&text),
             What::Media { caption, album } => self.media(&caption, album.as_deref()),
             _ => Ok(()),
         }
@@ -144,7 +149,7 @@ impl<'t> Turn<'t> {
         if self.wishes("bot-words-me", text) {
             return self.show_kept();
         }
-        if self.crew_words(text)? || self.takes_words(text)? {
+        if self.crew_words(text)? || self.takes_words(text)? || !self.arrival.edited && self.courtesy(text) {
             return Ok(());
         }
         self.converse(text)

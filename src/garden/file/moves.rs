@@ -16,9 +16,7 @@ impl Reader<'_> {
     pub(super) fn moved(&mut self, table: &DeTable<'_>, span: Range<usize>) -> Option<()> {
         let table = Table::new("move", table, span, &KEYS, &mut self.notes);
         let bed = self.bed_of(&table);
-        for (key, expected) in
-            [("job", "\"spray\""), ("to", "\"2026-05-22\""), ("at", "\"2026-05-18T02:30:00Z\"")]
-        {
+        for (key, expected) in [("job", "\"spray\""), ("to", "\"2026-05-22\""), ("at", "\"2026-05-18T02:30:00Z\"")] {
             if !table.has(key) {
                 table.missing(key, expected, &mut self.notes);
             }

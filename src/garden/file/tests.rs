@@ -222,11 +222,7 @@ fn faults_of_moves() {
         "what = \"mustard-cake\"",
         "garden.toml:36:8: what \"mustard-cake\" of a moved feed; expected: no \"what\": only a pick or a sow is of one crop",
     );
-    case(
-        "to = \"2026-05-22\"\n",
-        "",
-        "garden.toml:33:1: this move has no to; expected: to = \"2026-05-22\"",
-    );
+    case("to = \"2026-05-22\"\n", "", "garden.toml:33:1: this move has no to; expected: to = \"2026-05-22\"");
     case(
         "by = \"meera\"",
         "by = \"mira\"",

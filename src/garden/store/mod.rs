@@ -18,8 +18,8 @@ pub use error::StoreError;
 pub use garden::Garden;
 pub use holder::note_backup;
 pub use overlay::Overlay;
-pub(super) use record::{Fingerprint, fingerprint};
 pub use record::{Change, Kind, Record};
+pub(super) use record::{Fingerprint, fingerprint};
 pub use sled::SledStore;
 
 use super::bed::Bed;

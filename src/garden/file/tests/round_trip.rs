@@ -120,8 +120,8 @@ fn job() -> impl Strategy<Value = JobDone> {
 /// A move of a picking carries its crop; of its other fields each may be missing.
 fn moved() -> impl Strategy<Value = Move> {
     let jobs = select(vec![(JobKind::Spray, None), (JobKind::Net, None), (JobKind::Pick, Some("okra"))]);
-    (jobs, day(), any::<bool>(), 0..2_000_000_000_000_u64, option::of(day())).prop_map(|((job, what), to, by, at, after)| {
-        Move {
+    (jobs, day(), any::<bool>(), 0..2_000_000_000_000_u64, option::of(day())).prop_map(
+        |((job, what), to, by, at, after)| Move {
             bed: BedId::new("roof/box").unwrap(),
             job,
             what: what.map(Into::into),
@@ -129,8 +129,8 @@ fn moved() -> impl Strategy<Value = Move> {
             by: by.then(|| PersonId::new("meera").unwrap()),
             at: DateTime::from_timestamp_millis(i64::try_from(at).unwrap()).unwrap(),
             after,
-        }
-    })
+        },
+    )
 }
 
 fn garden() -> impl Strategy<Value = Garden> {
