@@ -73,7 +73,11 @@ water-rhythm =
         [twice] About { $turn } each morning and { $turn } each evening for the { $bed } ({ $week } over the week).
        *[thrice] About { $turn } three times a day for the { $bed }: early morning, noon in the shade, evening ({ $week } over the week).
     }
-water-more-beds = And { $count } more beds; ask for one by name.
+water-more-beds =
+    { $count ->
+        [1] And one more bed; ask for it by name.
+       *[other] And { $count } more beds; ask for one by name.
+    }
 water-all-beds = All of them together: { $day } a day.
 water-reason =
     It loses { $loss } a day { $air ->
@@ -942,7 +946,7 @@ bot-keep-language = Language: { $language }.
 bot-keep-chat = The number of this chat, linked since { $day }, so that I know you.
 bot-keep-conversation = What your last message meant, to understand the next one.
 bot-keep-questions = Questions of yours that wait for the crew: { $count }.
-bot-keep-answers = Marks of my last answers, so that you can reply to them: { $count }. They go after 30 days.
+bot-keep-answers = Marks of my last answers, so that you can reply to them: { $count }. They go after 7 days; questions to the crew after 30.
 bot-keep-records = Work and looks on these roofs: { $count }. They belong to the roof and do not name you.
 bot-keep-how = /export sends it as a file. /forget removes it.
 bot-forget-ask = Shall I forget you? Your name, this chat, your conversation and your waiting questions go. What was done on the roof stays with the roof, without your name. Backups still hold it for up to seven days.
@@ -1446,7 +1450,7 @@ round-left-out = Left out: { $beds }.
 note-title = { $who } was at { $site } on { $day }.
 note-done = Done: { $what }.
 note-found = Found: { $what }.
-note-of-beds = { $what }, { $beds }
+note-of-beds = { $what } ({ $beds })
 note-until = Until the next visit:
 note-wait = Pick nothing from the { $bed } before { $day }: it was sprayed.
 note-wait-label = The { $bed } was sprayed: pick nothing from it until the wait on the label is over.
@@ -1648,3 +1652,22 @@ move-none =
        *[net] work on a net
     } is due in the next { $days } days, so there is nothing to move.
 choice-day = { $day }
+
+# A job that is told not to be moved.
+move-stays =
+    Nothing moved. As planned: { $job ->
+        [spray] spray
+        [feed] feed
+        [pick] picking
+        [sow] sowing
+        [net] net up
+        [net-down] net down
+       *[other] { $job }
+    }, { $beds }, { $day }. For another day, write which.
+
+# Courtesies, and groups.
+bot-words-hello = hi | hello | hey | hello there | good morning | good evening | good afternoon | namaste | namaskar
+bot-words-thanks = thanks | thank you | thanks a lot | thank you very much | many thanks | ok thanks | okay thanks | ok thank you | got it | got it thanks
+bot-greeting = Namaste. Ask about water, sowing, pests or harvest on your roof, or write what was done.
+bot-thanks = All right. Write when there is something to ask or to note.
+bot-group-alone = In a group I answer in general only. About your own beds write to me alone.

@@ -939,7 +939,7 @@ bot-keep-language = Bhasha: { $language }.
 bot-keep-chat = Is chat ka number, { $day } se juda, taaki aapko pehchaan sakoon.
 bot-keep-conversation = Aapke pichhle message ka matlab, taaki agla samajh sakoon.
 bot-keep-questions = Team ke paas baaki aapke sawaal: { $count }.
-bot-keep-answers = Mere pichhle jawabon ke nishaan, taaki aap un par reply kar sakein: { $count }. 30 din baad hat jaate hain.
+bot-keep-answers = Mere pichhle jawabon ke nishaan, taaki aap un par reply kar sakein: { $count }. 7 din baad hat jaate hain; team se poochhe sawaalon ke 30 din baad.
 bot-keep-records = In chhaton par hue kaam aur dekhi baatein: { $count }. Woh chhat ki hain, unmein aapka naam nahi.
 bot-keep-how = /export se file milti hai. /forget se sab hat jaata hai.
 bot-forget-ask = Kya aapko bhool jaoon? Aapka naam, yeh chat, baatcheet aur baaki sawaal hat jayenge. Chhat par hua kaam chhat ke saath rahega, aapke naam ke bina. Backup mein saat din tak rehta hai.
@@ -1428,7 +1428,7 @@ round-left-out = Chhoote: { $beds }.
 note-title = { $day } ko { $who } { $site } par aaye the.
 note-done = Kiya: { $what }.
 note-found = Mila: { $what }.
-note-of-beds = { $what }, { $beds }
+note-of-beds = { $what } ({ $beds })
 note-until = Agli baar aane tak aap:
 note-wait = { $bed }: { $day } se pehle kuchh na todein, spray hua hai.
 note-wait-label = { $bed } par spray hua hai: label par likhe din poore hone tak kuchh na todein.
@@ -1626,3 +1626,22 @@ move-none =
        *[net] jaali ka koi kaam
     } baaki nahi, isliye badalne ko kuchh nahi.
 choice-day = { $day }
+
+# A job that is told not to be moved.
+move-stays =
+    Kuchh nahi badla. Pehle jaisa: { $job ->
+        [spray] spray
+        [feed] khaad
+        [pick] tudai
+        [sow] buai
+        [net] jaali lagana
+        [net-down] jaali hatana
+       *[other] { $job }
+    }, { $beds }, { $day }. Doosre din karna ho to woh din likhein.
+
+# Courtesies, and groups.
+bot-words-hello = namaste ji | namaste bhai | pranam | ram ram | salaam | salam | helo
+bot-words-thanks = shukriya | dhanyavaad | dhanyavad | dhanyawad | bahut shukriya | bahut dhanyavaad | theek hai shukriya | thik hai shukriya | thik h shukriya
+bot-greeting = Namaste. Chhat ke paani, buai, keedon ya tudai ke baare mein poochhein, ya jo kaam hua woh likhein.
+bot-thanks = Theek hai. Kuchh poochhna ya likhwana ho to likhein.
+bot-group-alone = Group mein main sirf aam jawab deta hoon. Apne bed ke baare mein mujhe alag se likhein.

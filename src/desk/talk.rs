@@ -39,7 +39,7 @@ pub struct Desk<'a> {
 }
 
 /// A conversation is forgotten after this long.
-const REMEMBERED: TimeDelta = TimeDelta::hours(24);
+pub const REMEMBERED: TimeDelta = TimeDelta::hours(24);
 
 impl<'a> Desk<'a> {
     /// A forecast that is given fixes the weather; without one it is the store's.

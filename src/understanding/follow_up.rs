@@ -30,7 +30,7 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
         } else {
             now.did = now.did.or(before.did);
             now.saw = now.saw.or(before.saw);
-            now.put_off = now.put_off.or(before.put_off);
+            now.put_off = now.put_off.or(before.put_off).filter(|_| !now.not_to_move);
             // "In the east box" after a sowing told: what was sown stays what it was.
             if before.kind == Kind::Record && now.crops.is_empty() {
                 now.crops.clone_from(&before.crops);
@@ -128,7 +128,9 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool) -> Option<Read
 pub fn undone(now: &Reading, before: &Reading, undoes: bool) -> Option<Reading> {
     let told = before.kind == Kind::Record
         && (before.did.is_some() || before.saw.is_some() || before.new_bed || before.put_off.is_some());
-    (undoes && told && !before.undo && !now.asks).then(|| Reading {
+    // "No, don't move it" after a move: that move.
+    let unmoved = now.not_to_move && now.jobs.is_empty() && before.put_off.is_some();
+    ((undoes || unmoved) && told && !before.undo && !now.asks).then(|| Reading {
         undo: true,
         follow_up: true,
         language: now.language,

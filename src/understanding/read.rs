@@ -368,6 +368,8 @@ impl Found {
             temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
             did: self.did,
             put_off: self.put_off(text),
+            stays: self.stays(text),
+            not_to_move: self.told.iter().any(|hit| hit.meaning == Told::Move) && self.says_not(),
             jobs: self.jobs(),
             new_bed: self.is_new_bed(),
             one_more: self.told.iter().any(|hit| hit.meaning == Told::NewBed),

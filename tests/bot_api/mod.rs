@@ -3,6 +3,7 @@
 #![allow(dead_code, unused_imports, reason = "each test uses a part of it")]
 
 mod checks;
+mod clock;
 pub mod crew;
 mod http;
 mod people;
@@ -10,6 +11,7 @@ mod server;
 mod typed;
 mod webhook;
 
+pub use clock::Clock;
 pub use server::{BotApi, Call, Fault, Sent};
 pub use webhook::post;
 

@@ -1,6 +1,7 @@
 //! Alerts that go out with the day's letter: each event once, again only when it has become worse.
 
 use super::Reception;
+use super::letter::Tells;
 use crate::answering::{Answer, Facts, alerts_told, called};
 use crate::garden::{Change, SiteId, Slip, StoreError};
 use crate::planning::alerts::Alert;
@@ -25,13 +26,18 @@ pub struct Alerted {
 impl Slip for Alerted {
     const DRAWER: &'static str = "alerts";
     fn key(&self) -> String {
-        format!("{}|{}", self.chat, self.event)
+        Self::key_of(self.chat, &self.event)
     }
 }
 
 impl Alerted {
     /// A season's alert is not told again in the same season.
     pub const KEPT: TimeDelta = TimeDelta::days(200);
+
+    #[must_use]
+    pub fn key_of(chat: i64, event: &str) -> String {
+        format!("{chat}|{event}")
+    }
 
     /// Whether it was told to this chat.
     #[must_use]
@@ -45,6 +51,8 @@ impl Alerted {
 pub struct AlertLetter {
     pub text: Option<String>,
     pub changes: Vec<Change>,
+    /// The events that the text tells, and what was noted of each before.
+    pub tells: Vec<Tells>,
 }
 
 impl AlertLetter {
@@ -73,18 +81,22 @@ impl Reception {
         (here, language): (DateTime<FixedOffset>, Language),
     ) -> Result<AlertLetter, StoreError> {
         let told = Alerted::beginning(self.store.as_ref(), &format!("{chat}|"))?;
-        let (mut all, mut changes) = (Vec::new(), Vec::new());
+        let (mut all, mut changes, mut tells) = (Vec::new(), Vec::new(), Vec::new());
         for alert in facts.sites.iter().filter_map(|site| alerts.get(&site.site.id)).flatten() {
             let (new, slip) = noted_of(alert, chat, &told, here.with_timezone(&Utc));
+            if new {
+                let before = told.iter().find(|told| told.event == slip.event).cloned().map(Box::new);
+                tells.push(Tells::Alert { event: slip.event.clone(), before });
+                all.push(alert.clone());
+            }
             changes.push(slip.put()?);
-            all.extend(new.then(|| alert.clone()));
         }
         let text = (!all.is_empty()).then(|| {
             let answer = Answer { called: called(facts), ..alerts_told(&all, facts) };
             let manner = Manner { language, devanagari_digits: false, why: false, short: false };
             reply(&answer, &self.house.known, self.house.phrases(language), manner).text
         });
-        Ok(AlertLetter { text, changes })
+        Ok(AlertLetter { text, changes, tells })
     }
 }
 

@@ -3,9 +3,9 @@
 //! the letter that tells it, and taken back where that letter could not be brought in time.
 
 use super::Reception;
-use super::alerts::AlertLetter;
+use super::alerts::{AlertLetter, Alerted};
 use super::card::Card;
-use super::letter::{Content, Follow, Letter, State, pieces};
+use super::letter::{Content, Follow, Letter, State, Tells, pieces};
 use super::task::{Task, buttons};
 use super::turn::language_of;
 use crate::answering::reminder::{SitePlan, items, plan, told};
@@ -197,6 +197,14 @@ impl Reception {
             let awaiting = Awaiting { card, person, here, word, until };
             let told = store.filed(Digested::DRAWER, &awaiting.digested(now).key())?.is_some();
             let memory = self.memory();
+            // What a letter tells that is late and not given up yet may be told or not: the next word waits for that.
+            let lapses = |letter: &Letter| {
+                let here = letter.chat == awaiting.card.chat && letter.state == State::Waiting;
+                here && letter.is_late(now) && !letter.has_lapsed(now)
+            };
+            if memory.at_hand.letters().any(lapses) {
+                continue;
+            }
             let looked = memory.looked.get(&awaiting.card.chat) == Some(&(here.date_naive(), memory.state));
             if !(told || word == Word::Morning && looked) {
                 all.push(awaiting);
@@ -215,21 +223,23 @@ impl Reception {
         now: DateTime<Utc>,
     ) -> Result<(Vec<Change>, bool), StoreError> {
         let chat = awaiting.card.chat;
-        let known = Reminded::of_chat(self.store.as_ref(), chat)?;
+        let slips = Reminded::beginning(self.store.as_ref(), &format!("{chat}|"))?;
+        let known: BTreeMap<JobName, Reminded> = slips.into_iter().map(|slip| (slip.name.clone(), slip)).collect();
+        let last = |name: &JobName| known.get(name).map(|slip| &slip.told);
         let mut remembered: Vec<(JobName, ToldLast)> = Vec::new();
         let (mut jobs, mut waters) = (Vec::new(), Vec::new());
         for site in &facts.sites {
             let Some(plan) = plans.jobs.get(&(site.site.id.clone(), awaiting.word)) else { continue };
             for due in &plan.jobs {
                 let name = JobName::of(due);
-                if let Some(news) = news(due, plan.day, known.get(&name), awaiting.word) {
+                if let Some(news) = news(due, plan.day, last(&name), awaiting.word) {
                     remembered.push((name, told_now(due, news)));
                     jobs.push((due.clone(), news));
                 }
             }
             for bed in &plan.waters {
                 let name = JobName::watering(bed.bed.clone());
-                let Some((change, told)) = bed.change(known.get(&name)) else { continue };
+                let Some((change, told)) = bed.change(last(&name)) else { continue };
                 remembered.push((name, told));
                 waters.extend(change);
             }
@@ -252,12 +262,14 @@ impl Reception {
         }
         if any {
             let tasks = items.iter().filter_map(Task::of).collect();
-            let names = remembered.iter().map(|(name, _)| name.clone()).collect();
+            let before = |name: &JobName| known.get(name).cloned().map(Box::new);
+            let mut tells = std::mem::take(&mut warned.tells);
+            tells.extend(remembered.iter().map(|(name, _)| Tells::Job { name: name.clone(), before: before(name) }));
             changes.extend(self.letters(
                 awaiting,
                 (&warned, jobs_told.then_some(&answer)),
                 tasks,
-                names,
+                &tells,
                 letter,
                 now,
             )?);
@@ -274,7 +286,7 @@ impl Reception {
         awaiting: &Awaiting,
         (warned, answer): (&AlertLetter, Option<&Answer>),
         tasks: Vec<Task>,
-        names: Vec<JobName>,
+        tells: &[Tells],
         next: &mut u64,
         now: DateTime<Utc>,
     ) -> Result<Vec<Change>, StoreError> {
@@ -290,15 +302,20 @@ impl Reception {
             (slip, labels) = buttons(tasks, chat, phrases, now)?;
             changes.push(slip.put()?);
         }
+        let job = |tells: &Tells| if let Tells::Job { name, .. } = tells { Some(name.clone()) } else { None };
+        let names: Vec<JobName> = tells.iter().filter_map(job).collect();
         let all = pieces(&text);
         let last = all.len().saturating_sub(1);
         for (place, text) in all.into_iter().enumerate() {
             let buttons = if place == last { labels.clone() } else { Vec::new() };
             let follow = (place == last).then(|| Follow::Reminder(names.clone()));
+            // A letter of several pieces has told nothing for sure before all of them are there.
+            let tells = tells.to_vec();
             let content = Content::Text { text, buttons, reply_to: None };
             let (id, state, until) = (*next, State::Waiting, Some(awaiting.until));
             *next += 1;
-            let letter = Letter { id, chat, content, follow, written: now, not_before: now, until, attempts: 0, state };
+            let (written, not_before, attempts) = (now, now, 0);
+            let letter = Letter { id, chat, content, follow, written, not_before, until, attempts, state, tells };
             changes.push(letter.put()?);
         }
         Ok(changes)
@@ -328,15 +345,25 @@ impl Reception {
     }
 }
 
-/// The changes that make what a letter told untold again; none for a letter that reminds of nothing.
+/// The changes that make what a letter told untold again: what was noted before it is put back. None for a letter that
+/// reminds of nothing.
 pub fn untold(store: &dyn Store, letter: &Letter) -> Result<Vec<Change>, StoreError> {
-    let Some(Follow::Reminder(names)) = &letter.follow else { return Ok(Vec::new()) };
     let mut changes = Vec::new();
-    for name in names {
-        let slip = Reminded::find(store, &Reminded::key_of(letter.chat, name))?;
+    for tells in &letter.tells {
         // What was told by a later letter stays told.
-        if let Some(slip) = slip.filter(|slip| slip.at <= letter.written) {
-            changes.push(slip.taken_away()?);
+        match tells {
+            Tells::Job { name, before } => {
+                let slip = Reminded::find(store, &Reminded::key_of(letter.chat, name))?;
+                if let Some(slip) = slip.filter(|slip| slip.at <= letter.written) {
+                    changes.push(before.as_ref().map_or_else(|| slip.taken_away(), |before| before.put())?);
+                }
+            }
+            Tells::Alert { event, before } => {
+                let slip = Alerted::find(store, &Alerted::key_of(letter.chat, event))?;
+                if let Some(slip) = slip.filter(|slip| slip.at <= letter.written) {
+                    changes.push(before.as_ref().map_or_else(|| slip.taken_away(), |before| before.put())?);
+                }
+            }
         }
     }
     Ok(changes)

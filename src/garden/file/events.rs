@@ -136,7 +136,7 @@ impl Reader<'_> {
     }
 
     /// The bed that is named, as `site/bed`, or by its own id where only one site has it.
-    fn bed_of(&mut self, table: &Table<'_>) -> Option<BedId> {
+    pub(super) fn bed_of(&mut self, table: &Table<'_>) -> Option<BedId> {
         if !table.has("bed") {
             table.missing("bed", "\"roof-12/east-box\"", &mut self.notes);
         }

@@ -19,8 +19,8 @@ pub use error::StoreError;
 pub use garden::Garden;
 pub use holder::note_backup;
 pub use overlay::Overlay;
-pub(super) use record::fingerprint;
 pub use record::{Change, Kind, Record};
+pub(super) use record::{Fingerprint, fingerprint};
 pub use sled::SledStore;
 pub use stamps::Stamp;
 
@@ -47,6 +47,16 @@ pub trait Store: Send + Sync {
 
     /// The records whose keys begin with `prefix`, in the order of their keys; all for an empty one.
     fn records(&self, kind: Kind, prefix: &str) -> Result<Vec<Record>, StoreError>;
+
+    /// The same one after the other, for what may be too much to hold at once.
+    fn each(
+        &self,
+        kind: Kind,
+        prefix: &str,
+        work: &mut dyn FnMut(Record) -> Result<(), StoreError>,
+    ) -> Result<(), StoreError> {
+        self.records(kind, prefix)?.into_iter().try_for_each(work)
+    }
 
     /// Makes all of the changes or none; returns only when they would survive a crash.
     fn write(&self, changes: Vec<Change>) -> Result<(), StoreError>;

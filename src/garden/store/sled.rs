@@ -111,6 +111,19 @@ impl Store for SledStore {
         Some(self.stamps.of(&format!("{drawer}|{key}")))
     }
 
+    fn each(
+        &self,
+        kind: Kind,
+        prefix: &str,
+        work: &mut dyn FnMut(Record) -> Result<(), StoreError>,
+    ) -> Result<(), StoreError> {
+        for pair in self.trees.of(kind)?.scan_prefix(prefix) {
+            let (key, value) = pair.map_err(failed)?;
+            work(self.decode(kind, &key, &value)?)?;
+        }
+        Ok(())
+    }
+
     fn write(&self, changes: Vec<Change>) -> Result<(), StoreError> {
         self.writer.as_ref().ok_or(StoreError::Closed)?.write(&changes)
     }

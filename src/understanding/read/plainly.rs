@@ -1,7 +1,7 @@
 //! What a message tells without weighing its words: days away, work done, a new bed, a correction.
 
 use super::{Found, Hit, Reader, Told};
-use crate::garden::JobKind;
+use crate::garden::{JobKind, Move};
 use crate::knowledge::{Aspect, DayWord, Kind, Point, TimeUnit};
 use crate::quantity::Unit;
 use crate::script::Text;
@@ -113,9 +113,23 @@ impl Found {
     /// A job that is to be done on another day: "move the spray to friday", "spray kal karenge". Who says that a job is
     /// going to be done must name its day; who asks, or says that it is not, moves nothing.
     pub(super) fn put_off(&self, text: &Text) -> Option<JobKind> {
+        self.speaks_of_moving(text).filter(|_| !self.says_not())
+    }
+
+    /// A job that is not to be moved, or not to be done on a day: "don't move the spray", "kal spray nahi karenge". Of
+    /// several jobs it is not told which.
+    pub(super) fn stays(&self, text: &Text) -> Option<JobKind> {
+        self.speaks_of_moving(text).filter(|_| self.says_not() && self.jobs().len() < 2)
+    }
+
+    pub(super) fn says_not(&self) -> bool {
+        self.told.iter().any(|hit| hit.meaning == Told::Not)
+    }
+
+    /// The job whose day is spoken of as changed or not, told and not asked.
+    fn speaks_of_moving(&self, text: &Text) -> Option<JobKind> {
         /// A message of so few tokens is about the move alone: its day is asked back.
         const BARE: usize = 6;
-        const MOVABLE: [JobKind; 5] = [JobKind::Spray, JobKind::Feed, JobKind::Net, JobKind::Pick, JobKind::Sow];
         let says = |what: &Told| self.told.iter().any(|hit| hit.meaning == *what);
         // "Can you move …?" and "will spray" hold a word that asks, and ask nothing.
         let steers = |hit: &&Hit<Told>| matches!(hit.meaning, Told::Move | Told::Will);
@@ -126,18 +140,17 @@ impl Found {
         let (polite, asked): (Vec<&Hit<Told>>, Vec<&Hit<Told>>) =
             self.told.iter().filter(|hit| hit.meaning == Told::Question).partition(|hit| within(hit));
         let asks = !asked.is_empty() || text.original.contains('?') && polite.is_empty();
-        let job = MOVABLE.into_iter().find(|job| says(&Told::Thing(*job)))?;
+        let job = Move::JOBS.into_iter().find(|job| says(&Told::Thing(*job)))?;
         let day = !self.days.is_empty();
         let moves = says(&Told::Move) && (day || self.for_days().is_some() || text.tokens.len() <= BARE);
         let will = says(&Told::Will) && day;
-        let told = (moves || will) && !asks && self.did.is_none() && !says(&Told::Not);
-        told.then_some(job)
+        ((moves || will) && !asks && self.did.is_none()).then_some(job)
     }
 
     fn about_a_move(&self, text: &Text) -> Option<(Kind, f64)> {
         /// A job, a word for moving and a day leave little else (judgement).
         const SURE: f64 = 0.85;
-        self.put_off(text).map(|_| (Kind::Record, SURE))
+        self.put_off(text).or_else(|| self.stays(text)).map(|_| (Kind::Record, SURE))
     }
 
     /// What can be told without weighing words.
