@@ -186,6 +186,7 @@ fn case(reading: &Reading, facts: &Facts<'_>) -> Case {
     Case {
         seen: reading.signs.clone(),
         not_seen: reading.denied.clone(),
+        like: reading.like.iter().cloned().collect(),
         crops,
         on_tray: reading.microgreen || reading.bed_kind == Some(BedKind::Tray),
         named: reading.troubles.clone(),
