@@ -27,6 +27,8 @@ struct Roles {
     says: Vec<usize>,
     of: Vec<usize>,
     only_if: Vec<usize>,
+    /// Words that stand for a person in an English text only.
+    english: Vec<usize>,
 }
 
 #[derive(Debug, Clone)]
@@ -70,12 +72,13 @@ impl EmergencyBook {
             names.split('|').filter_map(at).collect()
         };
         book.roles = Roles {
-            someone: numbers("child|person|pet|self"),
+            someone: numbers("child|person|pet|self|i"),
             eye: numbers("eye"),
             thing: numbers("thing"),
             says: numbers("says"),
             of: numbers("of"),
             only_if: numbers("if"),
+            english: numbers("i"),
         };
         book.told = harm
             .told
@@ -128,6 +131,9 @@ impl EmergencyBook {
             .enumerate()
             .map(|(position, token)| {
                 let mut classes = self.classes(token);
+                if text.language != Language::En {
+                    classes.retain(|class| !self.roles.english.contains(class));
+                }
                 if crops.contains(&position) {
                     classes.extend(&self.roles.thing);
                 }

@@ -152,7 +152,8 @@ impl Found {
             |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
         let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
         let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
-        let Described { seen: signs, denied, like } = reader.gazetteer.signs(text, &parts_named(&names, reader.known));
+        let Described { seen: signs, denied, like, tells } = reader.gazetteer.signs(text, &parts_named(&names, reader.known));
+        if std::env::var("DBG").is_ok() { eprintln!("DBG\t{}\t{}\t{:?}\t{:?}\t{:.2}\t{}", text.original.replace("\n"," "), signs.join(","), like.first().map(|l| l.0.clone()), did, tells, like.first().map_or(0.0,|l| l.1)); }
         let on_plant = signs.iter().any(|id| reader.known.signs.get(id).is_some_and(|sign| sign.part != Part::Mix));
         Self { names, told, quantities, days, signs, denied, like, on_plant, asks, did, sprays, feeds }
     }

@@ -34,6 +34,8 @@ pub struct Described {
     pub denied: Vec<String>,
     /// How far it is like each trouble, 0 to 1; those that it is like at all, likest first.
     pub like: Vec<(String, f64)>,
+    /// How much its words tell of the trouble that it is likest, in nats.
+    pub tells: f64,
 }
 
 /// What one word means in a description.
@@ -79,7 +81,10 @@ impl SignBook {
                 }
             }
         }
-        book.likeness = Likeness::of(known, &|text, language| book.words_of(text, language));
+        let everyday = |meaning: &Meaning| matches!(meaning, Meaning::Word(word) if known.ordinary.sounds_like(word));
+        book.likeness = Likeness::of(known, &|text, language| {
+            book.words_of(text, language).into_iter().filter(|meaning| !everyday(meaning)).collect()
+        });
         book
     }
 
@@ -246,7 +251,8 @@ impl SignBook {
         };
         let words: Vec<&[Meaning]> =
             told.iter().filter(|said| !said.denied).map(|said| said.meanings.as_slice()).collect();
-        Described { seen: those(false), denied: those(true), like: self.likeness.to(&words) }
+        let (like, tells) = self.likeness.to(&words);
+        Described { seen: those(false), denied: those(true), like, tells }
     }
 }
 
