@@ -75,6 +75,15 @@ pub struct Talk {
     pub will: Names,
     #[serde(default)]
     pub not: Names,
+    /// Things of the house, the kitchen or the town: not ours where nothing of a garden is named beside them.
+    #[serde(default)]
+    pub elsewhere: Names,
+    /// Whether a saying is true is asked.
+    #[serde(default)]
+    pub hearsay: Names,
+    /// Something ails a plant, and it is not said what.
+    #[serde(default)]
+    pub ails: Names,
     /// The mix of a bed has gone down.
     #[serde(default)]
     pub sunk: Names,

@@ -76,6 +76,12 @@ pub enum Told {
     /// A job is going to be done.
     Will,
     Not,
+    /// A thing of the house, the kitchen or the town.
+    Elsewhere,
+    /// Whether a saying is true is asked.
+    Hearsay,
+    /// Something ails a plant, and it is not said what.
+    Ails,
 }
 
 /// Names and steering words of the knowledge base.
@@ -239,7 +245,10 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for speak in &talk.speak {
         told.add(&speak.words, &Told::Speak(speak.language));
     }
-    let lists: [(&Names, Told); 27] = [
+    let lists: [(&Names, Told); 30] = [
+        (&talk.elsewhere, Told::Elsewhere),
+        (&talk.hearsay, Told::Hearsay),
+        (&talk.ails, Told::Ails),
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),

@@ -68,9 +68,8 @@ impl Likeness {
         book
     }
 
-    /// The troubles that these words are like, likest first: the share of what they tell that speaks for it; and how
-    /// much is told of the likest, in nats.
-    pub(super) fn to(&self, words: &[&[Meaning]]) -> (Vec<(String, f64)>, f64) {
+    /// The troubles that these words are like, likest first: the share of what they tell that speaks for it.
+    pub(super) fn to(&self, words: &[&[Meaning]]) -> Vec<(String, f64)> {
         // A word may have several meanings, and is said once.
         let mut said: Vec<(&[Meaning], f64)> = Vec::new();
         for meanings in words {
@@ -82,7 +81,7 @@ impl Likeness {
         }
         let all: f64 = said.iter().map(|(_, tells)| tells).sum();
         if all <= 0.0 {
-            return (Vec::new(), 0.0);
+            return Vec::new();
         }
         let mut like: Vec<(String, f64)> = self
             .troubles
@@ -97,7 +96,6 @@ impl Likeness {
             .filter(|(_, share)| *share > 0.0)
             .collect();
         like.sort_by(|a, b| b.1.total_cmp(&a.1).then_with(|| a.0.cmp(&b.0)));
-        let tells = like.first().map_or(0.0, |(_, share)| share * all);
-        (like, tells)
+        like
     }
 }

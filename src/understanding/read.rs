@@ -5,6 +5,7 @@ mod classed;
 mod deeds;
 mod leaning;
 mod plainly;
+mod seen;
 mod sky;
 mod words;
 
@@ -52,7 +53,8 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
     let found = Found::of(&text, reader, asker, today);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
-    let (kind, sureness) = found.plainly(&text, reader).unwrap_or((verdict.kind, verdict.sureness));
+    let plainly = found.plainly(&text, reader).or_else(|| found.vaguely(verdict.kind, verdict.sureness));
+    let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
     let mut reading = Reading { sky: found.sky(&text, today), ..found.reading(&text, reader, kind, sureness) };
     if let Some(before) = &asker.before {
         if let Some(chosen) = found.chosen(&text, &reading, before) {
@@ -152,8 +154,7 @@ impl Found {
             |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
         let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
         let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
-        let Described { seen: signs, denied, like, tells } = reader.gazetteer.signs(text, &parts_named(&names, reader.known));
-        if std::env::var("DBG").is_ok() { eprintln!("DBG\t{}\t{}\t{:?}\t{:?}\t{:.2}\t{}", text.original.replace("\n"," "), signs.join(","), like.first().map(|l| l.0.clone()), did, tells, like.first().map_or(0.0,|l| l.1)); }
+        let Described { seen: signs, denied, like } = reader.gazetteer.signs(text, &parts_named(&names, reader.known));
         let on_plant = signs.iter().any(|id| reader.known.signs.get(id).is_some_and(|sign| sign.part != Part::Mix));
         Self { names, told, quantities, days, signs, denied, like, on_plant, asks, did, sprays, feeds }
     }

@@ -34,8 +34,6 @@ pub struct Described {
     pub denied: Vec<String>,
     /// How far it is like each trouble, 0 to 1; those that it is like at all, likest first.
     pub like: Vec<(String, f64)>,
-    /// How much its words tell of the trouble that it is likest, in nats.
-    pub tells: f64,
 }
 
 /// What one word means in a description.
@@ -251,8 +249,7 @@ impl SignBook {
         };
         let words: Vec<&[Meaning]> =
             told.iter().filter(|said| !said.denied).map(|said| said.meanings.as_slice()).collect();
-        let (like, tells) = self.likeness.to(&words);
-        Described { seen: those(false), denied: those(true), like, tells }
+        Described { seen: those(false), denied: those(true), like: self.likeness.to(&words) }
     }
 }
 
