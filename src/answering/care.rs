@@ -54,7 +54,7 @@ pub fn instead<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Articl
 
 /// What a message about harm to someone is near to, whatever else it asks: it is told before any figure.
 pub fn of_harm<'a>(facts: &'a Facts<'_>) -> Option<&'a Article> {
-    const ON_HARM: [&str; 2] = ["eating-raw-shoots", "pets-and-plants"];
+    const ON_HARM: [&str; 3] = ["eating-raw-shoots", "pets-and-plants", "poisonous-leaves-in-beds"];
     /// Nearer than for other articles, since it takes the place of another answer.
     const VERY_NEAR: f64 = 14.0;
     let near = facts.articles.first().is_some_and(|found| found.score >= VERY_NEAR);

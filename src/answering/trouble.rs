@@ -16,6 +16,8 @@ use serde_json::json;
 /// A cause this likely is told without a further question (judgement); a less likely one where it is so many times
 /// likelier than the next.
 const LIKELY: [(f64, f64); 3] = [(0.5, 1.0), (0.3, 1.3), (LEAST, 1.8)];
+/// A cause as likely as this by its description, though no sign was told (judgement).
+const ALIKE: f64 = 0.3;
 /// Less than this is not told as a cause at all once questions are at an end (judgement).
 const LEAST: f64 = 0.2;
 /// A second cause this likely is named beside the first.
@@ -36,7 +38,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if reading.none_of_these {
         return Answer { figures: listed(&all), ..not_known() };
     }
-    let described = !case.seen.is_empty() || !case.named.is_empty();
+    let alike = all.first().is_some_and(|cause| cause.weight >= ALIKE && !case.like.is_empty());
+    let described = alike || !case.seen.is_empty() || !case.named.is_empty();
     let Some(first) = all.first().filter(|_| described || reading.asked < QUESTIONS) else { return not_known() };
     let next = all.get(1).map_or(0.0, |cause| cause.weight);
     let clear = LIKELY.iter().any(|(least, ahead)| first.weight >= *least && first.weight >= next * ahead);
@@ -186,6 +189,7 @@ fn case(reading: &Reading, facts: &Facts<'_>) -> Case {
     Case {
         seen: reading.signs.clone(),
         not_seen: reading.denied.clone(),
+        like: reading.like.iter().cloned().collect(),
         crops,
         on_tray: reading.microgreen || reading.bed_kind == Some(BedKind::Tray),
         named: reading.troubles.clone(),

@@ -19,6 +19,9 @@ pub struct Looks {
 #[serde(deny_unknown_fields)]
 pub struct LookWords {
     pub look: String,
+    /// One searches for it, and may say that it is not there.
+    #[serde(default)]
+    pub sought: bool,
     pub words: Names,
 }
 

@@ -16,6 +16,7 @@ mod habit;
 mod index;
 mod kept;
 mod lexicon;
+mod harm;
 mod looks;
 mod material;
 mod meanings;
@@ -47,6 +48,7 @@ pub use fact::{Fact, SourceRef};
 pub use files::{Files, Unreadable};
 pub use index::{Found, Index, IndexFault, class_word};
 pub use lexicon::Lexicon;
+pub use harm::{Emergency, Harm, HarmTold, HarmWords};
 pub use looks::{LookWords, Looks};
 pub use material::{FeedUse, Material, MaterialKind, SprayUse};
 pub use meanings::{MEANING, Meanings, Slips};
@@ -60,7 +62,7 @@ pub use refused::RefusedShoot;
 pub use sign::{Part, Symptom};
 pub use source::{Source, Worth};
 pub use talk::{
-    Aspect, BedWords, Emergency, EmergencyWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords,
+    Aspect, BedWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords,
     SunWords, Talk,
 };
 pub use trouble::{Evidence, Often, Remedy, Spell, Trouble, TroubleKind};
@@ -86,6 +88,7 @@ pub struct Knowledge {
     pub words: Words,
     pub talk: Talk,
     pub looks: Looks,
+    pub harm: Harm,
     pub ordinary: Ordinary,
     pub meanings: Meanings,
     /// The Fluent files of phrases, one a language, as text: `wording` reads them.
@@ -130,6 +133,7 @@ impl Knowledge {
                 ordinary: ordinary::read(files, &mut problems),
                 meanings: meanings::read(files, &mut problems),
                 looks: looks::read(files, &mut problems),
+                harm: harm::read(files, &mut problems),
                 phrases: files.phrases(&mut problems),
                 ..Self::default()
             };

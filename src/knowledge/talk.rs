@@ -33,9 +33,6 @@ pub struct Talk {
     pub not_ours: Names,
     #[serde(default)]
     pub undo: Names,
-    /// Someone is hurt or may be.
-    #[serde(default)]
-    pub emergencies: Vec<EmergencyWords>,
     #[serde(default)]
     pub correction: Names,
     #[serde(default)]
@@ -78,6 +75,15 @@ pub struct Talk {
     pub will: Names,
     #[serde(default)]
     pub not: Names,
+    /// Things of the house, the kitchen or the town: not ours where nothing of a garden is named beside them.
+    #[serde(default)]
+    pub elsewhere: Names,
+    /// Whether a saying is true is asked.
+    #[serde(default)]
+    pub hearsay: Names,
+    /// Something ails a plant, and it is not said what.
+    #[serde(default)]
+    pub ails: Names,
     /// The mix of a bed has gone down.
     #[serde(default)]
     pub sunk: Names,
@@ -171,26 +177,6 @@ pub enum Aspect {
     Hose,
     /// Salt, and washing it out.
     Salt,
-}
-
-/// How people say that someone is hurt.
-#[derive(Debug, Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct EmergencyWords {
-    pub what: Emergency,
-    pub words: Names,
-}
-
-/// What happened to someone.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Emergency {
-    /// Something that may be poison went into the mouth.
-    Swallowed,
-    Eye,
-    Bite,
-    Heat,
-    Fall,
 }
 
 /// What people call a kind of bed.

@@ -4,7 +4,7 @@
 //! and what crop and weather count, are judgements (no source); the claim is an order of likeliness, not a rate.
 
 use crate::knowledge::{Knowledge, Often, Spell, Symptom, Trouble};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// What is known of the case.
 #[derive(Debug, Clone, Default)]
@@ -15,6 +15,8 @@ pub struct Case {
     pub not_seen: Vec<String>,
     /// The crops it is on; none: unknown.
     pub crops: Vec<String>,
+    /// How far what was described is like each trouble, 0 to 1, by its id.
+    pub like: BTreeMap<String, f64>,
     /// It is on a sprouting tray.
     pub on_tray: bool,
     /// Troubles that were named by the person.
@@ -57,6 +59,10 @@ const NOT_ON_TRAYS: f64 = 0.05;
 /// What is none of the troubles here, and how well it explains any one sign.
 const SOMETHING_ELSE: f64 = 1.0;
 const ELSE_SHOWS: f64 = 0.12;
+
+/// What a description counts that is wholly like a trouble, as a power of e; and how like something else it may be.
+const LIKENESS: f64 = 6.0;
+const ELSE_LIKE: f64 = 0.35;
 
 const fn likelihood(often: Often) -> f64 {
     match often {
@@ -118,6 +124,9 @@ fn weight(trouble: &Trouble, case: &Case, known: &Knowledge) -> f64 {
     if case.on_tray && !trouble.trays {
         weight *= NOT_ON_TRAYS;
     }
+    if !case.like.is_empty() {
+        weight *= libm::exp(LIKENESS * case.like.get(&trouble.id).copied().unwrap_or_default());
+    }
     let drawn_by_another = case.named.iter().any(|named| trouble.comes_with.contains(named));
     if case.named.contains(&trouble.id) && !drawn_by_another {
         weight *= if trouble.plain_to_see { SEEN_AT_WORK } else { NAMED };
@@ -133,7 +142,9 @@ pub const WORTH_TELLING: f64 = 0.02;
 pub fn causes<'a>(case: &Case, known: &'a Knowledge) -> Vec<Cause<'a>> {
     let mut all: Vec<Cause<'a>> =
         known.troubles.values().map(|trouble| Cause { trouble, weight: weight(trouble, case, known) }).collect();
+    let like = if case.like.is_empty() { 1.0 } else { libm::exp(LIKENESS * ELSE_LIKE) };
     let other = SOMETHING_ELSE
+        * like
         * case.seen.iter().map(|_| ELSE_SHOWS).product::<f64>()
         * case.not_seen.iter().map(|_| 1.0 - ELSE_SHOWS).product::<f64>();
     let sum: f64 = all.iter().map(|cause| cause.weight).sum::<f64>() + other;

@@ -2,7 +2,8 @@
 
 use super::asker::Asker;
 use super::phrasebook::{By, Forms, Hit, Phrasebook};
-use super::symptoms::SignBook;
+use super::emergencies::EmergencyBook;
+use super::symptoms::{Described, SignBook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
 use crate::knowledge::{Aspect, Emergency, Knowledge, Names, Ordinary, Point};
 use crate::script::{Language, Text};
@@ -75,6 +76,12 @@ pub enum Told {
     /// A job is going to be done.
     Will,
     Not,
+    /// A thing of the house, the kitchen or the town.
+    Elsewhere,
+    /// Whether a saying is true is asked.
+    Hearsay,
+    /// Something ails a plant, and it is not said what.
+    Ails,
 }
 
 /// Names and steering words of the knowledge base.
@@ -86,7 +93,7 @@ pub struct Gazetteer {
     /// What was seen of a bed's water: said loosely, with a word or two between.
     seen: Phrasebook<Told>,
     signs: SignBook,
-    emergencies: SignBook,
+    emergencies: EmergencyBook,
     ordinary: Ordinary,
 }
 
@@ -100,7 +107,7 @@ impl Gazetteer {
             let (told, things, seen) = told(known);
             // A thread that ended early left nothing behind; the work is done here instead.
             let signs = signs.join().unwrap_or_else(|_| SignBook::of(known));
-            let emergencies = SignBook::of_emergencies(known);
+            let emergencies = EmergencyBook::of(known);
             Self { names, told, things, seen, signs, emergencies, ordinary: known.ordinary.clone() }
         })
     }
@@ -152,16 +159,14 @@ impl Gazetteer {
 
     /// Signs of trouble described in a text.
     #[must_use]
-    pub fn signs(&self, text: &Text, parts: &[(usize, &str)]) -> Vec<String> {
+    pub fn signs(&self, text: &Text, parts: &[(usize, &str)]) -> Described {
         self.signs.find(text, parts)
     }
 
-    /// What happened to someone, where that is told; a place in the list of the files.
+    /// What happened to someone, where that is told. `crops` are the tokens that name one.
     #[must_use]
-    pub fn emergency(&self, text: &Text, known: &Knowledge) -> Option<Emergency> {
-        let found = self.emergencies.find(text, &[]);
-        let place: usize = found.first()?.parse().ok()?;
-        known.talk.emergencies.get(place).map(|emergency| emergency.what)
+    pub fn emergency(&self, text: &Text, crops: &[usize]) -> Option<Emergency> {
+        self.emergencies.find(text, crops, |token| self.signs.is_empty_word(token))
     }
 
     /// Words for work done, nearly said, among the tokens still open.
@@ -240,7 +245,10 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for speak in &talk.speak {
         told.add(&speak.words, &Told::Speak(speak.language));
     }
-    let lists: [(&Names, Told); 27] = [
+    let lists: [(&Names, Told); 30] = [
+        (&talk.elsewhere, Told::Elsewhere),
+        (&talk.hearsay, Told::Hearsay),
+        (&talk.ails, Told::Ails),
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),

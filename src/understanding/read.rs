@@ -5,6 +5,7 @@ mod classed;
 mod deeds;
 mod leaning;
 mod plainly;
+mod seen;
 mod sky;
 mod words;
 
@@ -19,6 +20,7 @@ use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
 use super::sun_clock;
+use super::symptoms::Described;
 use crate::garden::{BedKind, JobKind};
 use crate::knowledge::{
     Aspect, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Slips, class_word,
@@ -51,7 +53,8 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
     let found = Found::of(&text, reader, asker, today);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
-    let (kind, sureness) = found.plainly(&text, reader).unwrap_or((verdict.kind, verdict.sureness));
+    let plainly = found.plainly(&text, reader).or_else(|| found.vaguely(verdict.kind, verdict.sureness));
+    let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
     let mut reading = Reading { sky: found.sky(&text, today), ..found.reading(&text, reader, kind, sureness) };
     if let Some(before) = &asker.before {
         if let Some(chosen) = found.chosen(&text, &reading, before) {
@@ -86,6 +89,8 @@ struct Found {
     days: Vec<dates::DayFound>,
     /// Signs of trouble, and whether one of them is on a plant rather than in its mix.
     signs: Vec<String>,
+    denied: Vec<String>,
+    like: Vec<(String, f64)>,
     on_plant: bool,
     asks: bool,
     did: Option<JobKind>,
@@ -149,9 +154,9 @@ impl Found {
             |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
         let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
         let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
-        let signs = reader.gazetteer.signs(text, &parts_named(&names, reader.known));
+        let Described { seen: signs, denied, like } = reader.gazetteer.signs(text, &parts_named(&names, reader.known));
         let on_plant = signs.iter().any(|id| reader.known.signs.get(id).is_some_and(|sign| sign.part != Part::Mix));
-        Self { names, told, quantities, days, signs, on_plant, asks, did, sprays, feeds }
+        Self { names, told, quantities, days, signs, denied, like, on_plant, asks, did, sprays, feeds }
     }
 
     fn evidence(&self, text: &Text, reader: &Reader<'_>) -> Evidence {
@@ -198,6 +203,12 @@ impl Found {
         let someone = says(Told::Others) || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
         let theirs = says(Told::Data) || (self.asks || self.did.is_none()) && !says(Told::OthersSaid);
         someone && theirs || says(Told::NotOurs)
+    }
+
+    /// The tokens that name a crop.
+    fn crop_tokens(&self) -> Vec<usize> {
+        let crops = self.names.iter().filter(|hit| matches!(hit.meaning, Named::Crop(_)));
+        crops.flat_map(|hit| hit.span.clone()).collect()
     }
 
     fn points(&self) -> impl Iterator<Item = Point> {
@@ -347,7 +358,8 @@ impl Found {
             troubles: Vec::new(),
             refused: Vec::new(),
             signs: self.signs.clone(),
-            denied: Vec::new(),
+            denied: self.denied.clone(),
+            like: self.like.clone(),
             offered: Vec::new(),
             asked: 0,
             offered_beds: Vec::new(),
@@ -379,7 +391,7 @@ impl Found {
             sun_from_h: sun.and_then(|clock| clock.from_h),
             sun_until_h: sun.and_then(|clock| clock.until_h),
             someone_else: self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse),
-            emergency: reader.gazetteer.emergency(text, reader.known),
+            emergency: reader.gazetteer.emergency(text, &self.crop_tokens()),
             corrects: false,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
             saw: self.saw(),

@@ -44,6 +44,9 @@ pub struct Reading {
     /// Signs that were asked after and are not there.
     #[serde(default)]
     pub denied: Vec<String>,
+    /// How far what was described is like each trouble, 0 to 1, likest first.
+    #[serde(default)]
+    pub like: Vec<(String, f64)>,
     /// Signs offered in a question that was asked back.
     #[serde(default)]
     pub offered: Vec<String>,

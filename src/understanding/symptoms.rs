@@ -1,8 +1,11 @@
 //! Signs of trouble in a person's own words.
 //!
 //! A name of a sign is taken as a set of meanings (`patte peele` = leaf + yellow). It is said where all of them stand
-//! close together, in any order and any language; words that say nothing in a description are skipped.
+//! close together, in any order and any language; words that say nothing in a description are skipped. What is said
+//! not to be there ("no webs", `jaala nahi`) is kept apart. A description that no phrase fits is still more like one
+//! trouble than another: its telling words are weighed against what the files say of each.
 
+use super::likeness::Likeness;
 use crate::knowledge::{Knowledge, Ordinary};
 use crate::script::{Language, Script, Text, Token, index_word};
 use std::collections::{BTreeSet, HashMap};
@@ -10,18 +13,32 @@ use std::collections::{BTreeSet, HashMap};
 /// Every sign, by the meanings of its names.
 #[derive(Debug, Clone, Default)]
 pub struct SignBook {
-    english: HashMap<String, Meaning>,
-    hindi: HashMap<String, Meaning>,
+    english: HashMap<String, Vec<Meaning>>,
+    hindi: HashMap<String, Vec<Meaning>>,
     /// As spelled, for words whose sound is too short to tell.
-    spelled: HashMap<String, Meaning>,
+    spelled: HashMap<String, Vec<Meaning>>,
     phrases: Vec<Phrase>,
     /// Numbers of the looks by name.
     looks: HashMap<String, usize>,
+    /// Looks of what one searches for and may not find.
+    sought: BTreeSet<usize>,
+    likeness: Likeness,
+}
+
+/// What a description holds.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Described {
+    /// Ids of signs, the fullest phrase first.
+    pub seen: Vec<String>,
+    /// Ids of signs that are said not to be there.
+    pub denied: Vec<String>,
+    /// How far it is like each trouble, 0 to 1; those that it is like at all, likest first.
+    pub like: Vec<(String, f64)>,
 }
 
 /// What one word means in a description.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
-enum Meaning {
+pub(super) enum Meaning {
     Empty,
     Look(usize),
     /// Any other word: its stem in one of the languages.
@@ -34,28 +51,24 @@ struct Phrase {
     sign: String,
 }
 
+/// One telling word of a message.
+struct Said {
+    meanings: Vec<Meaning>,
+    /// It is said not to be there.
+    denied: bool,
+}
+
 /// Sounds shorter than this meet by chance.
 const SHORTEST_SOUND: usize = 4;
 
 /// So many telling words of another sort may stand between those of a sign.
 const APART: usize = 3;
 
-impl SignBook {
-    /// Gathers the words for emergencies: found by their meanings as signs are.
-    #[must_use]
-    pub fn of_emergencies(known: &Knowledge) -> Self {
-        let mut book = Self::with_looks(known);
-        for (number, emergency) in known.talk.emergencies.iter().enumerate() {
-            for (language, phrases) in emergency.words.each() {
-                for phrase in phrases {
-                    book.add(phrase, language, &number.to_string(), &known.ordinary);
-                }
-            }
-        }
-        book
-    }
+/// A look of this name turns what stands beside it into its opposite.
+const NOT: &str = "not";
 
-    /// Gathers the names of all signs.
+impl SignBook {
+    /// Gathers the names of all signs, and what is said of all troubles.
     #[must_use]
     pub fn of(known: &Knowledge) -> Self {
         let mut book = Self::with_looks(known);
@@ -66,6 +79,10 @@ impl SignBook {
                 }
             }
         }
+        let everyday = |meaning: &Meaning| matches!(meaning, Meaning::Word(word) if known.ordinary.sounds_like(word));
+        book.likeness = Likeness::of(known, &|text, language| {
+            book.words_of(text, language).into_iter().filter(|meaning| !everyday(meaning)).collect()
+        });
         book
     }
 
@@ -73,8 +90,9 @@ impl SignBook {
     fn with_looks(known: &Knowledge) -> Self {
         let mut book = Self::default();
         let numbered = known.looks.looks.iter().enumerate();
-        book.looks = numbered.map(|(number, look)| (look.look.clone(), number)).collect();
-        let lists = known.looks.looks.iter().enumerate().map(|(number, look)| (&look.words, Meaning::Look(number)));
+        book.looks = numbered.clone().map(|(number, look)| (look.look.clone(), number)).collect();
+        book.sought = numbered.clone().filter(|(_, look)| look.sought).map(|(number, _)| number).collect();
+        let lists = numbered.map(|(number, look)| (&look.words, Meaning::Look(number)));
         for (names, meaning) in lists.chain([(&known.looks.empty, Meaning::Empty)]) {
             for (language, words) in names.each() {
                 for word in words {
@@ -86,24 +104,31 @@ impl SignBook {
     }
 
     fn learn(&mut self, word: &str, language: Language, meaning: &Meaning) {
+        let add = |list: &mut Vec<Meaning>| {
+            // A word that says nothing stays so; one of two looks may be either.
+            if !list.contains(meaning) && *meaning != Meaning::Empty || list.is_empty() {
+                list.push(meaning.clone());
+            }
+        };
         for token in Text::read_as(word, language).tokens {
             let Some(form) = index_word(&token, language) else { continue };
             let forms = if language == Language::En { &mut self.english } else { &mut self.hindi };
             if language == Language::En || form.chars().count() >= SHORTEST_SOUND {
-                forms.entry(form).or_insert_with(|| meaning.clone());
+                add(forms.entry(form).or_default());
             }
-            self.spelled.entry(token.normal).or_insert_with(|| meaning.clone());
+            add(self.spelled.entry(token.normal).or_default());
         }
     }
 
+    /// The telling words of a text that the files hold, each with its first meaning.
+    fn words_of(&self, text: &str, language: Language) -> Vec<Meaning> {
+        let tokens = Text::read_as(text, language).tokens;
+        let first = tokens.iter().filter_map(|token| self.meanings(token, &[language]).into_iter().next());
+        first.filter(|meaning| *meaning != Meaning::Empty).collect()
+    }
+
     fn add(&mut self, name: &str, language: Language, sign: &str, ordinary: &Ordinary) {
-        let text = Text::read_as(name, language);
-        let meanings: BTreeSet<Meaning> = text
-            .tokens
-            .iter()
-            .flat_map(|token| self.meanings(token, &[language]))
-            .filter(|meaning| *meaning != Meaning::Empty)
-            .collect();
+        let meanings: BTreeSet<Meaning> = self.words_of(name, language).into_iter().collect();
         // An everyday word by itself describes nothing.
         let telling = match meanings.iter().collect::<Vec<_>>().as_slice() {
             [] => false,
@@ -117,13 +142,13 @@ impl SignBook {
         }
     }
 
-    /// What a token may mean, read in these languages: one meaning where it is a known word.
+    /// What a token may mean, read in these languages: its looks where it is a known word.
     fn meanings(&self, token: &Token, languages: &[Language]) -> Vec<Meaning> {
         if !token.normal.chars().any(char::is_alphanumeric) {
             return vec![Meaning::Empty];
         }
-        if let Some(meaning) = self.spelled.get(&token.normal) {
-            return vec![meaning.clone()];
+        if let Some(meanings) = self.spelled.get(&token.normal) {
+            return meanings.clone();
         }
         let mut all = Vec::new();
         for language in languages {
@@ -133,19 +158,22 @@ impl SignBook {
             }
             let Some(form) = index_word(token, *language) else { continue };
             let forms = if english { &self.english } else { &self.hindi };
-            if let Some(meaning) = forms.get(&form) {
-                return vec![meaning.clone()];
+            if let Some(meanings) = forms.get(&form) {
+                return meanings.clone();
             }
             all.push(Meaning::Word(form));
         }
         all
     }
 
-    /// The signs that a text names, the fuller before those that they hold: "old leaves yellow first" is not
-    /// told as "leaves yellow" besides. `parts` says which tokens name a crop, and which look stands for its part.
-    #[must_use]
-    pub fn find(&self, text: &Text, parts: &[(usize, &str)]) -> Vec<String> {
-        let told: Vec<Vec<Meaning>> = text
+    /// Whether a word says nothing in a description.
+    pub(super) fn is_empty_word(&self, token: &Token) -> bool {
+        self.meanings(token, &[Language::En, Language::HiLatn]).contains(&Meaning::Empty)
+    }
+
+    /// The telling words of a message. `parts` says which tokens name a crop, and which look stands for its part.
+    fn said(&self, text: &Text, parts: &[(usize, &str)]) -> Vec<Said> {
+        let mut said: Vec<Said> = text
             .tokens
             .iter()
             .enumerate()
@@ -154,38 +182,90 @@ impl SignBook {
                 // "Holes in the mint" are holes in its leaves: a crop stands for the part that is eaten.
                 let part = parts.iter().filter(|(at, _)| *at == position);
                 meanings.extend(part.filter_map(|(_, look)| self.looks.get(*look)).map(|look| Meaning::Look(*look)));
-                meanings
+                Said { meanings, denied: false }
             })
-            .filter(|meanings| !meanings.contains(&Meaning::Empty))
+            .filter(|said| !said.meanings.contains(&Meaning::Empty))
             .collect();
-        let everything: BTreeSet<&Meaning> = told.iter().flatten().collect();
-        let said: Vec<&Phrase> = self
+        self.deny(&mut said, text.language);
+        said
+    }
+
+    /// Marks what is sought and not found: English says "no" before it, Hindi `nahi` after it and `bina` before.
+    fn deny(&self, said: &mut [Said], language: Language) {
+        /// So many words may stand between.
+        const BETWEEN: usize = 2;
+        let Some(not) = self.looks.get(NOT).map(|look| Meaning::Look(*look)) else { return };
+        let is_sought = |said: &Said| {
+            said.meanings.iter().any(|meaning| matches!(meaning, Meaning::Look(look) if self.sought.contains(look)))
+        };
+        for place in (0..said.len()).filter(|place| said.get(*place).is_some_and(|word| word.meanings.contains(&not))).collect::<Vec<_>>() {
+            let after: Vec<usize> = (place + 1..said.len().min(place + 1 + BETWEEN)).collect();
+            let before: Vec<usize> = (place.saturating_sub(BETWEEN)..place).rev().collect();
+            let order = if language == Language::En { [after, Vec::new()] } else { [before, after] };
+            let found = order.concat().into_iter().find(|at| said.get(*at).is_some_and(is_sought));
+            if let Some(word) = found.and_then(|at| said.get_mut(at)) {
+                word.denied = true;
+            }
+        }
+    }
+
+    /// What a text describes; of its signs the fuller before those that they hold: "old leaves yellow first" is not
+    /// told as "leaves yellow" besides.
+    #[must_use]
+    pub fn find(&self, text: &Text, parts: &[(usize, &str)]) -> Described {
+        let told = self.said(text, parts);
+        let not = self.looks.get(NOT).map(|look| Meaning::Look(*look));
+        let everything: BTreeSet<&Meaning> = told.iter().flat_map(|said| &said.meanings).collect();
+        let said: Vec<(&Phrase, bool)> = self
             .phrases
             .iter()
             .filter(|phrase| phrase.meanings.iter().all(|meaning| everything.contains(meaning)))
-            .filter(|phrase| close(&phrase.meanings, &told))
+            .filter_map(|phrase| {
+                // "No flowers" is a sign with its "no".
+                let whole = not.as_ref().is_some_and(|not| phrase.meanings.contains(not));
+                close(&phrase.meanings, &told, whole).map(|denied| (phrase, denied))
+            })
             .collect();
-        let mut signs: Vec<(usize, &str)> = Vec::new();
-        for phrase in &said {
-            let held = said.iter().any(|other| {
+        let mut signs: Vec<(usize, &str, bool)> = Vec::new();
+        for (phrase, denied) in &said {
+            let held = said.iter().any(|(other, _)| {
                 other.sign != phrase.sign
                     && other.meanings.len() > phrase.meanings.len()
                     && phrase.meanings.is_subset(&other.meanings)
             });
-            if !held && signs.iter().all(|(_, sign)| *sign != phrase.sign) {
-                signs.push((phrase.meanings.len(), &phrase.sign));
+            if held {
+                continue;
+            }
+            match signs.iter_mut().find(|(_, sign, _)| *sign == phrase.sign) {
+                // Said of one place and denied of another, it is there.
+                Some(known) => known.2 &= denied,
+                None => signs.push((phrase.meanings.len(), &phrase.sign, *denied)),
             }
         }
-        signs.sort_by_key(|(length, _)| std::cmp::Reverse(*length));
-        signs.into_iter().map(|(_, sign)| sign.to_owned()).collect()
+        signs.sort_by_key(|(length, _, _)| std::cmp::Reverse(*length));
+        let those = |denied: bool| {
+            let of = signs.iter().filter(move |sign| sign.2 == denied);
+            of.map(|(_, sign, _)| (*sign).to_owned()).collect()
+        };
+        let words: Vec<&[Meaning]> =
+            told.iter().filter(|said| !said.denied).map(|said| said.meanings.as_slice()).collect();
+        Described { seen: those(false), denied: those(true), like: self.likeness.to(&words) }
     }
 }
 
-/// Whether all these meanings stand within a few words of one another.
-fn close(meanings: &BTreeSet<Meaning>, told: &[Vec<Meaning>]) -> bool {
+/// Whether all these meanings stand within a few words of one another, and whether only what is denied makes them
+/// whole. With `whole` nothing is denied.
+fn close(meanings: &BTreeSet<Meaning>, told: &[Said], whole: bool) -> Option<bool> {
     let width = meanings.len() + APART;
-    (0..told.len()).any(|start| {
-        let window = told.get(start..told.len().min(start + width)).unwrap_or_default();
-        meanings.iter().all(|meaning| window.iter().any(|word| word.contains(meaning)))
-    })
+    let within = |denied: bool| {
+        (0..told.len()).any(|start| {
+            let window = told.get(start..told.len().min(start + width)).unwrap_or_default();
+            let holds = |meaning| window.iter().any(|said| (denied || !said.denied) && said.meanings.contains(meaning));
+            meanings.iter().all(holds)
+        })
+    };
+    if within(whole) {
+        return Some(false);
+    }
+    within(true).then_some(true)
 }

@@ -65,6 +65,12 @@ impl Found {
                 now.signs.push(sign);
             }
         }
+        for (trouble, share) in &self.like {
+            match now.like.iter_mut().find(|(known, _)| known == trouble) {
+                Some(known) => known.1 = known.1.max(*share),
+                None => now.like.push((trouble.clone(), *share)),
+            }
+        }
         if !unknown {
             let passed = before.offered.iter().filter(|sign| !now.signs.contains(sign)).cloned();
             now.denied.extend(passed.collect::<Vec<_>>());

@@ -102,8 +102,10 @@ impl Found {
     /// No word that any phrase, name or list has.
     pub(super) fn is_senseless(&self, text: &Text, reader: &Reader<'_>) -> bool {
         let known = |token| index_word(token, text.language).is_some_and(|word| reader.index.knows(&word));
-        let words = text.tokens.iter().filter(|token| token.normal.chars().any(char::is_alphabetic)).count();
-        let understood = text.tokens.iter().filter(|token| known(token)).count();
+        // A number is known everywhere, and makes no sense of strange words.
+        let in_letters = |token: &&Token| token.normal.chars().any(char::is_alphabetic);
+        let words = text.tokens.iter().filter(in_letters).count();
+        let understood = text.tokens.iter().filter(in_letters).filter(|token| known(token)).count();
         // A name of three letters among such words met by chance.
         let named = self.names.iter().any(|hit| {
             let letters = hit.span.clone().map(|position| text.normal(position).chars().count()).sum::<usize>();

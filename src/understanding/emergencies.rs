@@ -1,0 +1,185 @@
+//! Whether a person or a pet is hurt, told in a person's own words.
+//!
+//! Words are put into classes (a child, a pet, fell, a height); what happened is told where its classes stand close
+//! together. Plants fall, faint and drink as people do: a message about them tells of no one.
+
+use crate::knowledge::{Emergency, Knowledge};
+use crate::script::{Language, Script, Text, Token, index_word};
+use std::collections::HashMap;
+
+/// What may be told of someone, by classes of words.
+#[derive(Debug, Clone, Default)]
+pub struct EmergencyBook {
+    english: HashMap<String, Vec<usize>>,
+    hindi: HashMap<String, Vec<usize>>,
+    /// As spelled, for words whose sound is too short to tell.
+    spelled: HashMap<String, Vec<usize>>,
+    told: Vec<Told>,
+    roles: Roles,
+}
+
+/// Classes with a part of their own in a sentence.
+#[derive(Debug, Clone, Default)]
+struct Roles {
+    someone: Vec<usize>,
+    eye: Vec<usize>,
+    thing: Vec<usize>,
+    says: Vec<usize>,
+    of: Vec<usize>,
+    only_if: Vec<usize>,
+    /// Words that stand for a person in an English text only.
+    english: Vec<usize>,
+}
+
+#[derive(Debug, Clone)]
+struct Told {
+    what: Emergency,
+    slots: Vec<Vec<usize>>,
+    apart: usize,
+    most: usize,
+    without: Vec<usize>,
+}
+
+/// A word of a message with its classes.
+#[derive(Debug, Clone, Default)]
+struct Word {
+    classes: Vec<usize>,
+    empty: bool,
+}
+
+impl Word {
+    fn is(&self, any: &[usize]) -> bool {
+        self.classes.iter().any(|class| any.contains(class))
+    }
+}
+
+/// Sounds shorter than this meet by chance.
+const SHORTEST_SOUND: usize = 4;
+
+impl EmergencyBook {
+    /// Gathers the words of the knowledge base.
+    #[must_use]
+    pub fn of(known: &Knowledge) -> Self {
+        let mut book = Self::default();
+        let harm = &known.harm;
+        for (class, list) in harm.words.iter().enumerate() {
+            for (language, words) in list.words.each() {
+                words.iter().for_each(|word| book.learn(word, language, class));
+            }
+        }
+        let numbers = |names: &str| -> Vec<usize> {
+            let at = |name: &str| harm.words.iter().position(|words| words.class == name);
+            names.split('|').filter_map(at).collect()
+        };
+        book.roles = Roles {
+            someone: numbers("child|person|pet|self|i"),
+            eye: numbers("eye"),
+            thing: numbers("thing"),
+            says: numbers("says"),
+            of: numbers("of"),
+            only_if: numbers("if"),
+            english: numbers("i"),
+        };
+        book.told = harm
+            .told
+            .iter()
+            .map(|told| Told {
+                what: told.what,
+                slots: told.all.iter().map(|slot| numbers(slot)).collect(),
+                apart: told.apart,
+                most: told.most.unwrap_or(usize::MAX),
+                without: told.without.iter().flat_map(|class| numbers(class)).collect(),
+            })
+            .collect();
+        book
+    }
+
+    fn learn(&mut self, word: &str, language: Language, class: usize) {
+        let add = |list: &mut Vec<usize>| {
+            if !list.contains(&class) {
+                list.push(class);
+            }
+        };
+        for token in Text::read_as(word, language).tokens {
+            let Some(form) = index_word(&token, language) else { continue };
+            let hindi = language != Language::En;
+            if hindi && form.chars().count() >= SHORTEST_SOUND {
+                add(self.hindi.entry(form).or_default());
+            } else if !hindi && form != token.normal {
+                add(self.english.entry(form).or_default());
+            }
+            add(self.spelled.entry(token.normal).or_default());
+        }
+    }
+
+    fn classes(&self, token: &Token) -> Vec<usize> {
+        if let Some(classes) = self.spelled.get(&token.normal) {
+            return classes.clone();
+        }
+        let english = (token.script != Script::Devanagari).then(|| index_word(token, Language::En)).flatten();
+        let as_english = english.and_then(|form| self.english.get(&form).or_else(|| self.spelled.get(&form)));
+        let as_hindi = || index_word(token, Language::HiLatn).and_then(|form| self.hindi.get(&form));
+        as_english.or_else(as_hindi).cloned().unwrap_or_default()
+    }
+
+    /// What happened to someone. `crops` are the tokens that name one, `empty` says which words tell nothing.
+    #[must_use]
+    pub fn find(&self, text: &Text, crops: &[usize], empty: impl Fn(&Token) -> bool) -> Option<Emergency> {
+        let mut words: Vec<Word> = text
+            .tokens
+            .iter()
+            .enumerate()
+            .map(|(position, token)| {
+                let mut classes = self.classes(token);
+                if text.language != Language::En {
+                    classes.retain(|class| !self.roles.english.contains(class));
+                }
+                if crops.contains(&position) {
+                    classes.extend(&self.roles.thing);
+                }
+                let empty = classes.is_empty() && empty(token);
+                Word { classes, empty }
+            })
+            .collect();
+        self.forget_no_one(&mut words);
+        let all: Vec<Word> = words.into_iter().filter(|word| !word.empty).collect();
+        let telling = all.iter().filter(|word| !word.is(&self.roles.of)).count();
+        let free = |told: &&Told| telling <= told.most && !all.iter().any(|word| word.is(&told.without));
+        self.told.iter().filter(free).find(|told| near(told, &all)).map(|told| told.what)
+    }
+
+    /// A baby spinach, a brother's pot, what a gardener said, the eye of a potato, a dog that might: no one is hurt.
+    fn forget_no_one(&self, words: &mut [Word]) {
+        /// So many words before someone may make it a mere thought.
+        const BEFORE: usize = 3;
+        let roles = &self.roles;
+        for place in 0..words.len() {
+            let after = |skip: usize| words.get(place + 1 + skip);
+            let of = after(0).is_some_and(|next| next.is(&roles.of));
+            let next = after(usize::from(of));
+            let thought = (place.saturating_sub(BEFORE)..place).any(|at| words.get(at).is_some_and(|word| word.is(&roles.only_if)));
+            let someone = words.get(place).is_some_and(|word| word.is(&roles.someone));
+            let no_one = someone && (thought || next.is_some_and(|next| next.is(&roles.thing) || !of && next.is(&roles.says)));
+            let back = |by: usize| place.checked_sub(by).and_then(|at| words.get(at));
+            let before = if back(1).is_some_and(|word| word.is(&roles.of)) { back(2) } else { back(1) };
+            let no_eye = words.get(place).is_some_and(|word| word.is(&roles.eye)) && before.is_some_and(|word| word.is(&roles.thing));
+            if let Some(word) = words.get_mut(place).filter(|_| no_one || no_eye) {
+                word.classes.clear();
+            }
+        }
+    }
+}
+
+/// Whether all slots are filled within a few words of one another, each by a word of its own.
+fn near(told: &Told, words: &[Word]) -> bool {
+    let width = told.slots.len() + told.apart;
+    (0..words.len()).any(|start| {
+        let window = words.get(start..words.len().min(start + width)).unwrap_or_default();
+        let mut taken: Vec<usize> = Vec::new();
+        told.slots.iter().all(|slot| {
+            let free = window.iter().enumerate().position(|(at, word)| !taken.contains(&at) && word.is(slot));
+            taken.extend(free);
+            free.is_some()
+        })
+    })
+}

@@ -1,0 +1,83 @@
+//! What a message tells of what was seen: a plant that looks wrong, mix that is damp, a saying that is doubted; and
+//! what has nothing to do with a garden.
+
+use super::{Found, Reader, Told};
+use crate::garden::JobKind;
+use crate::knowledge::{Kind, Part, Point};
+use crate::understanding::gazetteer::Named;
+
+impl Found {
+    fn holds(&self, what: &Told) -> bool {
+        self.told.iter().any(|hit| hit.meaning == *what)
+    }
+
+    fn names_thing(&self, job: JobKind) -> bool {
+        self.holds(&Told::Thing(job))
+    }
+
+    /// A thing of the house, the kitchen or the town, and nothing of a garden beside it.
+    pub(super) fn about_elsewhere(&self) -> Option<(Kind, f64)> {
+        /// Such a word leaves little else (judgement).
+        const SURE: f64 = 0.9;
+        let garden = self.names.iter().any(|hit| !matches!(hit.meaning, Named::SomeoneElse | Named::Place(_)));
+        (self.holds(&Told::Elsewhere) && !garden && !self.on_plant).then_some((Kind::None, SURE))
+    }
+
+    /// "Never water at noon: true?" asks about the rule, whatever ill it threatens.
+    pub(super) fn about_a_saying(&self) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.8;
+        let doubted = self.holds(&Told::Hearsay) && self.asks;
+        let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Crop(_)));
+        (doubted && self.names_thing(JobKind::Water) && !stuff).then_some((Kind::Care, SURE))
+    }
+
+    /// A feed that is bought, asked about: the label decides.
+    pub(super) fn about_a_made_feed(&self) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.8;
+        let named = self.points().any(|point| point == Point::SyntheticFeed);
+        (named && self.asks && self.did.is_none() && !self.on_plant).then_some((Kind::Feed, SURE))
+    }
+
+    /// Mix that was felt, and a question beside it: whether to water.
+    pub(super) fn about_damp_mix(&self) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.75;
+        const FELT: [&str; 2] = ["mix-wet", "mix-dry"];
+        let felt = self.signs.iter().any(|sign| FELT.contains(&sign.as_str()));
+        let other = self.on_plant || self.sprays || self.feeds || self.did.is_some_and(|job| job != JobKind::Water);
+        let things = [JobKind::Sow, JobKind::Plant, JobKind::Net, JobKind::Feed, JobKind::Spray];
+        let other = other || things.into_iter().any(|job| self.names_thing(job));
+        (felt && self.asks && !other && self.quantities.said.is_empty()).then_some((Kind::Water, SURE))
+    }
+
+    /// A plant that looks wrong, told as such. What was done to it before may be the cause; a question about work, a
+    /// measure or a price is about that.
+    pub(super) fn about_a_trouble(&self, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+        /// What was seen leaves little else (judgement).
+        const SURE: f64 = 0.8;
+        const BEFORE: [JobKind; 4] = [JobKind::Spray, JobKind::Feed, JobKind::Plant, JobKind::Water];
+        let sizes = !self.quantities.dimensions.is_empty() || !self.quantities.said.is_empty();
+        if !self.on_plant || sizes || self.points().next().is_some() || self.holds(&Told::Hearsay) {
+            return None;
+        }
+        let parts = || self.signs.iter().filter_map(|id| reader.known.signs.get(id)).map(|sign| sign.part);
+        let after_work = self.signs.iter().any(|sign| sign.starts_with("came-after"));
+        let told = match self.did {
+            None => true,
+            // "Pulled it out: knots on the roots."
+            Some(JobKind::Pull) => parts().any(|part| part == Part::Root),
+            Some(JobKind::Sow) => parts().all(|part| part == Part::Seedling) || self.signs.len() > 1,
+            Some(job) => BEFORE.contains(&job) && (after_work || self.signs.len() > 1),
+        };
+        let works = [JobKind::Water, JobKind::Spray, JobKind::Feed, JobKind::Net, JobKind::Pick, JobKind::Sow];
+        let asked = self.asks && (works.into_iter().any(|job| self.names_thing(job)) || self.signs.len() < 2);
+        (told && (!asked || after_work)).then_some((Kind::Trouble, SURE))
+    }
+
+    /// Something ails a plant and nothing more is said: what is seen is asked before a person is troubled.
+    pub(super) fn vaguely(&self, kind: Kind, sureness: f64) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.7;
+        let open = matches!(kind, Kind::Person | Kind::None) || sureness < SURE && kind == Kind::Care;
+        let bare = self.signs.is_empty() && self.did.is_none() && !self.sprays && !self.feeds;
+        (open && bare && self.holds(&Told::Ails) && self.points().next().is_none()).then_some((Kind::Trouble, SURE))
+    }
+}
