@@ -72,7 +72,7 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         return None;
     }
     // What one part leaves unsaid, the other says: "how much water for okra and when is it ready".
-    let mut second = Reading { follow_up: false, ..completed(second, &first, Says::NoSubject) };
+    let mut second = Reading { follow_up: false, ..completed(second, &first, Says::NoSubject, asker) };
     // Work told beside "again today?", "when next?", "when may we pick?" is what the answer counts from, not what was
     // on record before.
     let of_that = match first.did {
@@ -92,7 +92,7 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         }
     }
     let first = if first.crops.is_empty() && first.measures.is_empty() && !first.beds_named {
-        Reading { follow_up: false, ..completed(first, &second, Says::NoSubject) }
+        Reading { follow_up: false, ..completed(first, &second, Says::NoSubject, asker) }
     } else {
         first
     };

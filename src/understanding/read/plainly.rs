@@ -6,6 +6,7 @@ use crate::knowledge::{Aspect, DayWord, Kind, Point, TimeUnit};
 use crate::quantity::Unit;
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
+use crate::understanding::reading::Reading;
 use std::ops::Range;
 
 impl Found {
@@ -39,6 +40,29 @@ impl Found {
     pub(super) fn corrects(&self) -> bool {
         let no = |hit: &&Hit<Told>| hit.meaning == Told::NoneOfThese && hit.span.start == 0;
         self.told.iter().any(|hit| hit.meaning == Told::Correction) || self.told.iter().any(|hit| no(&hit))
+    }
+
+    /// "Oh, it was yesterday", "300 g thi": nothing but another day or amount than the one just told.
+    pub(super) fn says_otherwise(
+        &self,
+        text: &Text,
+        reader: &Reader<'_>,
+        reading: &Reading,
+        before: &Reading,
+    ) -> bool {
+        let covered = |at: usize| {
+            text.tokens.get(at).is_none_or(|token| !token.normal.chars().any(char::is_alphanumeric))
+                || self.is_empty_word(at)
+                || self.days.iter().any(|day| day.span.contains(&at))
+                || self.quantities.said.iter().any(|said| said.span.contains(&at))
+                || reader.known.words.parts_of_day.at(text, at).is_some()
+        };
+        let bare = (0..text.tokens.len()).all(covered) && !self.begins_with(text, &Told::FollowUp);
+        let amount = reading.quantities.iter().any(|now| {
+            before.quantities.iter().any(|told| told.unit.measures() == now.unit.measures() && told != now)
+        });
+        let day = !reading.days.is_empty() && reading.days != before.days;
+        bare && (amount || day)
     }
 
     pub(super) fn undoes(&self) -> bool {
