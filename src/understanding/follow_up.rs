@@ -185,10 +185,11 @@ fn unsaid_side(one: Written, old: &Measured) -> Option<Measured> {
 }
 
 /// "Sorry, it was Saturday", "no, it was methi": the record told before with what is said now in its place.
-pub fn corrected(now: &Reading, before: &Reading, corrects: bool) -> Option<Reading> {
+pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker) -> Option<Reading> {
     let changes = !now.days.is_empty()
         || !now.crops.is_empty()
-        || now.beds_named
+        || !now.beds.is_empty()
+        || now.bed_kind.is_some()
         || now.did.is_some()
         || !now.materials.is_empty()
         || !now.quantities.is_empty();
@@ -208,22 +209,31 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool) -> Option<Read
     if !now.days.is_empty() {
         reading.days.clone_from(&now.days);
     }
+    let of_bed = matches!(before.did, Some(JobKind::Water | JobKind::Spray | JobKind::Feed)) || before.saw.is_some();
     if !now.crops.is_empty() {
         reading.crops.clone_from(&now.crops);
-        // Another crop stands perhaps in another bed, unless the bed was named or is being sown.
+        // Another crop stands perhaps in another bed, unless the bed was named and may hold it, or is being sown.
         let sown = matches!(before.did, Some(JobKind::Sow | JobKind::Plant));
-        if !before.beds_named && !sown {
+        let elsewhere = asker.beds.iter().any(|bed| now.crops.iter().any(|crop| bed.has(crop)));
+        if !sown && (!before.beds_named || of_bed && elsewhere) {
             reading.beds.clear();
+            reading.beds_named = false;
         }
     }
-    if now.beds_named {
+    if now.beds_named || !now.beds.is_empty() {
         // What stands in the other bed is another crop, unless the crop was brought or taken.
-        let of_bed = matches!(before.did, Some(JobKind::Water | JobKind::Spray | JobKind::Feed)) || before.saw.is_some();
-        if now.crops.is_empty() && before.beds_named && of_bed {
+        if now.crops.is_empty() && (before.beds_named || !now.beds_named) && of_bed {
             reading.crops.clear();
         }
         reading.beds.clone_from(&now.beds);
-        reading.beds_named = true;
+        reading.beds_named = now.beds_named;
+    } else if now.bed_kind.is_some() {
+        if now.crops.is_empty() && of_bed {
+            reading.crops.clear();
+        }
+        reading.beds.clear();
+        reading.beds_named = false;
+        reading.bed_kind = now.bed_kind;
     }
     if now.did.is_some() {
         reading.did = now.did;

@@ -75,6 +75,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
             &reading,
             before,
             contrasts || found.corrects() || found.says_otherwise(&text, reader, &reading, before),
+            asker,
         )
             .or_else(|| undone(&reading, before, found.undoes()))
             .or_else(|| started(&reading, before))
