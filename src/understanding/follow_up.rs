@@ -1,8 +1,8 @@
 //! A message that leans on the one before.
 
-use super::asker::Asker;
+use super::asker::{Asker, OwnBed};
 use super::reading::{Measured, Reading};
-use crate::garden::JobKind;
+use crate::garden::{BedId, JobKind};
 use crate::knowledge::Kind;
 use crate::quantity::{UnitOf, Written};
 
@@ -31,7 +31,7 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) 
         now.sky.clone_from(&before.sky);
     }
     let other_bed = names_another_bed(&now, before, asker);
-    if now.crops.is_empty() && now.beds.is_empty() && !now.beds_named && !other_bed {
+    if now.crops.is_empty() && now.beds.is_empty() && !now.beds_named && !now.all_beds && !other_bed {
         now.crops.clone_from(&before.crops);
         if now.troubles.is_empty() {
             now.troubles.clone_from(&before.troubles);
@@ -174,13 +174,18 @@ fn with_measures(now: &mut Reading, before: &Reading) {
     now.bed_kind = now.bed_kind.or(before.bed_kind);
 }
 
-/// A length without a word for its side: the diameter of a round thing; the depth, where that alone was in its unit.
+/// A length without a word for its side: the diameter of a round thing; the depth, where it is short beside the sides and
+/// in another unit.
 fn unsaid_side(one: Written, old: &Measured) -> Option<Measured> {
+    /// A bed is at most half as deep as it is wide, as a rule (judgement).
+    const DEEPEST: f64 = 0.5;
     if old.diameter.is_some() {
         return Some(Measured { diameter: Some(one), ..Measured::default() });
     }
-    let in_unit = |side: Option<Written>| side.is_some_and(|side| side.unit == one.unit);
-    let depth = in_unit(old.depth) && !in_unit(old.length);
+    let metres = |side: Written| side.length().map(|length| length.as_metres());
+    let sides = [old.length?, old.width?];
+    let shorter = sides.into_iter().filter_map(metres).fold(f64::INFINITY, f64::min);
+    let depth = sides.iter().all(|side| side.unit != one.unit) && metres(one)? <= DEEPEST * shorter;
     depth.then(|| Measured { depth: Some(one), ..Measured::default() })
 }
 
@@ -199,7 +204,8 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
         return None;
     }
     let mut reading = Reading {
-        corrects: true,
+        // Where a bed was asked back, nothing was noted that could be taken back.
+        corrects: before.offered_beds.is_empty(),
         follow_up: true,
         language: now.language,
         devanagari_digits: now.devanagari_digits,
@@ -209,32 +215,7 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
     if !now.days.is_empty() {
         reading.days.clone_from(&now.days);
     }
-    let of_bed = matches!(before.did, Some(JobKind::Water | JobKind::Spray | JobKind::Feed)) || before.saw.is_some();
-    if !now.crops.is_empty() {
-        reading.crops.clone_from(&now.crops);
-        // Another crop stands perhaps in another bed, unless the bed was named and may hold it, or is being sown.
-        let sown = matches!(before.did, Some(JobKind::Sow | JobKind::Plant));
-        let elsewhere = asker.beds.iter().any(|bed| now.crops.iter().any(|crop| bed.has(crop)));
-        if !sown && (!before.beds_named || of_bed && elsewhere) {
-            reading.beds.clear();
-            reading.beds_named = false;
-        }
-    }
-    if now.beds_named || !now.beds.is_empty() {
-        // What stands in the other bed is another crop, unless the crop was brought or taken.
-        if now.crops.is_empty() && (before.beds_named || !now.beds_named) && of_bed {
-            reading.crops.clear();
-        }
-        reading.beds.clone_from(&now.beds);
-        reading.beds_named = now.beds_named;
-    } else if now.bed_kind.is_some() {
-        if now.crops.is_empty() && of_bed {
-            reading.crops.clear();
-        }
-        reading.beds.clear();
-        reading.beds_named = false;
-        reading.bed_kind = now.bed_kind;
-    }
+    correct_subject(&mut reading, now, before, asker);
     if now.did.is_some() {
         reading.did = now.did;
     }
@@ -252,6 +233,37 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
         reading.parts_of_day.clone_from(&now.parts_of_day);
     }
     Some(reading)
+}
+
+/// "Not the basket, the chilli pot": the crop and the bed of a record, as they are now said.
+fn correct_subject(reading: &mut Reading, now: &Reading, before: &Reading, asker: &Asker) {
+    let of_bed = matches!(before.did, Some(JobKind::Water | JobKind::Spray | JobKind::Feed)) || before.saw.is_some();
+    let of_kind = |bed: &&OwnBed| now.bed_kind == Some(bed.kind);
+    let beds: Vec<BedId> = if now.beds.is_empty() && !now.beds_named {
+        let of_kind: Vec<BedId> = asker.beds.iter().filter(of_kind).map(|bed| bed.id.clone()).collect();
+        if of_kind.len() == 1 { of_kind } else { Vec::new() }
+    } else {
+        now.beds.clone()
+    };
+    // What stands in the other bed is another crop, unless the crop was brought or taken.
+    if !now.crops.is_empty() {
+        reading.crops.clone_from(&now.crops);
+    } else if of_bed && before.beds != beds && (!beds.is_empty() || now.bed_kind.is_some()) {
+        reading.crops.clear();
+    }
+    // Another crop stands perhaps in another bed, unless the bed was named and may hold it, or is being sown.
+    let sown = matches!(before.did, Some(JobKind::Sow | JobKind::Plant));
+    let elsewhere = asker.beds.iter().any(|bed| now.crops.iter().any(|crop| bed.has(crop)));
+    let moved = !now.crops.is_empty() && !sown && (!before.beds_named || of_bed && elsewhere);
+    // Several that may be meant are asked about.
+    if beds.len() == 1 || now.beds_named {
+        reading.beds = beds;
+        reading.beds_named = true;
+    } else if moved || now.bed_kind.is_some() || !beds.is_empty() {
+        reading.beds.clear();
+        reading.beds_named = false;
+        reading.bed_kind = now.bed_kind;
+    }
 }
 
 /// "Undo that": the record told before.

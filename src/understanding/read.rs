@@ -54,7 +54,7 @@ pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &As
 
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     let mut found = Found::of(&text, reader, asker, today);
-    let contrasts = asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text);
+    let mut contrasts = asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
     let (kind, sureness) = found.plainly(&text, reader).unwrap_or((verdict.kind, verdict.sureness));
@@ -65,8 +65,10 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
         }
         found.with_day_after(&mut reading, before);
         found.with_bare_size(&mut reading, before);
+        found.with_bare_amount(&text, &mut reading, before);
         let others = found.other_beds(before, asker);
         reading.beds_named |= others.len() == 1;
+        contrasts |= !others.is_empty();
         reading.beds.extend(others);
         reading.count = found.count_of_same(&text).or(reading.count);
     }

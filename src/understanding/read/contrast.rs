@@ -33,6 +33,7 @@ impl Found {
         self.names.retain(|hit| !goes(&hit.span));
         self.days.retain(|day| !goes(&day.span));
         self.quantities.said.retain(|said| !goes(&said.span));
+        self.quantities.counts.retain(|count| !goes(&count.span));
         let before = self.told.len();
         self.told.retain(|hit| !matches!(hit.meaning, Told::Did(_) | Told::Thing(_)) || !goes(&hit.span));
         if self.told.len() != before {
@@ -44,7 +45,9 @@ impl Found {
     /// The days, amounts, names and jobs that are said.
     fn slots(&self) -> Vec<(Sort, Range<usize>)> {
         let days = self.days.iter().map(|day| (Sort::Day, day.span.clone()));
-        let amounts = self.quantities.said.iter().map(|said| (Sort::Amount, said.span.clone()));
+        let said = self.quantities.said.iter().map(|said| said.span.clone());
+        let amounts = said.chain(self.quantities.counts.iter().map(|count| count.span.clone()));
+        let amounts = amounts.map(|span| (Sort::Amount, span));
         let names = self.names.iter().filter_map(|hit| match hit.meaning {
             Named::Crop(_) | Named::OwnBed(_) | Named::BedKind(_) => Some((Sort::Subject, hit.span.clone())),
             Named::Material(_) | Named::Mix(_) => Some((Sort::Stuff, hit.span.clone())),

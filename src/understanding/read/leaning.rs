@@ -88,7 +88,7 @@ impl Found {
             let empty = self.told.iter().any(|hit| {
                 let steers = matches!(
                     hit.meaning,
-                    Told::Filler | Told::FollowUp | Told::Why | Told::Same | Told::Correction | Told::OtherOne
+                    Told::Filler | Told::FollowUp | Told::Why | Told::Same | Told::Correction | Told::OtherOne | Told::All
                 );
                 let asks = matches!(hit.meaning, Told::Question | Told::Point(Point::Time | Point::Strength));
                 let product = matches!(hit.meaning, Told::Point(point) if point.tells_product());
@@ -97,6 +97,10 @@ impl Found {
             let mark = text.tokens.get(position).is_none_or(|token| !token.normal.chars().any(char::is_alphanumeric));
             named || sized || dated || empty || mark
         };
+        // What is not ours stays so, however it begins.
+        if self.of_others() {
+            return Says::All;
+        }
         let open = (0..text.tokens.len()).filter(|position| !covered(*position)).count();
         let ties = self.begins_with(text, &Told::FollowUp);
         // "What about …" keeps the kind, whatever follows it.
@@ -121,7 +125,10 @@ impl Found {
         if text.tokens.len() <= SHORT && self.points().any(Point::tells_product) {
             return Says::NoKind;
         }
-        if open == 0 && !text.tokens.is_empty() || (ties && nearness < HAS_A_KIND && !self.names.is_empty()) {
+        // "Ok thanks" says nothing and asks nothing.
+        let says_something = self.told.iter().any(|hit| !matches!(hit.meaning, Told::Filler | Told::FollowUp));
+        let idle = bare && self.days.is_empty() && !says_something && !self.asks;
+        if open == 0 && !idle || (ties && nearness < HAS_A_KIND && !self.names.is_empty()) {
             return Says::NoKind;
         }
         // A size is enough where no crop is needed.

@@ -15,6 +15,9 @@ const HAS_A_KIND_OF_ITS_OWN: f64 = 0.75;
 /// Such a message has at most so many words.
 const LONGEST: usize = 12;
 
+/// So few words name one job among those that are due.
+const NARROW: usize = 4;
+
 impl Found {
     /// The same question with something else in it: another crop, size, number, day, unit or condition, and no kind said.
     pub(super) fn changes_only(&self, text: &Text, reader: &Reader<'_>, before: &Reading, nearness: f64) -> bool {
@@ -39,6 +42,10 @@ impl Found {
             return !other_stuff;
         }
         if self.wants_another_unit(text, before, &open) {
+            return true;
+        }
+        // "Only spraying" of what is due.
+        if before.kind == Kind::Due && !self.asks && words <= NARROW && self.jobs().len() == 1 {
             return true;
         }
         let own_kind = self.has_own_kind(text, reader, &open);
@@ -124,7 +131,7 @@ impl Found {
 
     /// "How many mugs is that", "balti me batao": the same amount in what it is carried in.
     fn wants_another_unit(&self, text: &Text, before: &Reading, open: &[usize]) -> bool {
-        let amount = matches!(before.kind, Kind::Water | Kind::Mix | Kind::Feed | Kind::Spray | Kind::Seed);
+        let amount = before.kind == Kind::Harvest || before.kind == Kind::Space || is_of_a_size(before.kind);
         let vessel = |at: usize| self.within(at, &Told::Vessel);
         let asks = |at: usize| self.within(at, &Told::Question) || self.within(at, &Told::Pronoun);
         let number = self.names.is_empty() && self.quantities.said.is_empty() && self.days.is_empty();
@@ -197,12 +204,25 @@ impl Found {
         reading.measures.push(measured);
     }
 
+    /// "350" after 300 g were told: of the same unit.
+    pub(super) fn with_bare_amount(&self, text: &Text, reading: &mut Reading, before: &Reading) {
+        let numbers = numbers(text);
+        let ([told], [number]) = (before.quantities.as_slice(), numbers.as_slice()) else { return };
+        let alone = (0..text.tokens.len())
+            .all(|at| number.span.contains(&at) || is_mark(text, at) || self.is_empty_word(at));
+        if alone && before.kind == Kind::Record && reading.quantities.is_empty() && reading.days.is_empty() {
+            reading.quantities.push(Written { value: number.value, unit: told.unit });
+        }
+    }
+
     /// "What about the other one": her bed of the same kind that was not meant; where there are several, all of them, so
     /// that it is asked which.
     pub(super) fn other_beds(&self, before: &Reading, asker: &Asker) -> Vec<BedId> {
         let [meant] = before.beds.as_slice() else { return Vec::new() };
         let bare = self.names.iter().all(|hit| !matches!(hit.meaning, Named::OwnBed(_)));
-        if !bare || !self.told.iter().any(|hit| hit.meaning == Told::OtherOne) {
+        let says = |what: &Told| self.told.iter().any(|hit| hit.meaning == *what);
+        let other = says(&Told::OtherOne) || says(&Told::Not) && says(&Told::Nth(2));
+        if !bare || !other || before.offered_beds.len() > 1 {
             return Vec::new();
         }
         let kind = asker.beds.iter().find(|bed| bed.id == *meant).map(|bed| bed.kind);
