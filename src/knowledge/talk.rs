@@ -84,6 +84,24 @@ pub struct Talk {
     /// Something ails a plant, and it is not said what.
     #[serde(default)]
     pub ails: Names,
+    /// The same is asked of something else: "too", "instead", "make it".
+    #[serde(default)]
+    pub same: Names,
+    /// What is supposed follows: "and if", "when it".
+    #[serde(default)]
+    pub condition: Names,
+    /// What is supposed stands before, at the end of a sentence of Hindi.
+    #[serde(default)]
+    pub condition_end: Names,
+    /// Not the one spoken of but the one beside it.
+    #[serde(default)]
+    pub other_one: Names,
+    /// In the thing spoken of: "in it".
+    #[serde(default)]
+    pub inside: Names,
+    /// What an amount is wanted in: "in mugs".
+    #[serde(default)]
+    pub vessels: Names,
     /// The mix of a bed has gone down.
     #[serde(default)]
     pub sunk: Names,

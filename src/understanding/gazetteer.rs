@@ -82,6 +82,17 @@ pub enum Told {
     Hearsay,
     /// Something ails a plant, and it is not said what.
     Ails,
+    /// The same is asked of something else.
+    Same,
+    /// What is supposed follows, or stands before.
+    Condition,
+    ConditionEnd,
+    /// Not the one spoken of but the one beside it.
+    OtherOne,
+    /// In the thing spoken of.
+    Inside,
+    /// What an amount is wanted in.
+    Vessel,
 }
 
 /// Names and steering words of the knowledge base.
@@ -245,7 +256,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for speak in &talk.speak {
         told.add(&speak.words, &Told::Speak(speak.language));
     }
-    let lists: [(&Names, Told); 30] = [
+    let lists: [(&Names, Told); 36] = [
         (&talk.elsewhere, Told::Elsewhere),
         (&talk.hearsay, Told::Hearsay),
         (&talk.ails, Told::Ails),
@@ -276,6 +287,12 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         (&talk.moves, Told::Move),
         (&talk.will, Told::Will),
         (&talk.not, Told::Not),
+        (&talk.same, Told::Same),
+        (&talk.condition, Told::Condition),
+        (&talk.condition_end, Told::ConditionEnd),
+        (&talk.other_one, Told::OtherOne),
+        (&talk.inside, Told::Inside),
+        (&talk.vessels, Told::Vessel),
     ];
     for point in &talk.points {
         told.add(&point.words, &Told::Point(point.point));

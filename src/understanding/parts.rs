@@ -72,7 +72,7 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         return None;
     }
     // What one part leaves unsaid, the other says: "how much water for okra and when is it ready".
-    let mut second = Reading { follow_up: false, ..completed(second, &first, Says::NoSubject) };
+    let mut second = beside(second, &first, asker);
     // Work told beside "again today?", "when next?", "when may we pick?" is what the answer counts from, not what was
     // on record before.
     let of_that = match first.did {
@@ -92,11 +92,21 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         }
     }
     let first = if first.crops.is_empty() && first.measures.is_empty() && !first.beds_named {
-        Reading { follow_up: false, ..completed(first, &second, Says::NoSubject) }
+        beside(first, &second, asker)
     } else {
         first
     };
     Some((first, second))
+}
+
+/// A part with what it leaves unsaid taken from the other one; its own measures stay as they are.
+fn beside(part: Reading, other: &Reading, asker: &Asker) -> Reading {
+    let measures = part.measures.clone();
+    let mut part = Reading { follow_up: false, ..completed(part, other, Says::NoSubject, asker) };
+    if !measures.is_empty() {
+        part.measures = measures;
+    }
+    part
 }
 
 /// Work that is told and not asked about is a record, whatever its words lean to.

@@ -2,8 +2,10 @@
 
 mod asked_back;
 mod classed;
+mod contrast;
 mod deeds;
 mod leaning;
+mod leans;
 mod plainly;
 mod seen;
 mod sky;
@@ -39,6 +41,9 @@ pub struct Reader<'a> {
     pub gazetteer: &'a Gazetteer,
 }
 
+/// What is denied for another is told in so few tokens.
+const CONTRAST: usize = 14;
+
 /// Reads a message as one request. Never fails: what has no sense is a reading too.
 pub fn read_as(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     read_text(Text::read(text), reader, asker, today)
@@ -50,7 +55,8 @@ pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &As
 }
 
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
-    let found = Found::of(&text, reader, asker, today);
+    let mut found = Found::of(&text, reader, asker, today);
+    let mut contrasts = asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
     let plainly = found.plainly(&text, reader).or_else(|| found.vaguely(verdict.kind, verdict.sureness));
@@ -61,9 +67,21 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
             return chosen;
         }
         found.with_day_after(&mut reading, before);
+        found.with_bare_size(&mut reading, before);
+        found.with_bare_amount(&text, &mut reading, before);
+        let others = found.other_beds(before, asker);
+        reading.beds_named |= others.len() == 1;
+        contrasts |= !others.is_empty();
+        reading.beds.extend(others);
+        reading.count = found.count_of_same(&text).or(reading.count);
     }
     if let Some(before) = &asker.before
-        && let Some(reading) = corrected(&reading, before, found.corrects())
+        && let Some(reading) = corrected(
+            &reading,
+            before,
+            contrasts || found.corrects() || found.says_otherwise(&text, reader, &reading, before),
+            asker,
+        )
             .or_else(|| undone(&reading, before, found.undoes()))
             .or_else(|| started(&reading, before))
     {
@@ -75,7 +93,10 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
         return with_beds(reading, asker);
     }
     let reading = match &asker.before {
-        Some(before) => completed(reading, before, found.says(&text, reader, before, &kind, verdict.nearness)),
+        Some(before) => {
+            let says = found.says(&text, reader, before, (kind, verdict.nearness));
+            completed(reading, before, says, asker)
+        }
         None => reading,
     };
     with_beds(reading, asker)
@@ -143,7 +164,9 @@ impl Found {
         let did = did(&told)
             .or_else(|| given(&told, &names, &quantities, asks))
             .or_else(|| put_in(&told, &names, dated.iter().any(|day| day.last <= today)));
-        let days = dates::read(text, &reader.known.words, today, did.is_some());
+        // "Kal nahi parso" after work told is of days gone by.
+        let of_work = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record && before.did.is_some());
+        let days = dates::read(text, &reader.known.words, today, did.is_some() || of_work && !asks);
         let material = |kinds: &[MaterialKind]| {
             names.iter().any(|hit| match &hit.meaning {
                 Named::Material(id) => reader.known.materials.get(id).is_some_and(|found| kinds.contains(&found.kind)),

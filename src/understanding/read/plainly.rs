@@ -6,6 +6,7 @@ use crate::knowledge::{Aspect, DayWord, Kind, Point, TimeUnit};
 use crate::quantity::Unit;
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
+use crate::understanding::reading::Reading;
 use std::ops::Range;
 
 impl Found {
@@ -39,6 +40,36 @@ impl Found {
     pub(super) fn corrects(&self) -> bool {
         let no = |hit: &&Hit<Told>| hit.meaning == Told::NoneOfThese && hit.span.start == 0;
         self.told.iter().any(|hit| hit.meaning == Told::Correction) || self.told.iter().any(|hit| no(&hit))
+    }
+
+    /// "Oh, it was yesterday", "300 g thi", "with neem oil": nothing but another day, amount or product than was just told.
+    pub(super) fn says_otherwise(
+        &self,
+        text: &Text,
+        reader: &Reader<'_>,
+        reading: &Reading,
+        before: &Reading,
+    ) -> bool {
+        // "Sown yesterday": what is done once was not done twice.
+        let once = matches!(before.did, Some(JobKind::Sow | JobKind::Plant)) && self.did == before.did;
+        let covered = |at: usize| {
+            let job = |hit: &Hit<Told>| {
+                hit.span.contains(&at) && matches!(hit.meaning, Told::Did(_) | Told::Thing(_) | Told::Done)
+            };
+            text.tokens.get(at).is_none_or(|token| !token.normal.chars().any(char::is_alphabetic))
+                || self.is_empty_word(at)
+                || once && self.told.iter().any(job)
+                || self.days.iter().any(|day| day.span.contains(&at))
+                || self.quantities.said.iter().any(|said| said.span.contains(&at))
+                || self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_)) && hit.span.contains(&at))
+                || reader.known.words.parts_of_day.at(text, at).is_some()
+        };
+        let bare = (0..text.tokens.len()).all(covered) && !self.begins_with(text, &Told::FollowUp);
+        // An amount or a product that was left out is of the same work.
+        let amount = reading.quantities.iter().any(|now| !before.quantities.contains(now));
+        let stuff = !reading.materials.is_empty() && reading.materials != before.materials;
+        let day = !reading.days.is_empty() && reading.days != before.days;
+        bare && (amount || stuff || day)
     }
 
     pub(super) fn undoes(&self) -> bool {
