@@ -75,6 +75,22 @@ pub enum Told {
     /// A job is going to be done.
     Will,
     Not,
+    /// It is asked that something be written down.
+    Note,
+    /// What water is carried in.
+    Vessel,
+    /// What is told is of someone else's garden.
+    Elsewhere,
+    /// Nothing is meant in earnest.
+    Joke,
+    /// "If": what follows is only supposed.
+    Supposed,
+    /// An animal that is no gardener.
+    Creature,
+    /// A word with the ending of what is done that is no work.
+    NoDeed,
+    /// Of a crop and a day: it was sown then.
+    PutIn,
 }
 
 /// Names and steering words of the knowledge base.
@@ -240,7 +256,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for speak in &talk.speak {
         told.add(&speak.words, &Told::Speak(speak.language));
     }
-    let lists: [(&Names, Told); 27] = [
+    let lists: [(&Names, Told); 35] = [
         (&talk.done, Told::Done),
         (&talk.net_down, Told::NetDown),
         (&talk.question, Told::Question),
@@ -268,6 +284,14 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         (&talk.moves, Told::Move),
         (&talk.will, Told::Will),
         (&talk.not, Told::Not),
+        (&talk.note, Told::Note),
+        (&talk.vessel, Told::Vessel),
+        (&talk.elsewhere, Told::Elsewhere),
+        (&talk.joke, Told::Joke),
+        (&talk.supposed, Told::Supposed),
+        (&talk.creature, Told::Creature),
+        (&talk.no_deed, Told::NoDeed),
+        (&talk.put_in, Told::PutIn),
     ];
     for point in &talk.points {
         told.add(&point.words, &Told::Point(point.point));

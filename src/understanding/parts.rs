@@ -7,7 +7,7 @@ use super::reading::Reading;
 use super::sky;
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
-use crate::script::Text;
+use crate::script::{Text, Token};
 use chrono::NaiveDate;
 
 /// A part must be surer than this to stand by itself.
@@ -110,11 +110,17 @@ fn as_told(part: Reading) -> Reading {
 /// "Fed today, when next?", "neem sprayed yesterday, may we pick?": what is asked after work without naming anything is
 /// asked of that work.
 fn as_due_again(first: &Reading, second: Reading) -> Reading {
-    let bare = second.crops.is_empty() && !second.beds_named && second.measures.is_empty() && second.did.is_none();
+    let same_crops = second.crops.iter().all(|crop| first.crops.contains(crop));
+    let bare = same_crops && !second.beds_named && second.measures.is_empty() && second.did.is_none();
     let again = second.asks && second.points.contains(&Point::Time);
+    let eats = second.kind == Kind::Harvest || second.asks && second.points.contains(&Point::Wait);
     let kind = match first.did {
-        Some(JobKind::Spray) if bare && (again || second.kind == Kind::Harvest) => Kind::Spray,
+        Some(JobKind::Spray) if bare && (again || eats) => Kind::Spray,
         Some(JobKind::Feed) if bare && again && second.kind != Kind::Water => Kind::Feed,
+        // How long it stays and when it comes off.
+        Some(JobKind::Net) if bare && again && !matches!(second.kind, Kind::Water | Kind::Feed | Kind::Spray) => {
+            Kind::Shade
+        }
         _ => return second,
     };
     Reading { kind, sureness: second.sureness.max(SURE_ALONE), ..second }
@@ -138,6 +144,7 @@ fn borders(text: &Text) -> Vec<(usize, usize)> {
         .filter(|token| {
             matches!(token.normal.as_str(), "," | "." | "?" | ";" | "।" | "!")
                 || JOINING.contains(&token.normal.as_str())
+                || is_spaced_dash(text, token)
         })
         .map(|token| {
             let mark = !token.normal.chars().any(char::is_alphanumeric);
@@ -145,6 +152,15 @@ fn borders(text: &Text) -> Vec<(usize, usize)> {
             (if mark { token.span.end } else { token.span.start }, token.span.end)
         })
         .collect()
+}
+
+/// "… - …" between two thoughts; "4-5" and "east-box" hold none.
+fn is_spaced_dash(text: &Text, token: &Token) -> bool {
+    let spaced =
+        |byte: Option<usize>| byte.and_then(|at| text.original.as_bytes().get(at)).is_some_and(u8::is_ascii_whitespace);
+    matches!(token.normal.as_str(), "-" | "–" | "—")
+        && spaced(token.span.start.checked_sub(1))
+        && spaced(Some(token.span.end))
 }
 
 /// Two requests are two only where their kinds differ, and where one is not the ground of the other:
@@ -160,9 +176,12 @@ fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str) 
         };
         // Work told of a bed by its name is noted as well, and of a crop where it was just done.
         let fresh = told.days.iter().all(|(day, _)| (today - *day).num_days() <= 1) && !tells_of_last(text);
+        // "Sowed it too thick, how far apart …": of no day and no bed, it is what the question is about.
+        let sown = matches!(told.did, Some(JobKind::Sow | JobKind::Plant));
+        let undated = sown && told.days.is_empty() && !told.beds_named && asked.kind != Kind::Record;
         let which = told.beds_named || !told.crops.is_empty() && fresh && told.did != Some(JobKind::Spray);
         let noted = told_first && which && told.kind == Kind::Record;
-        !noted && (again || started && asked.kind == Kind::Harvest)
+        !noted && (again || started && asked.kind == Kind::Harvest) || undated
     };
     // A trouble stands beside a call for a person, or beside what is wrong with another crop.
     let other_crop = first.crops.iter().all(|crop| !second.crops.contains(crop));

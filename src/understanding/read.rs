@@ -1,10 +1,12 @@
 //! A text, who wrote it and on which day → its reading.
 
 mod asked_back;
+mod claims;
 mod classed;
 mod deeds;
 mod leaning;
 mod plainly;
+mod questions;
 mod sky;
 mod words;
 
@@ -28,7 +30,7 @@ use chrono::NaiveDate;
 use std::ops::Range;
 
 pub use classed::classed;
-use deeds::{did, given, put_in};
+use deeds::Deeds;
 
 /// What reading needs of the knowledge base, made ready once.
 pub struct Reader<'a> {
@@ -133,12 +135,19 @@ impl Found {
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);
         told.retain(|hit| hit.meaning != Told::Question || dated.iter().all(|day| !day.span.contains(&hit.span.start)));
+        let told_before = told.clone();
+        told.retain(|hit| hit.meaning != Told::Question || questions::asks(text, hit, &told_before));
         let asks =
             text.original.contains('?') || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk));
-        let did = did(&told)
-            .or_else(|| given(&told, &names, &quantities, asks))
-            .or_else(|| put_in(&told, &names, dated.iter().any(|day| day.last <= today)));
-        let days = dates::read(text, &reader.known.words, today, did.is_some());
+        let named: Vec<Range<usize>> = dated.iter().map(|day| day.span.clone()).collect();
+        let come = dated.iter().any(|day| day.last <= today);
+        let known = reader.known;
+        let deeds =
+            Deeds { text, known, told: &told, names: &names, quantities: &quantities, days: &named, come, asks };
+        let did = deeds.job();
+        let seen = told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_))) && !asks;
+        let past = did.is_some() || seen || deeds.notes();
+        let days = dates::read(text, &reader.known.words, today, past);
         let material = |kinds: &[MaterialKind]| {
             names.iter().any(|hit| match &hit.meaning {
                 Named::Material(id) => reader.known.materials.get(id).is_some_and(|found| kinds.contains(&found.kind)),

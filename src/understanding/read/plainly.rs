@@ -210,7 +210,7 @@ impl Found {
         let seen = self.saw().is_some();
         // "Gave feed yesterday": of which bed is asked back.
         let short = text.tokens.len() <= SHORT && self.quantities.dimensions.is_empty();
-        let told = (self.did.is_some() && !self.on_plant || seen) && (named || short) && !self.asks;
+        let told = (self.did.is_some() || seen) && !self.on_plant && (named || short) && !self.asks;
         (told && self.strange(text, reader) < STRANGE).then_some((Kind::Record, SURE))
     }
 }
