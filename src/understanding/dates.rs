@@ -393,7 +393,12 @@ impl Reader<'_> {
                 // "for sun" in lower case may be the light.
                 let capital = self.text.tokens.get(at).is_some_and(|token| token.text.starts_with(char::is_uppercase));
                 let likely = matches!(before, "for" | "by" | "till" | "until" | "before" | "from" | "since");
-                if !sure && !(likely && (capital || weekday != Weekday::Sun)) {
+                // "Sun neem oil on it" at the beginning of a clause.
+                let begins = capital
+                    && at.checked_sub(1).is_some_and(|mark| {
+                        self.text.tokens.get(mark).is_some_and(|mark| !mark.is_word() && mark.number.is_none())
+                    });
+                if !sure && !begins && !(likely && (capital || weekday != Weekday::Sun)) {
                     return None;
                 }
                 self.weekday(weekday, &span)?

@@ -204,6 +204,10 @@ impl Found {
     /// What is not ours to tell: what others have, what the body wants, what the law forbids.
     fn of_others(&self) -> bool {
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
+        let own = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
+        if says(Told::Elsewhere) && !own && !self.asks && !says(Told::OthersSaid) {
+            return true;
+        }
         let someone = says(Told::Others) || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
         let theirs = says(Told::Data) || (self.asks || self.did.is_none()) && !says(Told::OthersSaid);
         someone && theirs || says(Told::NotOurs)
@@ -386,7 +390,7 @@ impl Found {
             sun_from_h: sun.and_then(|clock| clock.from_h),
             sun_until_h: sun.and_then(|clock| clock.until_h),
             someone_else: self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse),
-            emergency: reader.gazetteer.emergency(text, reader.known),
+            emergency: self.emergency(text, reader),
             corrects: false,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
             saw: self.saw(),

@@ -75,6 +75,9 @@ impl Deeds<'_> {
             .filter(claimed)
             .map(|hit| hit.span.clone())
             .collect();
+        // "Vermicompost is in the box as of yesterday".
+        let in_place = self.told.iter().filter(|hit| hit.meaning == Told::PutIn && self.come).filter(claimed);
+        done.extend(in_place.map(|hit| hit.span.clone()));
         done.extend(self.verbs().into_iter().filter(|span| claims.is_made(span)));
         let with_thing = self.things().into_iter().find_map(|(span, kind)| {
             let near = |done: &Range<usize>| *done != span && done.start.abs_diff(span.start) <= APART;

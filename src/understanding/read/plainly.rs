@@ -2,7 +2,7 @@
 
 use super::{Found, Hit, Reader, Told};
 use crate::garden::JobKind;
-use crate::knowledge::{Aspect, DayWord, Kind, Point, TimeUnit};
+use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Point, TimeUnit};
 use crate::quantity::Unit;
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
@@ -39,6 +39,22 @@ impl Found {
     pub(super) fn corrects(&self) -> bool {
         let no = |hit: &&Hit<Told>| hit.meaning == Told::NoneOfThese && hit.span.start == 0;
         self.told.iter().any(|hit| hit.meaning == Told::Correction) || self.told.iter().any(|hit| no(&hit))
+    }
+
+    /// What happened to someone. "Kaat lu" is "shall I cut": no hot wind that struck anyone.
+    pub(super) fn emergency(&self, text: &Text, reader: &Reader<'_>) -> Option<Emergency> {
+        let cuts = self.told.iter().filter(|hit| hit.meaning == Told::Point(Point::Wait) && hit.span.len() > 1);
+        let spans: Vec<&Range<usize>> = cuts.map(|hit| &hit.span).collect();
+        if spans.is_empty() {
+            return reader.gazetteer.emergency(text, reader.known);
+        }
+        let mut rest = text.clone();
+        let mut at = 0;
+        rest.tokens.retain(|_| {
+            at += 1;
+            !spans.iter().any(|span| span.contains(&(at - 1)))
+        });
+        reader.gazetteer.emergency(&rest, reader.known)
     }
 
     pub(super) fn undoes(&self) -> bool {
@@ -206,7 +222,8 @@ impl Found {
         const STRANGE: f64 = 0.5;
         /// So few tokens hold nothing but the work.
         const SHORT: usize = 6;
-        let named = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_)));
+        let named =
+            self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_) | Named::BedKind(_)));
         let seen = self.saw().is_some();
         // "Gave feed yesterday": of which bed is asked back.
         let short = text.tokens.len() <= SHORT && self.quantities.dimensions.is_empty();
