@@ -33,6 +33,16 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
             let come = whole.days.first().is_none_or(|(day, _)| *day <= today);
             (if told && come { whole } else { with_detail(first, &second, today) }, None)
         }
+        // "Two fists of dung, put in on Sunday": the verb stands in the second part alone.
+        Some((first, second))
+            if !whole.asks
+                && whole.did.is_some()
+                && whole.did == second.did
+                && first.did.is_none()
+                && first.saw.is_none() =>
+        {
+            (whole, None)
+        }
         Some((first, second)) if is_undated(&first) && second.asks && second.kind != Kind::Record => {
             (Reading { did: first.did, ..second }, None)
         }
@@ -142,14 +152,15 @@ fn is_start(whole: &Reading, first: &Reading) -> bool {
 /// "Sowed it too thick, how far apart …": of no day and no bed, it is what the question beside it is about.
 fn is_undated(first: &Reading) -> bool {
     let sown = matches!(first.did, Some(JobKind::Sow | JobKind::Plant));
-    let placed = first.beds_named || first.bed_kind.is_some();
+    // "In a 20 L bag" tells what bed it is, and not which.
+    let placed = first.beds_named || first.bed_kind.is_some() && first.quantities.is_empty();
     sown && first.kind == Kind::Record && !first.asks && first.days.is_empty() && !placed
 }
 
 /// What follows work told and neither asks nor tells of something else: "sprayed the chilli. garlic spray. yesterday".
 fn is_detail(first: &Reading, second: &Reading) -> bool {
-    /// A surer part is a request in few words: "spacing for okra".
-    const SURELY: f64 = 0.85;
+    /// A surer part about another crop is a request in few words: "spacing for okra".
+    const SURELY: f64 = 0.9;
     let told = first.kind == Kind::Record && first.did.is_some() && !first.asks;
     let own = second.did.is_some() && second.did != first.did || second.saw.is_some() || second.put_off.is_some();
     let other = own || second.asks || !second.measures.is_empty() || !second.signs.is_empty() || second.new_bed;
@@ -160,7 +171,8 @@ fn is_detail(first: &Reading, second: &Reading) -> bool {
         _ => false,
     };
     let nothing = matches!(second.kind, Kind::None | Kind::Person | Kind::Trouble);
-    told && !other && !nothing && (of_it || second.sureness < SURELY)
+    let of_another = second.crops.iter().any(|crop| !first.crops.contains(crop));
+    told && !other && !nothing && (of_it || second.sureness < SURELY || !of_another && !second.beds_named)
 }
 
 /// The work with what the detail adds; a day still to come is none of the work's.

@@ -27,7 +27,11 @@ impl Deeds<'_> {
         if self.claims().is_no_earnest() {
             return None;
         }
-        self.said().or_else(|| self.measured()).or_else(|| self.put_in()).or_else(|| self.noted())
+        self.said()
+            .or_else(|| self.measured())
+            .or_else(|| self.net_moved())
+            .or_else(|| self.put_in())
+            .or_else(|| self.noted())
     }
 
     fn claims(&self) -> Claims<'_> {
@@ -83,6 +87,11 @@ impl Deeds<'_> {
             let near = |done: &Range<usize>| *done != span && done.start.abs_diff(span.start) <= APART;
             done.iter().any(near).then_some(kind)
         });
+        // Water is sprinkled with the word for spraying.
+        let sprays = self.things().iter().any(|(_, kind)| *kind == JobKind::Spray);
+        if (alone, with_thing, sprays) == (Some(JobKind::Spray), Some(JobKind::Water), false) {
+            return Some(JobKind::Water);
+        }
         // "Planted" in Hindi is also what one does with a net: the thing decides.
         match (alone, with_thing) {
             (Some(JobKind::Plant), Some(kind)) => Some(kind),
@@ -153,10 +162,29 @@ impl Deeds<'_> {
         }
         let told = self.says(&Told::Got) || self.notes();
         let done = told || self.done_claimed();
-        if (told || self.says(&Told::Thing(JobKind::Pick))) && self.measures(UnitOf::Mass) {
+        // "Chilli, 180 g today": a crop, its weight and a day that has come.
+        let weighed = self.come && !self.is_to_come() && self.names_any(|name| matches!(name, Named::Crop(_)));
+        let picked = told || self.says(&Told::Thing(JobKind::Pick)) || weighed && !self.says_done();
+        if picked && self.measures(UnitOf::Mass) {
             return Some(JobKind::Pick);
         }
         (done && self.poured()).then_some(JobKind::Water)
+    }
+
+    fn is_to_come(&self) -> bool {
+        (0..self.text.tokens.len()).any(|at| self.known.words.is_to_come(self.text, at))
+    }
+
+    fn says_done(&self) -> bool {
+        self.says(&Told::Done)
+    }
+
+    /// "Net down from the tomato, 16 May": told without a verb, of a bed or crop and a day that has come.
+    fn net_moved(&self) -> Option<JobKind> {
+        let planted = self.names_any(|name| matches!(name, Named::Crop(_) | Named::OwnBed(_) | Named::BedKind(_)));
+        let net = self.things().iter().any(|(_, kind)| *kind == JobKind::Net);
+        (net && planted && self.says(&Told::NetDown) && self.come && !self.asks && !self.is_to_come())
+            .then_some(JobKind::Net)
     }
 
     fn done_claimed(&self) -> bool {
@@ -201,8 +229,7 @@ impl Deeds<'_> {
 
     /// "Note: mustard cake, tomato bag, Thursday": what is to be noted was done, though no verb says so.
     fn noted(&self) -> Option<JobKind> {
-        let to_come = (0..self.text.tokens.len()).any(|at| self.known.words.is_to_come(self.text, at));
-        if !self.notes() || self.asks || to_come {
+        if !self.notes() || self.asks || self.is_to_come() {
             return None;
         }
         self.things().first().map(|(_, kind)| *kind)

@@ -164,11 +164,43 @@ impl Found {
             .or_else(|| self.about_waiting())
             .or_else(|| self.about_water())
             .or_else(|| self.about_a_new_bed())
+            .or_else(|| self.about_a_plant_after_work(text))
             .or_else(|| self.about_work(text, reader))
             .or_else(|| self.about_how_much_water())
             .or_else(|| self.about_a_net())
             .or_else(|| self.about_own_beds())
             .or_else(|| self.about_what_a_crop_wants())
+    }
+
+    /// A plant that looks wrong after the work told. What was sprayed against, cut off or pulled out is part of the work.
+    fn about_a_plant_after_work(&self, text: &Text) -> Option<(Kind, f64)> {
+        /// A sign on a plant beside work leaves little else (judgement).
+        const SURE: f64 = 0.8;
+        const SINCE: [&str; 16] = [
+            "now",
+            "still",
+            "but",
+            "yet",
+            "since",
+            "today",
+            "ab",
+            "phir",
+            "fir",
+            "lekin",
+            "magar",
+            "अब",
+            "फिर",
+            "लेकिन",
+            "मगर",
+            "आज",
+        ];
+        let since = || text.tokens.iter().any(|token| SINCE.contains(&token.normal.as_str()));
+        let after = match self.did? {
+            JobKind::Water | JobKind::Feed | JobKind::TopUp => true,
+            JobKind::Spray | JobKind::Net | JobKind::Sow | JobKind::Plant => since(),
+            _ => false,
+        };
+        (after && self.on_plant && !self.asks).then_some((Kind::Trouble, SURE))
     }
 
     /// How much water, said so, where nothing else is named that one mixes or gives.
