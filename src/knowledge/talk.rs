@@ -101,7 +101,31 @@ pub struct Talk {
     pub inside: Names,
     /// What an amount is wanted in: "in mugs".
     #[serde(default)]
-    pub vessels: Names,
+    pub amount_in: Names,
+    /// It is asked that something be written down.
+    #[serde(default)]
+    pub note: Names,
+    /// What water is carried in.
+    #[serde(default)]
+    pub vessel: Names,
+    /// Someone else's garden.
+    #[serde(default)]
+    pub others_garden: Names,
+    /// Nothing is meant in earnest.
+    #[serde(default)]
+    pub joke: Names,
+    /// What follows is only supposed.
+    #[serde(default)]
+    pub supposed: Names,
+    /// Animals that are no gardeners.
+    #[serde(default)]
+    pub creature: Names,
+    /// Words with the ending of what is done that are no work.
+    #[serde(default)]
+    pub no_deed: Names,
+    /// Of a crop and a day: it was sown then.
+    #[serde(default)]
+    pub put_in: Names,
     /// The mix of a bed has gone down.
     #[serde(default)]
     pub sunk: Names,

@@ -33,7 +33,7 @@ pub fn read(text: &Text, words: &Words, today: NaiveDate, past: bool) -> Vec<Day
             at += 1;
             continue;
         };
-        let day = reader.with_length(day);
+        let day = reader.after_the_one_before(reader.with_length(day), found.last());
         at = day.span.end.max(at + 1);
         match found.last_mut() {
             Some(before) if reader.runs_through(before.span.end, day.span.start) => {
@@ -393,7 +393,12 @@ impl Reader<'_> {
                 // "for sun" in lower case may be the light.
                 let capital = self.text.tokens.get(at).is_some_and(|token| token.text.starts_with(char::is_uppercase));
                 let likely = matches!(before, "for" | "by" | "till" | "until" | "before" | "from" | "since");
-                if !sure && !(likely && (capital || weekday != Weekday::Sun)) {
+                // "Sun neem oil on it" at the beginning of a clause.
+                let begins = capital
+                    && at.checked_sub(1).is_some_and(|mark| {
+                        self.text.tokens.get(mark).is_some_and(|mark| !mark.is_word() && mark.number.is_none())
+                    });
+                if !sure && !begins && !(likely && (capital || weekday != Weekday::Sun)) {
                     return None;
                 }
                 self.weekday(weekday, &span)?
@@ -407,7 +412,9 @@ impl Reader<'_> {
         let ahead = i64::from(weekday.days_since(self.today.weekday()));
         let last = if ahead == 0 { -7 } else { ahead - 7 };
         let since = span.start.checked_sub(1).is_some_and(|before| self.text.normal(before) == "since");
-        let days = if since || self.before(Sign::Last, span.start) {
+        let days = if let Some(days) = self.of_near_week(weekday, span.end) {
+            days
+        } else if since || self.before(Sign::Last, span.start) {
             last
         } else if self.before(Sign::This, span.start) {
             ahead
@@ -419,6 +426,43 @@ impl Reader<'_> {
             ahead
         };
         self.today.checked_add_signed(TimeDelta::try_days(days)?)
+    }
+
+    /// "We leave on Friday, back Monday": of two days to come the second comes after the first, unless they are a
+    /// choice.
+    fn after_the_one_before(&self, day: DayFound, before: Option<&DayFound>) -> DayFound {
+        let at = day.span.start;
+        let bare = matches!(self.words.days.at(self.text, at), Some((DayWord::Weekday(_), _)));
+        let choice = at
+            .checked_sub(1)
+            .is_some_and(|joint| matches!(self.text.normal(joint), "or" | "and" | "&" | "ya" | "या" | "aur" | "और"));
+        let pointed =
+            self.before(Sign::This, at) || self.before(Sign::Last, at) || self.runs_through(at.saturating_sub(1), at);
+        let follows = before
+            .is_some_and(|before| before.first > self.today && day.first >= self.today && day.last < before.first);
+        if !(bare && follows) || choice || pointed {
+            return day;
+        }
+        let week = |day: NaiveDate| day.checked_add_days(Days::new(7)).unwrap_or(day);
+        DayFound { first: week(day.first), last: week(day.last), ..day }
+    }
+
+    /// "Thursday next week", "Monday to Thursday next week": that weekday of the week before or after this one.
+    fn of_near_week(&self, weekday: Weekday, end: usize) -> Option<i64> {
+        let through = self.sign(Sign::Through, end).map(|length| end + length);
+        let second = through.and_then(|at| match self.words.days.at(self.text, at)? {
+            (DayWord::Weekday(_) | DayWord::ShortWeekday(_), length) => Some(at + length),
+            _ => None,
+        });
+        [Some(end), second].into_iter().flatten().find_map(|at| {
+            let (weeks, length) = [(Sign::Last, -7_i64), (Sign::Next, 7)]
+                .into_iter()
+                .find_map(|(sign, weeks)| Some((weeks, self.sign(sign, at)?)))?;
+            let week = matches!(self.words.spans.at(self.text, at + length), Some((TimeUnit::Week, _)));
+            let from_monday =
+                i64::from(weekday.num_days_from_monday()) - i64::from(self.today.weekday().num_days_from_monday());
+            week.then_some(weeks + from_monday)
+        })
     }
 
     /// `for 6 days`, `se 6 din` after a day make a run of it.

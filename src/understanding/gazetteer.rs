@@ -92,7 +92,23 @@ pub enum Told {
     /// In the thing spoken of.
     Inside,
     /// What an amount is wanted in.
+    AmountIn,
+    /// It is asked that something be written down.
+    Note,
+    /// What water is carried in.
     Vessel,
+    /// What is told is of someone else's garden.
+    OthersGarden,
+    /// Nothing is meant in earnest.
+    Joke,
+    /// "If": what follows is only supposed.
+    Supposed,
+    /// An animal that is no gardener.
+    Creature,
+    /// A word with the ending of what is done that is no work.
+    NoDeed,
+    /// Of a crop and a day: it was sown then.
+    PutIn,
 }
 
 /// Names and steering words of the knowledge base.
@@ -256,7 +272,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for speak in &talk.speak {
         told.add(&speak.words, &Told::Speak(speak.language));
     }
-    let lists: [(&Names, Told); 36] = [
+    let lists: [(&Names, Told); 44] = [
         (&talk.elsewhere, Told::Elsewhere),
         (&talk.hearsay, Told::Hearsay),
         (&talk.ails, Told::Ails),
@@ -292,7 +308,15 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         (&talk.condition_end, Told::ConditionEnd),
         (&talk.other_one, Told::OtherOne),
         (&talk.inside, Told::Inside),
-        (&talk.vessels, Told::Vessel),
+        (&talk.amount_in, Told::AmountIn),
+        (&talk.note, Told::Note),
+        (&talk.vessel, Told::Vessel),
+        (&talk.others_garden, Told::OthersGarden),
+        (&talk.joke, Told::Joke),
+        (&talk.supposed, Told::Supposed),
+        (&talk.creature, Told::Creature),
+        (&talk.no_deed, Told::NoDeed),
+        (&talk.put_in, Told::PutIn),
     ];
     for point in &talk.points {
         told.add(&point.words, &Told::Point(point.point));

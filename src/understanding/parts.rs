@@ -7,7 +7,7 @@ use super::reading::Reading;
 use super::sky;
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
-use crate::script::Text;
+use crate::script::{Text, Token};
 use chrono::NaiveDate;
 
 /// A part must be surer than this to stand by itself.
@@ -28,6 +28,24 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
         return (whole, None);
     }
     match split(text, reader, asker, today) {
+        Some((first, second)) if !whole.asks && is_detail(&first, &second) => {
+            let told = whole.kind == Kind::Record && whole.did.is_some();
+            let come = whole.days.first().is_none_or(|(day, _)| *day <= today);
+            (if told && come { whole } else { with_detail(first, &second, today) }, None)
+        }
+        // "Two fists of dung, put in on Sunday": the verb stands in the second part alone.
+        Some((first, second))
+            if !whole.asks
+                && whole.did.is_some()
+                && whole.did == second.did
+                && first.did.is_none()
+                && first.saw.is_none() =>
+        {
+            (whole, None)
+        }
+        Some((first, second)) if is_undated(&first) && second.asks && second.kind != Kind::Record => {
+            (Reading { did: first.did, ..second }, None)
+        }
         Some((first, second))
             if stand_apart(&first, &second, today, text)
                 && !cut(&whole, &first, &second)
@@ -120,11 +138,17 @@ fn as_told(part: Reading) -> Reading {
 /// "Fed today, when next?", "neem sprayed yesterday, may we pick?": what is asked after work without naming anything is
 /// asked of that work.
 fn as_due_again(first: &Reading, second: Reading) -> Reading {
-    let bare = second.crops.is_empty() && !second.beds_named && second.measures.is_empty() && second.did.is_none();
+    let same_crops = second.crops.iter().all(|crop| first.crops.contains(crop));
+    let bare = same_crops && !second.beds_named && second.measures.is_empty() && second.did.is_none();
     let again = second.asks && second.points.contains(&Point::Time);
+    let eats = second.kind == Kind::Harvest || second.asks && second.points.contains(&Point::Wait);
     let kind = match first.did {
-        Some(JobKind::Spray) if bare && (again || second.kind == Kind::Harvest) => Kind::Spray,
+        Some(JobKind::Spray) if bare && (again || eats) => Kind::Spray,
         Some(JobKind::Feed) if bare && again && second.kind != Kind::Water => Kind::Feed,
+        // How long it stays and when it comes off.
+        Some(JobKind::Net) if bare && again && !matches!(second.kind, Kind::Water | Kind::Feed | Kind::Spray) => {
+            Kind::Shade
+        }
         _ => return second,
     };
     Reading { kind, sureness: second.sureness.max(SURE_ALONE), ..second }
@@ -133,6 +157,47 @@ fn as_due_again(first: &Reading, second: Reading) -> Reading {
 /// A sowing told as the ground of a question about its harvest is no record beside it.
 fn is_start(whole: &Reading, first: &Reading) -> bool {
     whole.kind == Kind::Harvest && matches!(first.did, Some(JobKind::Sow | JobKind::Plant))
+}
+
+/// "Sowed it too thick, how far apart …": of no day and no bed, it is what the question beside it is about.
+fn is_undated(first: &Reading) -> bool {
+    let sown = matches!(first.did, Some(JobKind::Sow | JobKind::Plant));
+    // "In a 20 L bag" tells what bed it is, and not which.
+    let placed = first.beds_named || first.bed_kind.is_some() && first.quantities.is_empty();
+    sown && first.kind == Kind::Record && !first.asks && first.days.is_empty() && !placed
+}
+
+/// What follows work told and neither asks nor tells of something else: "sprayed the chilli. garlic spray. yesterday".
+fn is_detail(first: &Reading, second: &Reading) -> bool {
+    /// A surer part about another crop is a request in few words: "spacing for okra".
+    const SURELY: f64 = 0.9;
+    let told = first.kind == Kind::Record && first.did.is_some() && !first.asks;
+    let own = second.did.is_some() && second.did != first.did || second.saw.is_some() || second.put_off.is_some();
+    let other = own || second.asks || !second.measures.is_empty() || !second.signs.is_empty() || second.new_bed;
+    let of_it = match first.did {
+        Some(JobKind::Spray) => second.kind == Kind::Spray,
+        Some(JobKind::Feed) => second.kind == Kind::Feed,
+        Some(JobKind::Water) => second.kind == Kind::Water,
+        _ => false,
+    };
+    let nothing = matches!(second.kind, Kind::None | Kind::Person | Kind::Trouble);
+    let of_another = second.crops.iter().any(|crop| !first.crops.contains(crop));
+    told && !other && !nothing && (of_it || second.sureness < SURELY || !of_another && !second.beds_named)
+}
+
+/// The work with what the detail adds; a day still to come is none of the work's.
+fn with_detail(first: Reading, detail: &Reading, today: NaiveDate) -> Reading {
+    let mut whole = first;
+    let come = detail.days.iter().any(|(day, _)| *day <= today);
+    if whole.days.is_empty() && !detail.days.is_empty() && !come {
+        whole.days.push((today, today));
+    }
+    whole.days.extend(detail.days.iter().copied());
+    whole.quantities.extend(detail.quantities.iter().copied());
+    if whole.materials.is_empty() {
+        whole.materials.clone_from(&detail.materials);
+    }
+    whole
 }
 
 /// The border runs through the measures of one thing: "a box of 3 x 2 ft, 10 in deep".
@@ -148,6 +213,7 @@ fn borders(text: &Text) -> Vec<(usize, usize)> {
         .filter(|token| {
             matches!(token.normal.as_str(), "," | "." | "?" | ";" | "।" | "!")
                 || JOINING.contains(&token.normal.as_str())
+                || is_spaced_dash(text, token)
         })
         .map(|token| {
             let mark = !token.normal.chars().any(char::is_alphanumeric);
@@ -155,6 +221,15 @@ fn borders(text: &Text) -> Vec<(usize, usize)> {
             (if mark { token.span.end } else { token.span.start }, token.span.end)
         })
         .collect()
+}
+
+/// "… - …" between two thoughts; "4-5" and "east-box" hold none.
+fn is_spaced_dash(text: &Text, token: &Token) -> bool {
+    let spaced =
+        |byte: Option<usize>| byte.and_then(|at| text.original.as_bytes().get(at)).is_some_and(u8::is_ascii_whitespace);
+    matches!(token.normal.as_str(), "-" | "–" | "—")
+        && spaced(token.span.start.checked_sub(1))
+        && spaced(Some(token.span.end))
 }
 
 /// Two requests are two only where their kinds differ, and where one is not the ground of the other:
@@ -170,7 +245,11 @@ fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str) 
         };
         // Work told of a bed by its name is noted as well, and of a crop where it was just done.
         let fresh = told.days.iter().all(|(day, _)| (today - *day).num_days() <= 1) && !tells_of_last(text);
-        let which = told.beds_named || !told.crops.is_empty() && fresh && told.did != Some(JobKind::Spray);
+        // The only box of hers is told as plainly by its kind; when the next is due may be asked of a spray just done.
+        let only = told.bed_kind.is_some() && told.beds.len() == 1;
+        let next = asked.points.contains(&Point::Time) && !asked.points.contains(&Point::Wait);
+        let of_crop = !told.crops.is_empty() && fresh && (told.did != Some(JobKind::Spray) || next);
+        let which = told.beds_named || only || of_crop;
         let noted = told_first && which && told.kind == Kind::Record;
         !noted && (again || started && asked.kind == Kind::Harvest)
     };
@@ -181,8 +260,11 @@ fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str) 
         && [first, second].iter().all(|part| !part.crops.is_empty() && !part.signs.is_empty())
         && other_crop;
     let calls = first.kind == Kind::Person || second.kind == Kind::Person;
+    // "Fed it on Sunday. Also the leaves are cupping": told as two things.
+    let also = first.kind == Kind::Record && first.did.is_some() && second.kind == Kind::Trouble && tells_of_more(text);
     let talk = |reading: &Reading| {
-        matches!(reading.kind, Kind::None | Kind::Care) || reading.kind == Kind::Trouble && !calls && !two_troubles
+        let alone = reading.kind == Kind::Trouble && !calls && !two_troubles && !also;
+        matches!(reading.kind, Kind::None | Kind::Care) || alone
     };
     // "seed for beans, one 6 foot row": what neither asks nor tells is no request.
     let differ = first.kind != second.kind || first.kind == Kind::Record && first.did != second.did || two_troubles;
@@ -209,6 +291,16 @@ fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str) 
         && !ground(second, first, false)
         && !talk(first)
         && !talk(second)
+}
+
+/// "Also", "one more thing": what follows is a matter of its own.
+fn tells_of_more(text: &str) -> bool {
+    const MORE: [&str; 6] = ["also", "plus", "separately", "aur", "और", "साथ"];
+    let text = Text::read(text);
+    (1..text.tokens.len()).any(|at| {
+        let begins = matches!(text.normal(at - 1), "." | "," | "।" | ";");
+        begins && MORE.contains(&text.normal(at))
+    })
 }
 
 /// "Last fed on 4 May. Next?" tells what was done before; nothing is to be noted.

@@ -1,12 +1,14 @@
 //! A text, who wrote it and on which day → its reading.
 
 mod asked_back;
+mod claims;
 mod classed;
 mod contrast;
 mod deeds;
 mod leaning;
 mod leans;
 mod plainly;
+mod questions;
 mod seen;
 mod sky;
 mod words;
@@ -32,7 +34,7 @@ use chrono::NaiveDate;
 use std::ops::Range;
 
 pub use classed::classed;
-use deeds::{did, given, put_in};
+use deeds::Deeds;
 
 /// What reading needs of the knowledge base, made ready once.
 pub struct Reader<'a> {
@@ -56,7 +58,7 @@ pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &As
 
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     let mut found = Found::of(&text, reader, asker, today);
-    let mut contrasts = asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text);
+    let mut contrasts = asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
     let plainly = found.plainly(&text, reader).or_else(|| found.vaguely(verdict.kind, verdict.sureness));
@@ -159,14 +161,21 @@ impl Found {
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);
         told.retain(|hit| hit.meaning != Told::Question || dated.iter().all(|day| !day.span.contains(&hit.span.start)));
+        let told_before = told.clone();
+        told.retain(|hit| hit.meaning != Told::Question || questions::asks(text, hit, &told_before));
         let asks =
             text.original.contains('?') || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk));
-        let did = did(&told)
-            .or_else(|| given(&told, &names, &quantities, asks))
-            .or_else(|| put_in(&told, &names, dated.iter().any(|day| day.last <= today)));
+        let named: Vec<Range<usize>> = dated.iter().map(|day| day.span.clone()).collect();
+        let come = dated.iter().any(|day| day.last <= today);
+        let known = reader.known;
+        let deeds =
+            Deeds { text, known, told: &told, names: &names, quantities: &quantities, days: &named, come, asks };
+        let did = deeds.job();
+        let seen = told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_))) && !asks;
         // "Kal nahi parso" after work told is of days gone by.
         let of_work = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record && before.did.is_some());
-        let days = dates::read(text, &reader.known.words, today, did.is_some() || of_work && !asks);
+        let past = did.is_some() || seen || deeds.notes() || of_work && !asks;
+        let days = dates::read(text, &reader.known.words, today, past);
         let material = |kinds: &[MaterialKind]| {
             names.iter().any(|hit| match &hit.meaning {
                 Named::Material(id) => reader.known.materials.get(id).is_some_and(|found| kinds.contains(&found.kind)),
@@ -223,6 +232,10 @@ impl Found {
     /// What is not ours to tell: what others have, what the body wants, what the law forbids.
     fn of_others(&self) -> bool {
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
+        let own = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
+        if says(Told::OthersGarden) && !own && !self.asks && !says(Told::OthersSaid) {
+            return true;
+        }
         let someone = says(Told::Others) || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
         let theirs = says(Told::Data) || (self.asks || self.did.is_none()) && !says(Told::OthersSaid);
         someone && theirs || says(Told::NotOurs)
@@ -414,7 +427,7 @@ impl Found {
             sun_from_h: sun.and_then(|clock| clock.from_h),
             sun_until_h: sun.and_then(|clock| clock.until_h),
             someone_else: self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse),
-            emergency: reader.gazetteer.emergency(text, &self.crop_tokens()),
+            emergency: self.emergency(text, reader),
             corrects: false,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
             saw: self.saw(),

@@ -1,6 +1,8 @@
 //! "Not Sunday, Saturday", "kal nahi parso": what is denied beside another of its sort is not meant.
 
-use super::{Found, Named, Told, did};
+use super::deeds::Deeds;
+use super::{Found, Named, Told};
+use crate::knowledge::Knowledge;
 use crate::script::{Language, Text};
 use std::ops::Range;
 
@@ -18,7 +20,7 @@ enum Sort {
 
 impl Found {
     /// Takes away what is denied where another of its sort is said; whether anything was.
-    pub(super) fn without_denied(&mut self, text: &Text) -> bool {
+    pub(super) fn without_denied(&mut self, text: &Text, known: &Knowledge) -> bool {
         let slots = self.slots();
         let denied: Vec<Range<usize>> = self.negations().filter_map(|not| self.denied_by(text, &slots, &not)).collect();
         let is_denied = |span: &Range<usize>| denied.iter().any(|denied| denied == span);
@@ -37,7 +39,18 @@ impl Found {
         let before = self.told.len();
         self.told.retain(|hit| !matches!(hit.meaning, Told::Did(_) | Told::Thing(_)) || !goes(&hit.span));
         if self.told.len() != before {
-            self.did = did(&self.told);
+            let days: Vec<Range<usize>> = self.days.iter().map(|day| day.span.clone()).collect();
+            let deeds = Deeds {
+                text,
+                known,
+                told: &self.told,
+                names: &self.names,
+                quantities: &self.quantities,
+                days: &days,
+                come: false,
+                asks: self.asks,
+            };
+            self.did = deeds.job();
         }
         true
     }

@@ -132,10 +132,10 @@ impl Found {
     /// "How many mugs is that", "balti me batao": the same amount in what it is carried in.
     fn wants_another_unit(&self, text: &Text, before: &Reading, open: &[usize]) -> bool {
         let amount = before.kind == Kind::Harvest || before.kind == Kind::Space || is_of_a_size(before.kind);
-        let vessel = |at: usize| self.within(at, &Told::Vessel);
+        let vessel = |at: usize| self.within(at, &Told::AmountIn);
         let asks = |at: usize| self.within(at, &Told::Question) || self.within(at, &Told::Pronoun);
         let number = self.names.is_empty() && self.quantities.said.is_empty() && self.days.is_empty();
-        let named = self.told.iter().any(|hit| hit.meaning == Told::Vessel);
+        let named = self.told.iter().any(|hit| hit.meaning == Told::AmountIn);
         amount && named && number && open.iter().all(|at| vessel(*at) || asks(*at) || is_mark(text, *at))
     }
 

@@ -2,7 +2,7 @@
 
 use super::{Found, Hit, Reader, Told};
 use crate::garden::{JobKind, Move};
-use crate::knowledge::{Aspect, DayWord, Kind, Point, TimeUnit};
+use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Point, TimeUnit};
 use crate::quantity::Unit;
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
@@ -70,6 +70,22 @@ impl Found {
         let stuff = !reading.materials.is_empty() && reading.materials != before.materials;
         let day = !reading.days.is_empty() && reading.days != before.days;
         bare && (amount || stuff || day)
+    }
+
+    /// What happened to someone. "Kaat lu" is "shall I cut": no hot wind that struck anyone.
+    pub(super) fn emergency(&self, text: &Text, reader: &Reader<'_>) -> Option<Emergency> {
+        let cuts = self.told.iter().filter(|hit| hit.meaning == Told::Point(Point::Wait) && hit.span.len() > 1);
+        let spans: Vec<&Range<usize>> = cuts.map(|hit| &hit.span).collect();
+        if spans.is_empty() {
+            return reader.gazetteer.emergency(text, &self.crop_tokens());
+        }
+        let mut rest = text.clone();
+        let kept: Vec<usize> =
+            (0..text.tokens.len()).filter(|at| !spans.iter().any(|span| span.contains(at))).collect();
+        rest.tokens = kept.iter().filter_map(|at| text.tokens.get(*at).cloned()).collect();
+        let crops = self.crop_tokens();
+        let crops: Vec<usize> = (0..).zip(&kept).filter(|(_, at)| crops.contains(at)).map(|(now, _)| now).collect();
+        reader.gazetteer.emergency(&rest, &crops)
     }
 
     pub(super) fn undoes(&self) -> bool {
@@ -194,6 +210,7 @@ impl Found {
             .or_else(|| self.about_waiting())
             .or_else(|| self.about_water())
             .or_else(|| self.about_a_new_bed())
+            .or_else(|| self.about_a_plant_after_work(text))
             .or_else(|| self.about_a_made_feed())
             .or_else(|| self.about_damp_mix())
             .or_else(|| self.about_a_trouble(reader))
@@ -202,6 +219,37 @@ impl Found {
             .or_else(|| self.about_a_net())
             .or_else(|| self.about_own_beds())
             .or_else(|| self.about_what_a_crop_wants())
+    }
+
+    /// A plant that looks wrong after the work told. What was sprayed against, cut off or pulled out is part of the work.
+    fn about_a_plant_after_work(&self, text: &Text) -> Option<(Kind, f64)> {
+        /// A sign on a plant beside work leaves little else (judgement).
+        const SURE: f64 = 0.8;
+        const SINCE: [&str; 16] = [
+            "now",
+            "still",
+            "but",
+            "yet",
+            "since",
+            "today",
+            "ab",
+            "phir",
+            "fir",
+            "lekin",
+            "magar",
+            "अब",
+            "फिर",
+            "लेकिन",
+            "मगर",
+            "आज",
+        ];
+        let since = || text.tokens.iter().any(|token| SINCE.contains(&token.normal.as_str()));
+        let after = match self.did? {
+            JobKind::Water | JobKind::Feed | JobKind::TopUp => true,
+            JobKind::Spray | JobKind::Net | JobKind::Sow | JobKind::Plant => since(),
+            _ => false,
+        };
+        (after && self.on_plant && !self.asks).then_some((Kind::Trouble, SURE))
     }
 
     /// How much water, said so, where nothing else is named that one mixes or gives.
@@ -255,11 +303,12 @@ impl Found {
         const STRANGE: f64 = 0.5;
         /// So few tokens hold nothing but the work.
         const SHORT: usize = 6;
-        let named = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_)));
+        let named =
+            self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_) | Named::BedKind(_)));
         let seen = self.saw().is_some();
         // "Gave feed yesterday": of which bed is asked back.
         let short = text.tokens.len() <= SHORT && self.quantities.dimensions.is_empty();
-        let told = (self.did.is_some() && !self.on_plant || seen) && (named || short) && !self.asks;
+        let told = (self.did.is_some() || seen) && !self.on_plant && (named || short) && !self.asks;
         (told && self.strange(text, reader) < STRANGE).then_some((Kind::Record, SURE))
     }
 }
