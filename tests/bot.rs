@@ -310,7 +310,8 @@ fn in_a_group_it_answers_when_called() {
     assert!(answer.reply_to.is_some() && answer.buttons.is_empty());
     assert_eq!(api.sent().iter().filter(|sent| sent.chat == group).count(), 1);
     // Of a person's own beds nothing is told where others read along, nor asked as if it could be.
-    api.says_in(group, ASHA, "@roof_test_bot what is due today");
+    let group = -501;
+    api.says_in(group, ASHA, "@roof_test_bot how much water for the east box");
     api.expect(group, "write to me alone");
     api.says_in(group, ASHA, "/round@roof_test_bot");
     api.expect(group, "write to me alone");
