@@ -30,6 +30,10 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) 
     if now.sky.is_empty() {
         now.sky.clone_from(&before.sky);
     }
+    // "And on the tomatoes?", "old leaves only": the same signs.
+    if now.kind == Kind::Trouble && before.kind == Kind::Trouble && now.signs.is_empty() {
+        now.signs.clone_from(&before.signs);
+    }
     let other_bed = names_another_bed(&now, before, asker);
     if now.crops.is_empty() && now.beds.is_empty() && !now.beds_named && !now.all_beds && !other_bed {
         now.crops.clone_from(&before.crops);
@@ -51,7 +55,8 @@ fn names_another_bed(now: &Reading, before: &Reading, asker: &Asker) -> bool {
     let of_hers = asker.beds.iter().any(|bed| bed.kind == kind);
     let same = asker.beds.iter().any(|bed| bed.kind == kind && before.beds.contains(&bed.id));
     let volume = now.quantities.iter().any(|said| said.unit.measures() == UnitOf::Volume);
-    before.beds_named && of_hers && !same && now.measures.is_empty() && !volume
+    let placed = before.beds_named || before.bed_kind.is_some() && !before.beds.is_empty();
+    placed && of_hers && !same && now.measures.is_empty() && !volume
 }
 
 /// The same is asked: its kind, what exactly, of which days, with what.
@@ -88,10 +93,6 @@ fn with_kind(now: &mut Reading, before: &Reading) {
     if now.quantities.is_empty() && matches!(before.kind, Kind::Spray | Kind::Feed | Kind::Record) {
         now.quantities.clone_from(&before.quantities);
     }
-    // "And on the tomatoes?": the same signs there.
-    if before.kind == Kind::Trouble && now.signs.is_empty() {
-        now.signs.clone_from(&before.signs);
-    }
     // "A strong medicine" told of a bottle is no other product.
     let of_bottle = now.points.iter().any(|point| point.tells_product());
     if now.materials.is_empty() || of_bottle && !before.materials.is_empty() {
@@ -117,8 +118,9 @@ fn with_place(now: &mut Reading, before: &Reading, says: Says, asker: &Asker) {
     if !same_place {
         return;
     }
-    let described = now.measures.iter().any(|one| one.diameter.is_some() || one.length.is_some() && one.width.is_some())
-        || volume(now) && now.bed_kind.is_some();
+    let described =
+        now.measures.iter().any(|one| one.diameter.is_some() || one.length.is_some() && one.width.is_some())
+            || volume(now) && now.bed_kind.is_some();
     let in_bed = !another || says == Says::NoPlace || of_place && before.beds_named;
     if in_bed && !described {
         now.beds.clone_from(&before.beds);

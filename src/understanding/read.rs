@@ -84,8 +84,8 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
             contrasts || found.corrects() || found.says_otherwise(&text, reader, &reading, before),
             asker,
         )
-            .or_else(|| undone(&reading, before, found.undoes()))
-            .or_else(|| started(&reading, before))
+        .or_else(|| undone(&reading, before, found.undoes()))
+        .or_else(|| started(&reading, before))
     {
         return with_beds(reading, asker);
     }

@@ -80,7 +80,13 @@ impl Found {
     }
 
     /// Whether the message says its kind, and what it is about.
-    pub(super) fn says(&self, text: &Text, reader: &Reader<'_>, before: &Reading, (kind, nearness): (Kind, f64)) -> Says {
+    pub(super) fn says(
+        &self,
+        text: &Text,
+        reader: &Reader<'_>,
+        before: &Reading,
+        (kind, nearness): (Kind, f64),
+    ) -> Says {
         /// A message nearer than this to a way of asking has a kind of its own.
         const HAS_A_KIND: f64 = 0.45;
         // "How many days?" asks on; a question with a thing in it has a kind of its own.
@@ -94,7 +100,13 @@ impl Found {
             let empty = self.told.iter().any(|hit| {
                 let steers = matches!(
                     hit.meaning,
-                    Told::Filler | Told::FollowUp | Told::Why | Told::Same | Told::Correction | Told::OtherOne | Told::All
+                    Told::Filler
+                        | Told::FollowUp
+                        | Told::Why
+                        | Told::Same
+                        | Told::Correction
+                        | Told::OtherOne
+                        | Told::All
                 );
                 let asks = matches!(hit.meaning, Told::Question | Told::Point(Point::Time | Point::Strength));
                 let product = matches!(hit.meaning, Told::Point(point) if point.tells_product());

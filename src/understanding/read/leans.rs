@@ -30,10 +30,21 @@ impl Found {
             || self.saw().is_some()
             || !self.signs.is_empty()
             || self.told.iter().any(|hit| other.contains(&hit.meaning));
-        if bare || own_matter || words > LONGEST || nearness >= HAS_A_KIND_OF_ITS_OWN {
+        if bare || own_matter || words > LONGEST {
             return false;
         }
         let open = self.open_words(text, reader);
+        if self.wants_another_unit(text, before, &open) {
+            return true;
+        }
+        if nearness >= HAS_A_KIND_OF_ITS_OWN {
+            return false;
+        }
+        // "It started a week ago" tells more of what is wrong.
+        let since = !self.days.is_empty() || self.for_days().is_some();
+        if before.kind == Kind::Trouble && since && !self.asks && self.names.is_empty() {
+            return true;
+        }
         if open.len() > 1 && self.strange(text, reader) >= STRANGE {
             return false;
         }
@@ -182,7 +193,8 @@ impl Found {
         let numbers = numbers(text);
         let spans = self.told.iter().filter(|hit| hit.meaning == Told::Same).map(|hit| &hit.span);
         let beside = |span: &Range<usize>| {
-            let number = numbers.iter().find(|number| number.span.end == span.start || span.end == number.span.start)?;
+            let number =
+                numbers.iter().find(|number| number.span.end == span.start || span.end == number.span.start)?;
             let free = self.quantities.said.iter().all(|said| !said.span.contains(&number.span.start));
             (free && number.value >= 2.0 && number.value.fract() == 0.0).then_some(number.value)
         };
@@ -208,8 +220,8 @@ impl Found {
     pub(super) fn with_bare_amount(&self, text: &Text, reading: &mut Reading, before: &Reading) {
         let numbers = numbers(text);
         let ([told], [number]) = (before.quantities.as_slice(), numbers.as_slice()) else { return };
-        let alone = (0..text.tokens.len())
-            .all(|at| number.span.contains(&at) || is_mark(text, at) || self.is_empty_word(at));
+        let alone =
+            (0..text.tokens.len()).all(|at| number.span.contains(&at) || is_mark(text, at) || self.is_empty_word(at));
         if alone && before.kind == Kind::Record && reading.quantities.is_empty() && reading.days.is_empty() {
             reading.quantities.push(Written { value: number.value, unit: told.unit });
         }
