@@ -203,9 +203,11 @@ mix-parts = { $parts }.
 mix-part = { $material } { $amount }
 mix-share = { $material } { $percent }
 mix-addition = har litre mein { $material } { $grams } g
-build-parts = { $bed }: paani nikalne wali tray { $trays } ({ $tray } ki), kinare ki patti { $sides } ({ $height } oonchi), astar ka kapda { $cloth }, taar { $wire }.
+build-parts = { $bed }: paani nikalne wali tray { $trays } ({ $tray } ki{ $said ->
+        [no] {" "}maani; doosri ho to batayein
+       *[yes] {""}
+    }), kinare ki patti { $sides } ({ $height } oonchi), astar ka kapda { $cloth }, taar { $wire }.
 assumed-depth = Gehrai nahi batayi, isliye { $depth } maani hai.
-assumed-tray = Tray { $tray } ki maani hai; aapki doosre size ki ho to batayein.
 ask-size = Dabba kitna bada hai? Lambai, chaudai aur gehrai batayein.
 working-mix = Baithne ke baad { $settled }, upar { $rim } khaali chhodkar; dheeli mitti baithkar { $settling } ghatti hai, isliye { $loose }.
 working-recipe = { $mix }: { $parts }.
@@ -281,7 +283,7 @@ record-not-kept = Yeh likha nahi ja saka, kahin darj nahi hua. Dobara bhejein.
 
 caution = Saavdhani: { $text }
 caution-text = { $text }
-caution-weight = poora bheegne par wazan { $weight } tak ho sakta hai, paudhe aur log alag. Banane se pehle aise structural engineer se poochhein jisne yeh chhat dekhi ho; chhat jhel legi, yeh yahan se nahi kaha ja sakta.
+caution-weight = poora bheegne par { $weight } tak, paudhe aur log alag. Chhat jhel legi, yeh yahan se nahi kaha ja sakta: banane se pehle aise structural engineer se poochhein jisne chhat dekhi ho.
 caution-load = chhat ya balcony wazan jhel legi, yeh yahan se nahi kaha ja sakta. Aise structural engineer se poochhein jisne slab dekha ho; tab tak bhaari cheezein kinare se door rakhein.
 caution-spray = maatra aur todne se pehle rukne ke din label se lein; dhoop ya hawa mein nahi, dastane aur mask pehankar.
 
@@ -492,7 +494,7 @@ working-season-days =
         [yes] Hafte: jahan tak forecast hai wahan tak wahi, phir { $place } ke aam din ({ $period }, { $distance } km door).
        *[no] Hafte: { $place } ke aam din ({ $period }, { $distance } km door).
     }
-caution-work-heat = { $tmax } mein chhat par kaam subah-subah ya suraj dhalte hi karein, paani peete rahein; chakkar aaye to turant ruk jayein.
+caution-work-heat = { $tmax } mein chhat par kaam subah-subah ya suraj dhalte hi karein, paani peete rahein; chakkar aaye to turant rukein.
 
 # (end of: Sow)
 
@@ -515,9 +517,12 @@ shade-net =
             [year] , phir baaki saal.
            *[day] {" "}{ $until } tak.
         }
-    } { $when ->
-        [later] Jis hafte din { $above } se upar hon, tab chahiye.
-       *[now] Din { $tmax } ke hain, aur { $above } se upar chahiye.
+    }{ $reason ->
+        [no] {""}
+       *[yes] { $when ->
+            [later] {" "}Jis hafte din { $above } se upar hon, tab chahiye.
+           *[now] {" "}Din { $tmax } ke hain, aur { $above } se upar chahiye.
+        }
     }
 shade-none = { $crop }: jaali ki zaroorat nahi. Yahan saal ka koi hafta din mein { $above } se upar nahi jaata.
 shade-offered =
@@ -559,7 +564,7 @@ working-shade-least = Kam se kam { $least } chahiye ({ $source }), isliye jaali 
 working-shade-water = Jaali ke neeche bed ka sookhna bina jaali ka { $share } hai (jaali roshni aur hawa rokti hai, hawa ki garmi nahi).
 working-shade-wind = Band jaali par hawa q = ½ρv² se dabaati hai; khuli bunai par kam.
 working-shade-tray = Tray: aam chalan, koi source nahi.
-caution-net-wind = aandhi se pehle jaali utaar lein: { $gust } km/h ka jhonka har vargmeter par { $kilograms } kg tak dabaa sakta hai. Baandhne ke liye kinare se bahar na jhukein.
+caution-net-wind = aandhi se pehle jaali utaar lein ({ $gust } km/h ka jhonka: har vargmeter par { $kilograms } kg tak); baandhne ke liye kinare se bahar na jhukein.
 
 # (end of: Shade)
 
@@ -1626,3 +1631,7 @@ move-none =
        *[net] jaali ka koi kaam
     } baaki nahi, isliye badalne ko kuchh nahi.
 choice-day = { $day }
+## What waits behind "more"
+year-turns = { $first }{ $second }{ $third }{ $fourth }
+year-say-more = Sab aam mausam se, do hafte aage-peeche ho sakta hai. Har mahine ke liye "aur bataiye" kahein, ya ek fasal poochhein.
+build-mix = Dheeli mitti { $litres }; baithkar { $settled }.
