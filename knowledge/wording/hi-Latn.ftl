@@ -680,8 +680,8 @@ load-bed =
     }
 load-depth = Hamari halki mitti { $depth }, geeli: har square metre par { $mass } (har square foot par { $foot }), yaani { $load }; dhancha, paudhe aur log alag.
 load-limit =
-    Is chhat ke liye engineer ki likhi limit { $limit } hai. { $larger ->
-        [usual] Aam paani dene ke baad hi yeh usse zyada hai: na rakhein ya halka karein, aur yeh aankda lekar engineer se phir poochhein.
+    Is chhat par engineer ki likhi limit { $limit } hai. { $larger ->
+        [usual] Aam paani dene ke baad hi yeh usse zyada hai: na rakhein ya halka karein, aur yeh aankda lekar engineer se poochhein.
         [load] Sabse bhari haalat mein (naali band, paani bhara) yeh usse zyada hai: na rakhein ya halka karein, aur yeh aankda lekar engineer se phir poochhein.
        *[limit] Sabse bhari haalat mein bhi (naali band, paani bhara) yeh usse kam hai, par usi limit mein log aur baaki sab bhi aate hain: kitna bachta hai, yeh engineer batayenge.
     }
@@ -693,7 +693,7 @@ load-site =
         [1] { $site } par do log aur boriyan aane ke din milakar: { $mass }.
        *[other] { $site } ke saare { $count } bed, do log, band naali aur boriyon tak milakar: { $mass }.
     }
-load-heaviest = { $parts }. Apni jagah par sabse bhari, { $bed }, neeche ki slab par { $load } daalta hai.
+load-heaviest = { $parts }. Apni jagah par sabse bhari { $bed }: neeche ki slab par { $load }.
 load-one = { $bed } { $mass }
 load-lower = Halka karne ke liye: kam gehrai, boxon ke beech zyada jagah, baag ki mitti nahi (geeli { $soil } kilo prati litre).
 load-doubt =
