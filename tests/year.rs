@@ -8,6 +8,7 @@ use rooftend::needs::year::Year;
 use rooftend::planning::year::{MonthAhead, Roof, YearAhead, year_ahead};
 use rooftend::weather::Weather;
 use serde_json::Value;
+use std::io::Write;
 use std::process::{Command, Output};
 use std::sync::LazyLock;
 
@@ -143,8 +144,8 @@ fn the_same_year_in_three_languages() {
     assert_eq!(english["figures"], roman["figures"]);
     // The whole of it comes with "more", and with the command.
     let after = r#"{"id":"1","as":"meera","after":["what does my year look like"],"message":"more"}"#;
-    let file = tempfile::NamedTempFile::new().unwrap();
-    std::fs::write(file.path(), after).unwrap();
+    let mut file = tempfile::NamedTempFile::new().unwrap();
+    file.write_all(after.as_bytes()).unwrap();
     let more = json(&["ask", "--demo", "--batch", file.path().to_str().unwrap()]);
     for words in ["May: start tomato, chilli, okra, brinjal, ridge gourd", "Jun: start", "Clear drains", "Apr: start"] {
         assert!(more["text"].as_str().unwrap().contains(words), "{words}: {}", more["text"]);

@@ -1654,6 +1654,6 @@ move-none =
     } is due in the next { $days } days, so there is nothing to move.
 choice-day = { $day }
 ## What waits behind "more"
-year-turns = { $first }{ $second }{ $third }{ $fourth }
+year-turns = { $first }{ $second }{ $third }
 year-say-more = By usual weather, which can be two weeks early or late. Say "more" for every month, or name a crop for its days.
 build-mix = { $litres } of loose mix; it settles to { $settled }.

@@ -1632,6 +1632,6 @@ move-none =
     } baaki nahi, isliye badalne ko kuchh nahi.
 choice-day = { $day }
 ## What waits behind "more"
-year-turns = { $first }{ $second }{ $third }{ $fourth }
+year-turns = { $first }{ $second }{ $third }
 year-say-more = Sab aam mausam se, do hafte aage-peeche ho sakta hai. Har mahine ke liye "aur bataiye" kahein, ya ek fasal poochhein.
 build-mix = Dheeli mitti { $litres }; baithkar { $settled }.

@@ -1632,6 +1632,6 @@ move-none =
     } बाक़ी नहीं, इसलिए बदलने को कुछ नहीं।
 choice-day = { $day }
 ## What waits behind "more"
-year-turns = { $first }{ $second }{ $third }{ $fourth }
+year-turns = { $first }{ $second }{ $third }
 year-say-more = सब आम मौसम से, दो हफ़्ते आगे-पीछे हो सकता है। हर महीने के लिए "और बताइए" कहें, या एक फ़सल पूछें।
 build-mix = ढीली मिट्टी { $litres }; बैठकर { $settled }।

@@ -21,7 +21,7 @@ type ToldCrops = (usize, usize);
 const FULL: ToldCrops = (6, 4);
 const BRIEF: ToldCrops = (4, 2);
 /// So many days on which nets and feeds change are told beside this month.
-const TURNS: usize = 4;
+const TURNS: usize = 3;
 /// So many of those that go in the whole year, and on trays.
 const TOLD_ALWAYS: usize = 8;
 
@@ -110,8 +110,9 @@ fn turns(told: &Told<'_>) -> Option<Line> {
         .collect();
     all.sort_unstable();
     let said = |place: usize| all.get(place).map_or(Said::Key(""), |(day, phrase)| turn(phrase, *day, told));
-    let names = ["first", "second", "third", "fourth"].into_iter().take(TURNS).enumerate();
-    let line = names.fold(Line::new("year-turns"), |line, (place, name)| line.with(name, said(place)));
+    let names: [&str; TURNS] = ["first", "second", "third"];
+    let line =
+        names.into_iter().enumerate().fold(Line::new("year-turns"), |line, (place, name)| line.with(name, said(place)));
     (!all.is_empty()).then_some(line)
 }
 
