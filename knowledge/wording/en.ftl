@@ -207,9 +207,11 @@ mix-parts = { $parts }.
 mix-part = { $material } { $amount }
 mix-share = { $percent } { $material }
 mix-addition = { $grams } g { $material } a litre
-build-parts = For the { $bed }: { $trays } drainage trays of { $tray }, { $sides } of side { $height } high, { $cloth } of lining cloth, { $wire } of wire.
+build-parts = For the { $bed }: { $trays } drainage trays of { $tray }{ $said ->
+        [no] {" "}(taken; say if yours differ)
+       *[yes] {""}
+    }, { $sides } of side { $height } high, { $cloth } of lining cloth, { $wire } of wire.
 assumed-depth = Depth was not said; I took { $depth }.
-assumed-tray = Trays taken as { $tray }; say if yours are another size.
 ask-size = What size is the box? Length and width, and how deep.
 working-mix = Settled { $settled } with { $rim } left free below the edge; loose mix loses { $settling } as it settles, so { $loose }.
 working-recipe = { $mix }: { $parts }.
@@ -285,7 +287,7 @@ record-not-kept = I could not store that: it is not recorded. Please try again.
 
 caution = Caution: { $text }
 caution-text = { $text }
-caution-weight = soaked, this weighs up to { $weight } before plants and people. Ask a structural engineer who has seen the roof before you build; I can't tell you that it holds.
+caution-weight = soaked, this weighs up to { $weight } before plants and people. I can't tell you that the roof holds it: before you build, ask a structural engineer who has seen it.
 caution-load = I can't tell you that a roof or balcony holds. Ask a structural engineer who has seen the slab, and keep heavy things from the edge until then.
 caution-spray = the label decides dose and waiting time; not in sun or wind, and with gloves and mask.
 
@@ -519,9 +521,12 @@ shade-net =
             [year] {" "}on, for the rest of the year.
            *[day] {" "}until about { $until }.
         }
-    } { $when ->
-        [later] It wants one in weeks above { $above }.
-       *[now] Days are at { $tmax }, and above { $above } it wants one.
+    }{ $reason ->
+        [no] {""}
+       *[yes] { $when ->
+            [later] {" "}It wants one in weeks above { $above }.
+           *[now] {" "}Days are at { $tmax }, and above { $above } it wants one.
+        }
     }
 shade-none = { $crop }: no net needed. No week of the year here is above { $above } by day.
 shade-offered =
@@ -563,7 +568,7 @@ working-shade-least = It wants at least { $least } ({ $source }), so the net may
 working-shade-water = The bed's loss under the net is { $share } of that without (the net cuts light and wind, not the heat of the air).
 working-shade-wind = Wind presses with q = ½ρv² on a closed net; an open weave takes less.
 working-shade-tray = Trays: common practice, no source.
-caution-net-wind = take the net down before a storm (a gust of { $gust } km/h presses with up to { $kilograms } kg a square metre), and don't lean over an edge to tie it.
+caution-net-wind = take the net down before a storm (a gust of { $gust } km/h: up to { $kilograms } kg a square metre), and don't lean over an edge to tie it.
 
 # (end of: Shade)
 
@@ -1671,3 +1676,8 @@ bot-words-thanks = thanks | thank you | thanks a lot | thank you very much | man
 bot-greeting = Namaste. Ask about water, sowing, pests or harvest on your roof, or write what was done.
 bot-thanks = All right. Write when there is something to ask or to note.
 bot-group-alone = In a group I answer in general only. About your own beds write to me alone.
+
+## What waits behind "more"
+year-turns = { $first }{ $second }{ $third }
+year-say-more = By usual weather, which can be two weeks early or late. Say "more" for every month, or name a crop for its days.
+build-mix = { $litres } of loose mix; it settles to { $settled }.

@@ -83,7 +83,7 @@ impl<'a> Desk<'a> {
         self.answer_about(message, None)
     }
 
-    /// The same, of one site, whatever the message names.
+    /// The same, of one site, whatever the message names; nothing of it waits behind "more".
     ///
     /// # Errors
     /// As [`Desk::answer`].
@@ -106,6 +106,7 @@ impl<'a> Desk<'a> {
             Some(second) => answer(&reading, &facts).joined(answer(second, &facts)),
             None => answer(&reading, &facts),
         };
+        let answered = if site.is_some() { whole(answered) } else { answered };
         // A record that is corrected is worked out again from what was said, and taken back.
         let wrong = match before {
             Some(before) if reading.corrects || reading.undo => answer(&before, &facts).records,
@@ -232,6 +233,15 @@ impl<'a> Desk<'a> {
         }
         said
     }
+}
+
+/// Its first line, and all that waits behind "more" instead of what else was told.
+fn whole(mut answer: Answer) -> Answer {
+    if !answer.rest.is_empty() {
+        answer.lines.truncate(1);
+        answer.lines.append(&mut answer.rest);
+    }
+    answer
 }
 
 /// What was asked back is remembered with the reading, so that an answer to it is known as one.
