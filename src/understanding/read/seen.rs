@@ -20,6 +20,7 @@ impl Found {
         /// Such a word leaves little else (judgement).
         const SURE: f64 = 0.9;
         let garden = self.names.iter().any(|hit| !matches!(hit.meaning, Named::SomeoneElse | Named::Place(_)));
+        let garden = garden || !self.jobs().is_empty() || self.points().next().is_some() || !self.aspects().is_empty();
         (self.holds(&Told::Elsewhere) && !garden && !self.on_plant).then_some((Kind::None, SURE))
     }
 
@@ -46,7 +47,9 @@ impl Found {
         let other = self.on_plant || self.sprays || self.feeds || self.did.is_some_and(|job| job != JobKind::Water);
         let things = [JobKind::Sow, JobKind::Plant, JobKind::Net, JobKind::Feed, JobKind::Spray];
         let other = other || things.into_iter().any(|job| self.names_thing(job));
-        (felt && self.asks && !other && self.quantities.said.is_empty()).then_some((Kind::Water, SURE))
+        let of_bed = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_) | Named::Crop(_)));
+        let of_bed = of_bed && self.names.iter().all(|hit| !matches!(hit.meaning, Named::Mix(_) | Named::Material(_)));
+        (felt && of_bed && self.asks && !other && self.quantities.said.is_empty()).then_some((Kind::Water, SURE))
     }
 
     /// A plant that looks wrong, told as such. What was done to it before may be the cause; a question about work, a
