@@ -155,7 +155,6 @@ impl Found {
         let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
         let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
         let Described { seen: signs, denied, like } = reader.gazetteer.signs(text, &parts_named(&names, reader.known));
-        if std::env::var("DBG").is_ok() { eprintln!("DBG\t{}\t{}\t{:?}\t{:?}", text.original.replace("\n"," "), signs.join(","), like.get(0..3), did); }
         let on_plant = signs.iter().any(|id| reader.known.signs.get(id).is_some_and(|sign| sign.part != Part::Mix));
         Self { names, told, quantities, days, signs, denied, like, on_plant, asks, did, sprays, feeds }
     }

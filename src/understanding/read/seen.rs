@@ -20,7 +20,7 @@ impl Found {
         /// Such a word leaves little else (judgement).
         const SURE: f64 = 0.9;
         let garden = self.names.iter().any(|hit| !matches!(hit.meaning, Named::SomeoneElse | Named::Place(_)));
-        let garden = garden || !self.jobs().is_empty() || self.points().next().is_some() || !self.aspects().is_empty();
+        let garden = garden || self.jobs().iter().any(|job| *job != JobKind::Water);
         (self.holds(&Told::Elsewhere) && !garden && !self.on_plant).then_some((Kind::None, SURE))
     }
 
@@ -59,7 +59,9 @@ impl Found {
         const SURE: f64 = 0.8;
         const BEFORE: [JobKind; 4] = [JobKind::Spray, JobKind::Feed, JobKind::Plant, JobKind::Water];
         let sizes = !self.quantities.dimensions.is_empty() || !self.quantities.said.is_empty();
-        if !self.on_plant || sizes || self.points().next().is_some() || self.holds(&Told::Hearsay) {
+        let pointed = self.asks && self.points().next().is_some();
+        let netted = self.names_thing(JobKind::Net);
+        if !self.on_plant || sizes || pointed || netted || self.holds(&Told::Hearsay) {
             return None;
         }
         let parts = || self.signs.iter().filter_map(|id| reader.known.signs.get(id)).map(|sign| sign.part);
