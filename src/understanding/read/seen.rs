@@ -61,6 +61,15 @@ impl Found {
         let sizes = !self.quantities.dimensions.is_empty() || !self.quantities.said.is_empty();
         let pointed = self.asks && self.points().next().is_some();
         let netted = self.names_thing(JobKind::Net);
+        // A cat in the bed was seen at work.
+        let seen_at_work = self.names.iter().any(|hit| match &hit.meaning {
+            Named::Trouble(id) => reader.known.troubles.get(id).is_some_and(|trouble| trouble.plain_to_see),
+            _ => false,
+        });
+        let plain = seen_at_work && !self.asks && self.did.is_none() && !self.sprays && !self.feeds;
+        if plain && !sizes && !netted {
+            return Some((Kind::Trouble, SURE));
+        }
         if !self.on_plant || sizes || pointed || netted || self.holds(&Told::Hearsay) {
             return None;
         }
