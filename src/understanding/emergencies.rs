@@ -152,12 +152,15 @@ impl EmergencyBook {
             let after = |skip: usize| words.get(place + 1 + skip);
             let of = after(0).is_some_and(|next| next.is(&roles.of));
             let next = after(usize::from(of));
-            let thought = (place.saturating_sub(BEFORE)..place).any(|at| words.get(at).is_some_and(|word| word.is(&roles.only_if)));
+            let thought = (place.saturating_sub(BEFORE)..place)
+                .any(|at| words.get(at).is_some_and(|word| word.is(&roles.only_if)));
             let someone = words.get(place).is_some_and(|word| word.is(&roles.someone));
-            let no_one = someone && (thought || next.is_some_and(|next| next.is(&roles.thing) || !of && next.is(&roles.says)));
+            let no_one =
+                someone && (thought || next.is_some_and(|next| next.is(&roles.thing) || !of && next.is(&roles.says)));
             let back = |by: usize| place.checked_sub(by).and_then(|at| words.get(at));
             let before = if back(1).is_some_and(|word| word.is(&roles.of)) { back(2) } else { back(1) };
-            let no_eye = words.get(place).is_some_and(|word| word.is(&roles.eye)) && before.is_some_and(|word| word.is(&roles.thing));
+            let no_eye = words.get(place).is_some_and(|word| word.is(&roles.eye))
+                && before.is_some_and(|word| word.is(&roles.thing));
             if let Some(word) = words.get_mut(place).filter(|_| no_one || no_eye) {
                 word.classes.clear();
             }

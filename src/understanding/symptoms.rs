@@ -206,7 +206,10 @@ impl SignBook {
         let is_sought = |said: &Said| {
             said.meanings.iter().any(|meaning| matches!(meaning, Meaning::Look(look) if self.sought.contains(look)))
         };
-        for place in (0..said.len()).filter(|place| said.get(*place).is_some_and(|word| word.meanings.contains(&not))).collect::<Vec<_>>() {
+        for place in (0..said.len())
+            .filter(|place| said.get(*place).is_some_and(|word| word.meanings.contains(&not)))
+            .collect::<Vec<_>>()
+        {
             let after: Vec<usize> = (place + 1..said.len().min(place + 1 + BETWEEN)).collect();
             let before: Vec<usize> = (place.saturating_sub(BETWEEN)..place).rev().collect();
             let order = if language == Language::En { [after, Vec::new()] } else { [before, after] };

@@ -59,7 +59,11 @@ mod tests {
         }
         assert!(got[..20].iter().all(|one| *one == Welcome::Answered));
         assert_eq!(got[20..], [Welcome::Told, Welcome::Silent, Welcome::Silent]);
-        assert_eq!(visits.next(8, false, start + TimeDelta::minutes(24)), Welcome::Answered, "another is not held to it");
+        assert_eq!(
+            visits.next(8, false, start + TimeDelta::minutes(24)),
+            Welcome::Answered,
+            "another is not held to it"
+        );
         assert_eq!(visits.next(7, false, start + TimeDelta::minutes(61)), Welcome::Answered);
     }
 

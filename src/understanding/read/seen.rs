@@ -47,7 +47,8 @@ impl Found {
         let other = self.on_plant || self.sprays || self.feeds || self.did.is_some_and(|job| job != JobKind::Water);
         let things = [JobKind::Sow, JobKind::Plant, JobKind::Net, JobKind::Feed, JobKind::Spray];
         let other = other || things.into_iter().any(|job| self.names_thing(job));
-        let of_bed = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_) | Named::Crop(_)));
+        let of_bed =
+            self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_) | Named::Crop(_)));
         let of_bed = of_bed && self.names.iter().all(|hit| !matches!(hit.meaning, Named::Mix(_) | Named::Material(_)));
         (felt && of_bed && self.asks && !other && self.quantities.said.is_empty()).then_some((Kind::Water, SURE))
     }
