@@ -22,6 +22,9 @@ pub struct LookWords {
     /// One searches for it, and may say that it is not there.
     #[serde(default)]
     pub sought: bool,
+    /// A word of it by itself is a description.
+    #[serde(default)]
+    pub alone: bool,
     pub words: Names,
 }
 

@@ -13,10 +13,10 @@ mod crop;
 mod fact;
 mod files;
 mod habit;
+mod harm;
 mod index;
 mod kept;
 mod lexicon;
-mod harm;
 mod looks;
 mod material;
 mod meanings;
@@ -46,9 +46,9 @@ pub use crop::{
 };
 pub use fact::{Fact, SourceRef};
 pub use files::{Files, Unreadable};
+pub use harm::{Emergency, Harm, HarmTold, HarmWords};
 pub use index::{Found, Index, IndexFault, class_word};
 pub use lexicon::Lexicon;
-pub use harm::{Emergency, Harm, HarmTold, HarmWords};
 pub use looks::{LookWords, Looks};
 pub use material::{FeedUse, Material, MaterialKind, SprayUse};
 pub use meanings::{MEANING, Meanings, Slips};
@@ -61,10 +61,7 @@ pub use problem::Problem;
 pub use refused::RefusedShoot;
 pub use sign::{Part, Symptom};
 pub use source::{Source, Worth};
-pub use talk::{
-    Aspect, BedWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords,
-    SunWords, Talk,
-};
+pub use talk::{Aspect, BedWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords, SunWords, Talk};
 pub use trouble::{Evidence, Often, Remedy, Spell, Trouble, TroubleKind};
 pub use words::{DayWord, NotWords, PartOfDay, Sign, TimeUnit, Words};
 

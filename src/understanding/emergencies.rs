@@ -4,13 +4,12 @@
 //! together. Plants fall, faint and drink as people do: a message about them tells of no one.
 
 use crate::knowledge::{Emergency, Knowledge};
-use crate::script::{Language, Script, Text, Token, index_word};
+use crate::script::{Language, Text, Token, index_word};
 use std::collections::HashMap;
 
 /// What may be told of someone, by classes of words.
 #[derive(Debug, Clone, Default)]
 pub struct EmergencyBook {
-    english: HashMap<String, Vec<usize>>,
     hindi: HashMap<String, Vec<usize>>,
     /// As spelled, for words whose sound is too short to tell.
     spelled: HashMap<String, Vec<usize>>,
@@ -102,11 +101,9 @@ impl EmergencyBook {
         };
         for token in Text::read_as(word, language).tokens {
             let Some(form) = index_word(&token, language) else { continue };
-            let hindi = language != Language::En;
-            if hindi && form.chars().count() >= SHORTEST_SOUND {
+            // English words count as they are spelled: who "drank" did, who may "drink" did not.
+            if language != Language::En && form.chars().count() >= SHORTEST_SOUND {
                 add(self.hindi.entry(form).or_default());
-            } else if !hindi && form != token.normal {
-                add(self.english.entry(form).or_default());
             }
             add(self.spelled.entry(token.normal).or_default());
         }
@@ -116,10 +113,8 @@ impl EmergencyBook {
         if let Some(classes) = self.spelled.get(&token.normal) {
             return classes.clone();
         }
-        let english = (token.script != Script::Devanagari).then(|| index_word(token, Language::En)).flatten();
-        let as_english = english.and_then(|form| self.english.get(&form).or_else(|| self.spelled.get(&form)));
-        let as_hindi = || index_word(token, Language::HiLatn).and_then(|form| self.hindi.get(&form));
-        as_english.or_else(as_hindi).cloned().unwrap_or_default()
+        let as_hindi = index_word(token, Language::HiLatn).and_then(|form| self.hindi.get(&form));
+        as_hindi.cloned().unwrap_or_default()
     }
 
     /// What happened to someone. `crops` are the tokens that name one, `empty` says which words tell nothing.
@@ -157,12 +152,15 @@ impl EmergencyBook {
             let after = |skip: usize| words.get(place + 1 + skip);
             let of = after(0).is_some_and(|next| next.is(&roles.of));
             let next = after(usize::from(of));
-            let thought = (place.saturating_sub(BEFORE)..place).any(|at| words.get(at).is_some_and(|word| word.is(&roles.only_if)));
+            let thought = (place.saturating_sub(BEFORE)..place)
+                .any(|at| words.get(at).is_some_and(|word| word.is(&roles.only_if)));
             let someone = words.get(place).is_some_and(|word| word.is(&roles.someone));
-            let no_one = someone && (thought || next.is_some_and(|next| next.is(&roles.thing) || !of && next.is(&roles.says)));
+            let no_one =
+                someone && (thought || next.is_some_and(|next| next.is(&roles.thing) || !of && next.is(&roles.says)));
             let back = |by: usize| place.checked_sub(by).and_then(|at| words.get(at));
             let before = if back(1).is_some_and(|word| word.is(&roles.of)) { back(2) } else { back(1) };
-            let no_eye = words.get(place).is_some_and(|word| word.is(&roles.eye)) && before.is_some_and(|word| word.is(&roles.thing));
+            let no_eye = words.get(place).is_some_and(|word| word.is(&roles.eye))
+                && before.is_some_and(|word| word.is(&roles.thing));
             if let Some(word) = words.get_mut(place).filter(|_| no_one || no_eye) {
                 word.classes.clear();
             }

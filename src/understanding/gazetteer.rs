@@ -1,8 +1,8 @@
 //! Every name the knowledge base has, ready to be found in a text.
 
 use super::asker::Asker;
-use super::phrasebook::{By, Forms, Hit, Phrasebook};
 use super::emergencies::EmergencyBook;
+use super::phrasebook::{By, Forms, Hit, Phrasebook};
 use super::symptoms::{Described, SignBook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
 use crate::knowledge::{Aspect, Emergency, Knowledge, Names, Ordinary, Point};

@@ -14,6 +14,9 @@ pub(super) struct Likeness {
     telling: HashMap<Meaning, f64>,
 }
 
+/// A description that tells so little is half a description, in nats (judgement).
+const FEW_NATS: f64 = 4.0;
+
 /// A word of the text that says what one sees (judgement); one of a sign counts by how often that is seen.
 const OF_TEXT: f64 = 0.8;
 
@@ -80,7 +83,9 @@ impl Likeness {
             }
         }
         let all: f64 = said.iter().map(|(_, tells)| tells).sum();
-        if all <= 0.0 {
+        // So few words as "it has spots" are like many troubles.
+        let all = all + FEW_NATS;
+        if said.is_empty() {
             return Vec::new();
         }
         let mut like: Vec<(String, f64)> = self

@@ -22,6 +22,8 @@ pub struct SignBook {
     looks: HashMap<String, usize>,
     /// Looks of what one searches for and may not find.
     sought: BTreeSet<usize>,
+    /// Looks that are a description by themselves.
+    alone: BTreeSet<usize>,
     likeness: Likeness,
 }
 
@@ -64,6 +66,9 @@ const SHORTEST_SOUND: usize = 4;
 /// So many telling words of another sort may stand between those of a sign.
 const APART: usize = 3;
 
+/// A name of so many words may be told by one of them.
+const SHORT_NAME: usize = 2;
+
 /// A look of this name turns what stands beside it into its opposite.
 const NOT: &str = "not";
 
@@ -92,6 +97,7 @@ impl SignBook {
         let numbered = known.looks.looks.iter().enumerate();
         book.looks = numbered.clone().map(|(number, look)| (look.look.clone(), number)).collect();
         book.sought = numbered.clone().filter(|(_, look)| look.sought).map(|(number, _)| number).collect();
+        book.alone = numbered.clone().filter(|(_, look)| look.alone).map(|(number, _)| number).collect();
         let lists = numbered.map(|(number, look)| (&look.words, Meaning::Look(number)));
         for (names, meaning) in lists.chain([(&known.looks.empty, Meaning::Empty)]) {
             for (language, words) in names.each() {
@@ -132,6 +138,8 @@ impl SignBook {
         // An everyday word by itself describes nothing.
         let telling = match meanings.iter().collect::<Vec<_>>().as_slice() {
             [] => false,
+            // "Droop after planting" is more than a droop.
+            [Meaning::Look(look)] => self.alone.contains(look) && name.split_whitespace().count() <= SHORT_NAME,
             [Meaning::Word(word)] => word.chars().count() >= SHORTEST_SOUND && !ordinary.sounds_like(word),
             _ => true,
         };
@@ -198,7 +206,10 @@ impl SignBook {
         let is_sought = |said: &Said| {
             said.meanings.iter().any(|meaning| matches!(meaning, Meaning::Look(look) if self.sought.contains(look)))
         };
-        for place in (0..said.len()).filter(|place| said.get(*place).is_some_and(|word| word.meanings.contains(&not))).collect::<Vec<_>>() {
+        for place in (0..said.len())
+            .filter(|place| said.get(*place).is_some_and(|word| word.meanings.contains(&not)))
+            .collect::<Vec<_>>()
+        {
             let after: Vec<usize> = (place + 1..said.len().min(place + 1 + BETWEEN)).collect();
             let before: Vec<usize> = (place.saturating_sub(BETWEEN)..place).rev().collect();
             let order = if language == Language::En { [after, Vec::new()] } else { [before, after] };

@@ -20,6 +20,7 @@ impl Found {
         /// Such a word leaves little else (judgement).
         const SURE: f64 = 0.9;
         let garden = self.names.iter().any(|hit| !matches!(hit.meaning, Named::SomeoneElse | Named::Place(_)));
+        let garden = garden || self.jobs().iter().any(|job| *job != JobKind::Water);
         (self.holds(&Told::Elsewhere) && !garden && !self.on_plant).then_some((Kind::None, SURE))
     }
 
@@ -46,7 +47,10 @@ impl Found {
         let other = self.on_plant || self.sprays || self.feeds || self.did.is_some_and(|job| job != JobKind::Water);
         let things = [JobKind::Sow, JobKind::Plant, JobKind::Net, JobKind::Feed, JobKind::Spray];
         let other = other || things.into_iter().any(|job| self.names_thing(job));
-        (felt && self.asks && !other && self.quantities.said.is_empty()).then_some((Kind::Water, SURE))
+        let of_bed =
+            self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_) | Named::Crop(_)));
+        let of_bed = of_bed && self.names.iter().all(|hit| !matches!(hit.meaning, Named::Mix(_) | Named::Material(_)));
+        (felt && of_bed && self.asks && !other && self.quantities.said.is_empty()).then_some((Kind::Water, SURE))
     }
 
     /// A plant that looks wrong, told as such. What was done to it before may be the cause; a question about work, a
@@ -56,7 +60,18 @@ impl Found {
         const SURE: f64 = 0.8;
         const BEFORE: [JobKind; 4] = [JobKind::Spray, JobKind::Feed, JobKind::Plant, JobKind::Water];
         let sizes = !self.quantities.dimensions.is_empty() || !self.quantities.said.is_empty();
-        if !self.on_plant || sizes || self.points().next().is_some() || self.holds(&Told::Hearsay) {
+        let pointed = self.asks && self.points().next().is_some();
+        let netted = self.names_thing(JobKind::Net);
+        // A cat in the bed was seen at work.
+        let seen_at_work = self.names.iter().any(|hit| match &hit.meaning {
+            Named::Trouble(id) => reader.known.troubles.get(id).is_some_and(|trouble| trouble.plain_to_see),
+            _ => false,
+        });
+        let plain = seen_at_work && !self.asks && self.did.is_none() && !self.sprays && !self.feeds;
+        if plain && !sizes && !netted {
+            return Some((Kind::Trouble, SURE));
+        }
+        if !self.on_plant || sizes || pointed || netted || self.holds(&Told::Hearsay) {
             return None;
         }
         let parts = || self.signs.iter().filter_map(|id| reader.known.signs.get(id)).map(|sign| sign.part);
