@@ -337,9 +337,20 @@ impl Reader<'_> {
         }
         let length = self.sign(Sign::OfMonth, end)?;
         let ordinal = matches!(self.text.normal(end), "th" | "st" | "nd" | "rd");
-        let floor = self.text.tokens.get(end + length).is_some_and(crate::script::Token::is_word)
-            && self.sign(Sign::Marked, end + length).is_none();
-        if ordinal && !(self.before(Sign::On, at) && !floor || self.sign(Sign::Marked, end + length).is_some()) {
+        // "On the 5th floor" names no day; "on the 5th we sowed" and "the 22nd till the 26th" do.
+        let next = end + length;
+        let labelled = self.sign(Sign::Label, next).is_some();
+        let dated = at >= 2 && self.text.normal(at - 2) == "on" && self.text.normal(at - 1) == "the" && !labelled;
+        let floor = self.text.tokens.get(next).is_some_and(crate::script::Token::is_word)
+            && self.sign(Sign::Marked, next).is_none()
+            && self.sign(Sign::Through, next).is_none()
+            && !dated;
+        // "Okra, east box, 15th": by itself in a message that tells of work.
+        let ends =
+            |place: usize| self.text.tokens.get(place).is_none_or(|mark| !mark.is_word() && mark.number.is_none());
+        let alone = self.past && at.checked_sub(1).is_some_and(ends) && ends(next);
+        let meant = self.before(Sign::On, at) && !floor || self.sign(Sign::Marked, next).is_some() || alone;
+        if ordinal && !meant {
             return None;
         }
         let span = at..end + length;

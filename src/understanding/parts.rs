@@ -138,6 +138,8 @@ fn as_told(part: Reading) -> Reading {
 /// "Fed today, when next?", "neem sprayed yesterday, may we pick?": what is asked after work without naming anything is
 /// asked of that work.
 fn as_due_again(first: &Reading, second: Reading) -> Reading {
+    /// A question that is less sure of itself is asked of the net just told.
+    const SURELY: f64 = 0.8;
     let same_crops = second.crops.iter().all(|crop| first.crops.contains(crop));
     let bare = same_crops && !second.beds_named && second.measures.is_empty() && second.did.is_none();
     let again = second.asks && second.points.contains(&Point::Time);
@@ -149,6 +151,7 @@ fn as_due_again(first: &Reading, second: Reading) -> Reading {
         Some(JobKind::Net) if bare && again && !matches!(second.kind, Kind::Water | Kind::Feed | Kind::Spray) => {
             Kind::Shade
         }
+        Some(JobKind::Net) if bare && second.asks && second.sureness < SURELY => Kind::Shade,
         _ => return second,
     };
     Reading { kind, sureness: second.sureness.max(SURE_ALONE), ..second }

@@ -422,7 +422,7 @@ impl Found {
             new_bed: self.is_new_bed(),
             one_more: self.told.iter().any(|hit| hit.meaning == Told::NewBed),
             undo: false,
-            no_such_day: self.no_such_day(text, reader),
+            no_such_day: self.no_such_day(text, reader) || self.is_on_no_day(text, reader),
             sun_hours: self.sun_hours(),
             sun_from_h: sun.and_then(|clock| clock.from_h),
             sun_until_h: sun.and_then(|clock| clock.until_h),

@@ -35,7 +35,8 @@ impl Claims<'_> {
         let both = BOTH_TENSES.contains(&self.text.normal(at));
         let open = !self.asks || both;
         !self.is_denied(span)
-            && !self.is_supposed(at)
+            // Asked about, what is supposed is the ground of the question: a wait counts from it.
+            && (self.asks || !self.is_supposed(at))
             && !self.is_done_by_a_creature(at)
             && !(open && self.is_to_come(at))
             && !(!self.asks && self.is_circumstance(at))
@@ -62,7 +63,9 @@ impl Claims<'_> {
         if self.text.language == Language::En {
             return self.before(span.start, ENGLISH).any(|at| self.said_at(&Told::Not, at));
         }
-        let after = span.end;
+        // "Dali hi nahi".
+        let stressed = matches!(self.text.normal(span.end), "hi" | "ही" | "bhi" | "भी" | "to" | "तो");
+        let after = span.end + usize::from(stressed);
         let hindi = self.before(span.start, 1).any(|at| self.said_at(&Told::Not, at));
         hindi || self.said_at(&Told::Not, after)
     }

@@ -2,7 +2,7 @@
 
 use super::{Found, Hit, Reader, Told};
 use crate::garden::{JobKind, Move};
-use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Point, TimeUnit};
+use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Point, Sign, TimeUnit};
 use crate::quantity::Unit;
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
@@ -97,6 +97,19 @@ impl Found {
             };
             month && !dated && (number(position.checked_sub(1)) || number(Some(position + 1)))
         })
+    }
+
+    /// Work of "last week": done on a day that is not told.
+    pub(super) fn is_on_no_day(&self, text: &Text, reader: &Reader<'_>) -> bool {
+        let words = &reader.known.words;
+        let last = (0..text.tokens.len()).any(|at| {
+            let length = words.sign(Sign::Last, text, at);
+            length.is_some_and(|length| {
+                let span = words.spans.at(text, at + length).map(|(unit, _)| unit);
+                matches!(span, Some(TimeUnit::Week | TimeUnit::Month | TimeUnit::Year))
+            })
+        });
+        last && self.did.is_some() && self.days.is_empty() && !self.asks
     }
 
     /// "5 hours of sun": the hours that are told.
@@ -219,24 +232,8 @@ impl Found {
     fn about_a_plant_after_work(&self, text: &Text) -> Option<(Kind, f64)> {
         /// A sign on a plant beside work leaves little else (judgement).
         const SURE: f64 = 0.8;
-        const SINCE: [&str; 16] = [
-            "now",
-            "still",
-            "but",
-            "yet",
-            "since",
-            "today",
-            "ab",
-            "phir",
-            "fir",
-            "lekin",
-            "magar",
-            "अब",
-            "फिर",
-            "लेकिन",
-            "मगर",
-            "आज",
-        ];
+        const SINCE: [&str; 13] =
+            ["now", "still", "but", "yet", "ab", "phir", "fir", "lekin", "magar", "अब", "फिर", "लेकिन", "मगर"];
         let since = || text.tokens.iter().any(|token| SINCE.contains(&token.normal.as_str()));
         let after = match self.did? {
             JobKind::Water | JobKind::Feed | JobKind::TopUp => true,

@@ -15,7 +15,10 @@ pub(super) fn asks(text: &Text, hit: &Hit<Told>, told: &[Hit<Told>]) -> bool {
         // "Do" is two or "give", "is" is "this" in Hindi.
         "do" | "is" | "are" if !english => false,
         "can" if counted(text, at) => false,
-        "is" | "are" | "was" | "were" => begins(text, at) || !tells(text, at, told),
+        // "Can you note …" is a polite wish.
+        "can" | "could" | "would" | "will" if wishes(text, at, told) => false,
+        "is" | "are" if begins(text, at) => true,
+        "is" | "are" => !tells(text, at, told) && !said_of(text, at),
         "will" => begins_asking(text, at),
         _ => true,
     }
@@ -42,6 +45,20 @@ fn tells(text: &Text, at: usize, told: &[Hit<Told>]) -> bool {
     };
     let after = at + 1;
     PLACED.contains(&text.normal(after)) || done(after)
+}
+
+/// "It is cloudy": its subject stands before.
+fn said_of(text: &Text, at: usize) -> bool {
+    const WHO: [&str; 7] = ["it", "this", "that", "they", "there", "he", "she"];
+    const ASKS: [&str; 8] = ["how", "what", "when", "which", "why", "where", "who", "whether"];
+    let subject = at.checked_sub(1).is_some_and(|before| WHO.contains(&text.normal(before)));
+    subject && !(0..at).any(|before| ASKS.contains(&text.normal(before)))
+}
+
+/// It is asked that something be written down.
+fn wishes(text: &Text, at: usize, told: &[Hit<Told>]) -> bool {
+    const NEAR: usize = 2;
+    text.normal(at + 1) == "you" && told.iter().any(|hit| hit.meaning == Told::Note && hit.span.start <= at + 1 + NEAR)
 }
 
 /// "Will it rain" asks; "we will spray" and "will do the box on Thursday" do not.
