@@ -33,6 +33,8 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
             let come = whole.days.first().is_none_or(|(day, _)| *day <= today);
             (if told && come { whole } else { with_detail(first, &second, today) }, None)
         }
+        // Whether one may eat after a spray is never left out.
+        Some((first, second)) if may_eat(&whole) && ![first.kind, second.kind].contains(&Kind::Spray) => (whole, None),
         // "Two fists of dung, put in on Sunday": the verb stands in the second part alone.
         Some((first, second))
             if !whole.asks
@@ -59,6 +61,11 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
     }
 }
 
+/// A spray is told and whether to pick or eat is asked.
+fn may_eat(whole: &Reading) -> bool {
+    whole.kind == Kind::Spray && whole.did == Some(JobKind::Spray) && whole.asks
+}
+
 /// The weather is told in it and nothing else: it is the ground of the question beside it.
 fn tells_of_the_sky(part: &Reading) -> bool {
     !part.sky.is_empty() && !part.asks && part.did.is_none() && part.saw.is_none() && part.put_off.is_none()
@@ -78,6 +85,11 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         let first = read_part(parts.0, read.language, reader, &alone, today);
         let second = read_part(parts.1, read.language, reader, &alone, today);
         let (first, second) = (as_told(first), as_told(second));
+        // "Put them in this week or wait" is a choice.
+        let choice = text.get(left..right).is_some_and(|joint| matches!(joint, "or" | "Or" | "ya" | "या"));
+        if choice && first.did.is_some() && !first.asks {
+            continue;
+        }
         let second = as_due_again(&first, second);
         let sure = first.sureness.min(second.sureness);
         if best.as_ref().is_none_or(|(before, ..)| sure > *before) {
@@ -143,7 +155,8 @@ fn as_due_again(first: &Reading, second: Reading) -> Reading {
     let same_crops = second.crops.iter().all(|crop| first.crops.contains(crop));
     let bare = same_crops && !second.beds_named && second.measures.is_empty() && second.did.is_none();
     let again = second.asks && second.points.contains(&Point::Time);
-    let eats = second.kind == Kind::Harvest || second.asks && second.points.contains(&Point::Wait);
+    let waits = |part: &Reading| part.points.contains(&Point::Wait);
+    let eats = second.kind == Kind::Harvest || second.asks && (waits(&second) || waits(first));
     let kind = match first.did {
         Some(JobKind::Spray) if bare && (again || eats) => Kind::Spray,
         Some(JobKind::Feed) if bare && again && second.kind != Kind::Water => Kind::Feed,

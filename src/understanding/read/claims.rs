@@ -34,13 +34,10 @@ impl Claims<'_> {
         let at = span.start;
         let both = BOTH_TENSES.contains(&self.text.normal(at));
         let open = !self.asks || both;
-        !self.is_denied(span)
-            // Asked about, what is supposed is the ground of the question: a wait counts from it.
-            && (self.asks || !self.is_supposed(at))
-            && !self.is_done_by_a_creature(at)
-            && !(open && self.is_to_come(at))
-            && !(!self.asks && self.is_circumstance(at))
-            && !(both && self.wavers(at))
+        // Asked about, what is supposed is the ground of the question: a wait counts from it.
+        let told_beside = !self.asks && (self.is_supposed(at) || self.is_circumstance(at));
+        let unsure = open && self.is_to_come(at) || both && self.wavers(at);
+        !(self.is_denied(span) || self.is_done_by_a_creature(at) || told_beside || unsure)
     }
 
     fn says(&self, what: &Told) -> bool {
