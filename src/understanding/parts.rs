@@ -16,6 +16,9 @@ const SURE_ALONE: f64 = 0.7;
 /// What follows a plain statement of work may be less sure, since the work says what it is about.
 const SURE_AFTER_WORK: f64 = 0.6;
 
+/// What is so surely none of ours holds no request, whatever its parts lean to (judgement).
+const SURELY_NONE: f64 = 0.95;
+
 /// A part has at least so many words.
 const LEAST_WORDS: usize = 2;
 
@@ -24,7 +27,8 @@ const LEAST_WORDS: usize = 2;
 pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> (Reading, Option<Reading>) {
     let whole = sky::told(text, read_as(text, reader, asker, today), reader, asker, today);
     // After an accident "what now" asks about it, and is no request of its own.
-    if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) {
+    let chatter = whole.kind == Kind::None && whole.sureness >= SURELY_NONE;
+    if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) || chatter {
         return (whole, None);
     }
     match split(text, reader, asker, today) {
@@ -76,7 +80,7 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
     let read = Text::read(text);
     let alone = Asker { before: None, ..asker.clone() };
     let mut best: Option<(f64, Reading, Reading)> = None;
-    for (left, right) in borders(&read) {
+    for Border { left, right, joins } in borders(&read) {
         let parts = (text.get(..left)?, text.get(right..)?);
         let words = |part: &str| part.split_whitespace().count();
         if words(parts.0) < LEAST_WORDS || words(parts.1) < LEAST_WORDS {
@@ -91,6 +95,9 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
             continue;
         }
         let second = as_due_again(&first, second);
+        if !joins && !parted_plainly(&first, &second, parts) {
+            continue;
+        }
         let sure = first.sureness.min(second.sureness);
         if best.as_ref().is_none_or(|(before, ..)| sure > *before) {
             best = Some((sure, first, second));
@@ -221,22 +228,37 @@ fn cut(whole: &Reading, first: &Reading, second: &Reading) -> bool {
     whole.measures.iter().any(|measured| !first.measures.contains(measured) && !second.measures.contains(measured))
 }
 
-/// Byte places before and after each comma, stop or joining word.
-fn borders(text: &Text) -> Vec<(usize, usize)> {
-    const JOINING: [&str; 8] = ["and", "or", "aur", "ya", "और", "या", "also", "plus"];
-    text.tokens
-        .iter()
-        .filter(|token| {
-            matches!(token.normal.as_str(), "," | "." | "?" | ";" | "।" | "!")
-                || JOINING.contains(&token.normal.as_str())
-                || is_spaced_dash(text, token)
-        })
-        .map(|token| {
-            let mark = !token.normal.chars().any(char::is_alphanumeric);
-            // A question mark belongs to the part it ends.
-            (if mark { token.span.end } else { token.span.start }, token.span.end)
-        })
-        .collect()
+/// Without a joining word the part before a comma or stop is most often the ground of the question after it. Two
+/// requests they are where one tells of work or of what was seen, or where each is a question with its own mark.
+fn parted_plainly(first: &Reading, second: &Reading, (left, right): (&str, &str)) -> bool {
+    /// How sure two questions with their own marks must be (judgement).
+    const SURELY: f64 = 0.9;
+    let tells = |part: &Reading| part.kind == Kind::Record && (part.did.is_some() || part.saw.is_some());
+    let questions = [left, right].iter().all(|part| part.trim_end().ends_with('?'));
+    let sure = first.sureness >= SURELY && second.sureness >= SURELY;
+    let ails = |part: &Reading| part.kind == Kind::Trouble && !part.signs.is_empty();
+    tells(first) || tells(second) || questions && sure || ails(first) && ails(second)
+}
+
+/// Where a text may be parted: byte places before and after, and whether a joining word stands there.
+struct Border {
+    left: usize,
+    right: usize,
+    joins: bool,
+}
+
+/// Each comma, stop, dash between thoughts or joining word.
+fn borders(text: &Text) -> Vec<Border> {
+    const JOINING: [&str; 10] = ["and", "or", "aur", "ya", "और", "या", "also", "plus", "n", "&"];
+    let joins = |at: usize| JOINING.contains(&text.normal(at));
+    let marks = |at: usize| matches!(text.normal(at), "," | "." | "?" | ";" | "।" | "!");
+    let border = |(at, token): (usize, &Token)| {
+        // A question mark belongs to the part it ends.
+        let left = if joins(at) { token.span.start } else { token.span.end };
+        let is_one = marks(at) || joins(at) || is_spaced_dash(text, token);
+        is_one.then(|| Border { left, right: token.span.end, joins: joins(at) || joins(at + 1) })
+    };
+    text.tokens.iter().enumerate().filter_map(border).collect()
 }
 
 /// "… - …" between two thoughts; "4-5" and "east-box" hold none.
