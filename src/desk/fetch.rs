@@ -5,19 +5,18 @@ use super::sky::{Handed, Skies};
 use crate::answering::{BedFacts, Facts, SiteFacts};
 use crate::garden::rights::may_see_site;
 use crate::garden::{Person, PersonId, Role, Site, SiteId, Store, StoreError};
-use crate::understanding::{Asker, OwnBed, Reading};
+use crate::understanding::{Asker, Everyone, OwnBed, Reading};
 use crate::weather::{Forecast, Weather};
 use chrono::{DateTime, FixedOffset, NaiveDate, Offset};
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// What a person may see of the garden, as it stood at a moment.
 pub struct Seen<'a> {
     pub asker: Option<Person>,
     pub sites: Vec<SiteFacts<'a>>,
-    /// Names of other clients with the sites of theirs that this person may see.
-    people: Vec<(String, Vec<SiteId>)>,
-    /// Names of people and sites that this person may not see: known only so that nothing is told of them.
-    others: Vec<String>,
+    /// What everybody is called, so that what this person may not see is known as such; nobody where nothing is read.
+    everyone: Arc<Everyone>,
     movers: BTreeMap<PersonId, String>,
     /// The moment, in the time zone of the asker's first site.
     pub now: DateTime<FixedOffset>,
@@ -31,22 +30,15 @@ pub fn seen<'a>(
     asker: Option<Person>,
     now: DateTime<FixedOffset>,
 ) -> Result<Seen<'a>, StoreError> {
-    let (people, mut others) = names_of_people(house, store, asker.as_ref())?;
-    let mut own = Vec::new();
-    for site in store.sites()? {
-        if may_see_site(asker.as_ref(), &site.id) {
-            own.push(site);
-        } else {
-            others.push(site.id.as_str().replace('-', " "));
-            others.push(site.id.as_str().to_owned());
-            others.push(site.name);
-        }
-    }
-    Ok(Seen { people, others, ..stood(house, store, handed, (asker, own), now)? })
+    let own = match &asker {
+        Some(person) => sites_of(store, person)?,
+        None => Vec::new(),
+    };
+    let everyone = house.names.of(store, &house.known.ordinary)?;
+    Ok(Seen { everyone, ..stood(house, store, handed, (asker, own), now)? })
 }
 
-/// The same of a person to whom something is told unasked: where nothing is read, the names of all others are not
-/// looked through.
+/// The same of a person to whom something is told unasked: where nothing is read, nobody's names are needed.
 pub fn seen_unasked<'a>(
     house: &'a House,
     store: &dyn Store,
@@ -104,34 +96,7 @@ fn stood<'a>(
         let weather = skies.over(&site, here)?;
         sites.push(SiteFacts { site, now: here, beds, weather });
     }
-    Ok(Seen { asker, sites, people: Vec::new(), others: Vec::new(), movers, now: local.unwrap_or(now) })
-}
-
-/// Clients by the words of their names, with those of their sites that the asker may see; and those of whom she may
-/// see nothing. Short names and everyday words are left out: they are said of other things.
-#[expect(clippy::type_complexity, reason = "two lists that are parted at once")]
-fn names_of_people(
-    house: &House,
-    store: &dyn Store,
-    asker: Option<&Person>,
-) -> Result<(Vec<(String, Vec<SiteId>)>, Vec<String>), StoreError> {
-    const SHORTEST: usize = 4;
-    let (mut people, mut others) = (Vec::new(), Vec::new());
-    for person in store.people()? {
-        let own = asker.is_some_and(|asker| asker.id == person.id);
-        if own || person.role != Role::Client {
-            continue;
-        }
-        let words = person
-            .name
-            .split_whitespace()
-            .filter(|word| word.chars().count() >= SHORTEST && !house.known.ordinary.is(&word.to_lowercase()));
-        let seen: Vec<SiteId> = person.sites.iter().filter(|site| may_see_site(asker, site)).cloned().collect();
-        for word in words.map(str::to_owned) {
-            if seen.is_empty() { others.push(word) } else { people.push((word, seen.clone())) }
-        }
-    }
-    Ok((people, others))
+    Ok(Seen { asker, sites, everyone: Arc::default(), movers, now: local.unwrap_or(now) })
 }
 
 impl<'a> Seen<'a> {
@@ -149,14 +114,7 @@ impl<'a> Seen<'a> {
                 .map(|planting| (planting.crop.clone(), planting.microgreen))
                 .collect(),
         });
-        let sites = self.sites.iter().map(|site| (site.site.id.clone(), site.site.name.clone()));
-        Asker {
-            beds: beds.collect(),
-            sites: sites.collect(),
-            people: self.people.clone(),
-            others: self.others.clone(),
-            before,
-        }
+        Asker::of(self.asker.clone(), beds.collect(), self.everyone.clone()).after(before)
     }
 
     /// The day of asking where the beds of a reading stand.

@@ -1,5 +1,6 @@
 //! What is made once and serves every message.
 
+use super::names::Names;
 use super::sky::Recalled;
 use crate::knowledge::{Files, Index, IndexFault, Knowledge, Problem};
 use crate::script::Language;
@@ -18,6 +19,8 @@ pub struct House {
     hi_latn: Phrases,
     /// The weather that answers have read lately.
     pub(super) skies: Recalled,
+    /// What everybody and every site is called.
+    pub(super) names: Names,
 }
 
 /// The house cannot be opened.
@@ -59,7 +62,7 @@ impl House {
             (index, phrases, gazetteer.join().unwrap_or_else(|_| Gazetteer::of(&known)))
         });
         let [en, hi, hi_latn] = phrases;
-        Ok(Self { index: index?, gazetteer, en, hi, hi_latn, known, skies: Recalled::default() })
+        Ok(Self { index: index?, gazetteer, en, hi, hi_latn, known, skies: Recalled::default(), names: Names::default() })
     }
 
     /// The phrases of a language.

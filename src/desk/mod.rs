@@ -5,6 +5,7 @@
 
 mod fetch;
 mod house;
+mod names;
 pub mod reception;
 pub mod sky;
 mod talk;

@@ -20,6 +20,9 @@ impl Store for Nothing {
     fn stamp(&self, _: &str, _: &str) -> Option<Stamp> {
         Some(Stamp::NOTHING)
     }
+    fn stamp_of(&self, _: Kind) -> Option<Stamp> {
+        Some(Stamp::NOTHING)
+    }
     fn write(&self, _: Vec<Change>) -> Result<(), StoreError> {
         Err(StoreError::Closed)
     }

@@ -129,6 +129,11 @@ pub trait Store: Send + Sync {
         None
     }
 
+    /// The same for all records of a kind.
+    fn stamp_of(&self, _kind: Kind) -> Option<Stamp> {
+        None
+    }
+
     /// Everything, for an export or a backup.
     fn whole(&self) -> Result<Garden, StoreError> {
         let mut garden = Garden::default();

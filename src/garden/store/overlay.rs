@@ -80,6 +80,13 @@ impl Store for Overlay<'_> {
         if own { None } else { self.below.stamp(drawer, key.get(drawer.len() + 1..)?) }
     }
 
+    fn stamp_of(&self, kind: Kind) -> Option<Stamp> {
+        let from = Bound::Included((kind, String::new()));
+        let own = self.changed().range((from, Bound::Unbounded)).next().is_some_and(|((of, _), _)| *of == kind);
+        // What lies here alone is not counted.
+        if own { None } else { self.below.stamp_of(kind) }
+    }
+
     fn write(&self, changes: Vec<Change>) -> Result<(), StoreError> {
         let mut changed = self.changed();
         for change in changes {

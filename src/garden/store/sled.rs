@@ -111,6 +111,10 @@ impl Store for SledStore {
         Some(self.stamps.of(&format!("{drawer}|{key}")))
     }
 
+    fn stamp_of(&self, kind: Kind) -> Option<Stamp> {
+        Some(self.stamps.of_kind(kind))
+    }
+
     fn each(
         &self,
         kind: Kind,

@@ -1,5 +1,6 @@
 //! Stamps: by them a reader that keeps what it made of some slips knows that they are still the same.
 
+use super::record::Kind;
 use std::sync::atomic::{AtomicU64, Ordering};
 
 /// Slips are told apart by so many places. What shares a place is read again once too often, never too seldom.
@@ -21,14 +22,18 @@ impl Stamp {
 /// The writes of one store, counted by what they were to.
 pub struct Stamps {
     store: u64,
+    /// To slips, by their places.
     writes: Vec<AtomicU64>,
+    /// To all of a kind.
+    kinds: Vec<AtomicU64>,
 }
 
 impl Stamps {
     pub fn new() -> Self {
         static STORES: AtomicU64 = AtomicU64::new(1);
         let store = STORES.fetch_add(1, Ordering::Relaxed);
-        Self { store, writes: (0..PLACES).map(|_| AtomicU64::new(0)).collect() }
+        let none = |many: usize| (0..many).map(|_| AtomicU64::new(0)).collect();
+        Self { store, writes: none(PLACES), kinds: none(Kind::ALL.len()) }
     }
 
     /// How the slips stand whose keys begin like this one, up to its second bar: its drawer and the first part.
@@ -37,12 +42,24 @@ impl Stamps {
         Stamp { store: self.store, writes }
     }
 
-    /// Something was written under this key.
-    pub fn written(&self, key: &str) {
-        if let Some(writes) = self.writes.get(place(key)) {
+    /// How all records of a kind stand.
+    pub fn of_kind(&self, kind: Kind) -> Stamp {
+        let writes = place_of_kind(kind).and_then(|place| self.kinds.get(place));
+        Stamp { store: self.store, writes: writes.map_or(0, |writes| writes.load(Ordering::Acquire)) }
+    }
+
+    /// Something of a kind was written under this key.
+    pub fn written(&self, kind: Kind, key: &str) {
+        let slip = self.writes.get(place(key)).filter(|_| kind == Kind::Filed);
+        let of_kind = place_of_kind(kind).and_then(|place| self.kinds.get(place));
+        for writes in slip.into_iter().chain(of_kind) {
             writes.fetch_add(1, Ordering::Release);
         }
     }
+}
+
+fn place_of_kind(kind: Kind) -> Option<usize> {
+    Kind::ALL.iter().position(|one| *one == kind)
 }
 
 /// The drawer and the first part of a key.

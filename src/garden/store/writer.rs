@@ -77,8 +77,8 @@ fn run(trees: &Trees, stamps: &Stamps, waiting: &Receiver<Request>) {
         let mut batch = vec![first];
         batch.extend(waiting.try_iter().take(BATCH - 1));
         let results: Vec<_> = batch.iter().map(|request| apply(trees, &request.changes)).collect();
-        let slips = batch.iter().flat_map(|request| &request.changes).filter(|change| change.kind == Kind::Filed);
-        slips.for_each(|change| stamps.written(&change.key));
+        let written = batch.iter().flat_map(|request| &request.changes);
+        written.for_each(|change| stamps.written(change.kind, &change.key));
         let flushed = trees.flush();
         for (request, result) in batch.into_iter().zip(results) {
             // Whoever no longer waits for the answer does not need it.
