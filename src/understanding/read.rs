@@ -53,7 +53,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
     let found = Found::of(&text, reader, asker, today);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
-    let plainly = found.plainly(&text, reader).or_else(|| found.vaguely(verdict.kind, verdict.sureness));
+    let plainly = found.plainly(&text, reader).or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness));
     let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
     let mut reading = Reading { sky: found.sky(&text, today), ..found.reading(&text, reader, kind, sureness) };
     if let Some(before) = &asker.before {
