@@ -61,7 +61,7 @@ const SOMETHING_ELSE: f64 = 1.0;
 const ELSE_SHOWS: f64 = 0.12;
 
 /// What a description counts that is wholly like a trouble, as a power of e; and how like something else it may be.
-const LIKENESS: f64 = 6.0;
+const LIKENESS: f64 = 5.0;
 const ELSE_LIKE: f64 = 0.25;
 
 const fn likelihood(often: Often) -> f64 {

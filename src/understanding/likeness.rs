@@ -15,7 +15,7 @@ pub(super) struct Likeness {
 }
 
 /// A description that tells so little is half a description, in nats (judgement).
-const FEW_NATS: f64 = 4.0;
+const FEW_NATS: f64 = 5.0;
 
 /// A word of the text that says what one sees (judgement); one of a sign counts by how often that is seen.
 const OF_TEXT: f64 = 0.8;
@@ -72,14 +72,14 @@ impl Likeness {
     }
 
     /// The troubles that these words are like, likest first: the share of what they tell that speaks for it.
-    pub(super) fn to(&self, words: &[&[Meaning]]) -> Vec<(String, f64)> {
+    pub(super) fn to(&self, words: &[Vec<Meaning>]) -> Vec<(String, f64)> {
         // A word may have several meanings, and is said once.
         let mut said: Vec<(&[Meaning], f64)> = Vec::new();
         for meanings in words {
             let known = meanings.iter().filter_map(|meaning| self.telling.get(meaning)).copied();
             let tells = known.fold(0.0, f64::max);
-            if tells > 0.0 && !said.iter().any(|(other, _)| other == meanings) {
-                said.push((meanings, tells));
+            if tells > 0.0 && !said.iter().any(|(other, _)| *other == meanings.as_slice()) {
+                said.push((meanings.as_slice(), tells));
             }
         }
         let all: f64 = said.iter().map(|(_, tells)| tells).sum();

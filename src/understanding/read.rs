@@ -18,7 +18,7 @@ use super::asker::Asker;
 use super::dates;
 use super::follow_up::{completed, corrected, started, undone};
 use super::gazetteer::{Gazetteer, Named, Told};
-use super::kind::{Evidence, Verdict, decide};
+use super::kind::{Evidence, decide};
 use super::own_beds::with_beds;
 use super::phrasebook::{Forms, Hit};
 use super::quantities::{self, Quantities};
@@ -61,8 +61,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
     let mut contrasts = asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
-    let plainly = found.plainly(&text, reader).filter(|plain| bears(*plain, &verdict));
-    let plainly = plainly.or_else(|| found.vaguely(verdict.kind, verdict.sureness));
+    let plainly = found.plainly(&text, reader).or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness));
     let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
     let mut reading = Reading { sky: found.sky(&text, today), ..found.reading(&text, reader, kind, sureness) };
     if let Some(before) = &asker.before {
@@ -103,15 +102,6 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
         None => reading,
     };
     with_beds(reading, asker)
-}
-
-/// Whether the words of a message bear what was told plainly. A word of the house may look like a sign ("web series"):
-/// where the words surely lean elsewhere it is no trouble.
-fn bears((plain, _): (Kind, f64), verdict: &Verdict) -> bool {
-    /// Words that leave so little open (judgement).
-    const SURELY: f64 = 0.8;
-    let near = matches!(verdict.kind, Kind::Trouble | Kind::Care | Kind::Water | Kind::Harvest | Kind::Record);
-    plain != Kind::Trouble || near || verdict.sureness < SURELY
 }
 
 /// Everything found in a text, before its kind is decided.

@@ -58,6 +58,8 @@ struct Said {
     meanings: Vec<Meaning>,
     /// It is said not to be there.
     denied: bool,
+    /// It names a crop: which one says nothing of what ails it here.
+    crop: bool,
 }
 
 /// Sounds shorter than this meet by chance.
@@ -190,7 +192,7 @@ impl SignBook {
                 // "Holes in the mint" are holes in its leaves: a crop stands for the part that is eaten.
                 let part = parts.iter().filter(|(at, _)| *at == position);
                 meanings.extend(part.filter_map(|(_, look)| self.looks.get(*look)).map(|look| Meaning::Look(*look)));
-                Said { meanings, denied: false }
+                Said { meanings, denied: false, crop: parts.iter().any(|(at, _)| *at == position) }
             })
             .filter(|said| !said.meanings.contains(&Meaning::Empty))
             .collect();
@@ -258,8 +260,11 @@ impl SignBook {
             let of = signs.iter().filter(move |sign| sign.2 == denied);
             of.map(|(_, sign, _)| (*sign).to_owned()).collect()
         };
-        let words: Vec<&[Meaning]> =
-            told.iter().filter(|said| !said.denied).map(|said| said.meanings.as_slice()).collect();
+        let tells = |said: &Said| {
+            let look = |meaning: &&Meaning| !said.crop || matches!(meaning, Meaning::Look(_));
+            said.meanings.iter().filter(look).cloned().collect::<Vec<_>>()
+        };
+        let words: Vec<Vec<Meaning>> = told.iter().filter(|said| !said.denied).map(tells).collect();
         Described { seen: those(false), denied: those(true), like: self.likeness.to(&words) }
     }
 }

@@ -210,7 +210,6 @@ impl Found {
     /// What can be told without weighing words.
     pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
         self.about_the_talk(text)
-            .or_else(|| self.about_elsewhere())
             .or_else(|| self.about_a_saying())
             .or_else(|| self.about_a_move(text))
             .or_else(|| self.about_what_was_done())
@@ -220,7 +219,7 @@ impl Found {
             .or_else(|| self.about_a_plant_after_work(text))
             .or_else(|| self.about_a_made_feed())
             .or_else(|| self.about_damp_mix())
-            .or_else(|| self.about_a_trouble(reader))
+            .or_else(|| self.about_a_trouble_after_work(reader))
             .or_else(|| self.about_work(text, reader))
             .or_else(|| self.about_how_much_water())
             .or_else(|| self.about_a_net())

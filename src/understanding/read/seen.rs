@@ -6,6 +6,9 @@ use crate::garden::JobKind;
 use crate::knowledge::{Kind, Part, Point};
 use crate::understanding::gazetteer::Named;
 
+/// The sign of all plants that droop.
+const WILTING: &str = "wilting";
+
 impl Found {
     fn holds(&self, what: &Told) -> bool {
         self.told.iter().any(|hit| hit.meaning == *what)
@@ -15,8 +18,36 @@ impl Found {
         self.holds(&Told::Thing(job))
     }
 
+    /// What is seen decides where the words alone are not sure of something else.
+    pub(super) fn as_seen(&self, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Option<(Kind, f64)> {
+        /// A reading as sure as this stands (judgement).
+        const STANDS: f64 = 0.8;
+        let elsewhere = self.about_elsewhere().filter(|_| kind != Kind::Person);
+        let told = kind == Kind::Care && !self.asks;
+        let trouble = || self.about_a_trouble(reader).filter(|_| sureness < STANDS || kind == Kind::Trouble || told);
+        elsewhere.or_else(|| self.about_a_poison(kind)).or_else(trouble).or_else(|| self.vaguely(kind, sureness))
+    }
+
+    /// How much of a poison is no count of seeds.
+    fn about_a_poison(&self, kind: Kind) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.8;
+        let counted = matches!(kind, Kind::Seed | Kind::Space | Kind::Mix | Kind::Feed);
+        let poison = self.points().any(|point| point == Point::SyntheticSpray);
+        (counted && poison && self.asks && self.did.is_none()).then_some((Kind::Spray, SURE))
+    }
+
+    /// A plant that looks wrong after work that is told, or in mix that was felt: no record of that alone.
+    pub(super) fn about_a_trouble_after_work(&self, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+        let wilts = |id: &String| {
+            let sign = reader.known.signs.get(id);
+            sign.is_some_and(|sign| sign.id == WILTING || sign.is_a.as_deref() == Some(WILTING))
+        };
+        let felt = self.saw().is_some() && self.signs.iter().any(wilts);
+        (self.did.is_some() || felt).then(|| self.about_a_trouble(reader)).flatten()
+    }
+
     /// A thing of the house, the kitchen or the town, and nothing of a garden beside it.
-    pub(super) fn about_elsewhere(&self) -> Option<(Kind, f64)> {
+    fn about_elsewhere(&self) -> Option<(Kind, f64)> {
         /// Such a word leaves little else (judgement).
         const SURE: f64 = 0.9;
         let garden = self.names.iter().any(|hit| !matches!(hit.meaning, Named::SomeoneElse | Named::Place(_)));
@@ -36,7 +67,8 @@ impl Found {
     pub(super) fn about_a_made_feed(&self) -> Option<(Kind, f64)> {
         const SURE: f64 = 0.8;
         let named = self.points().any(|point| point == Point::SyntheticFeed);
-        (named && self.asks && self.did.is_none() && !self.on_plant).then_some((Kind::Feed, SURE))
+        let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_)));
+        (named && stuff && self.asks && self.did.is_none() && !self.on_plant).then_some((Kind::Feed, SURE))
     }
 
     /// Mix that was felt, and a question beside it: whether to water.
@@ -55,7 +87,7 @@ impl Found {
 
     /// A plant that looks wrong, told as such. What was done to it before may be the cause; a question about work, a
     /// measure or a price is about that.
-    pub(super) fn about_a_trouble(&self, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+    fn about_a_trouble(&self, reader: &Reader<'_>) -> Option<(Kind, f64)> {
         /// What was seen leaves little else (judgement).
         const SURE: f64 = 0.8;
         const BEFORE: [JobKind; 4] = [JobKind::Spray, JobKind::Feed, JobKind::Plant, JobKind::Water];
@@ -71,7 +103,7 @@ impl Found {
         if plain && !sizes && !netted {
             return Some((Kind::Trouble, SURE));
         }
-        if !self.on_plant || sizes || pointed || netted || self.holds(&Told::Hearsay) {
+        if !self.on_plant || sizes || pointed || netted || self.holds(&Told::Hearsay) || self.of_others() {
             return None;
         }
         let parts = || self.signs.iter().filter_map(|id| reader.known.signs.get(id)).map(|sign| sign.part);
@@ -89,7 +121,7 @@ impl Found {
     }
 
     /// Something ails a plant and nothing more is said: what is seen is asked before a person is troubled.
-    pub(super) fn vaguely(&self, kind: Kind, sureness: f64) -> Option<(Kind, f64)> {
+    fn vaguely(&self, kind: Kind, sureness: f64) -> Option<(Kind, f64)> {
         const SURE: f64 = 0.7;
         let open = matches!(kind, Kind::Person | Kind::None) || sureness < SURE && kind == Kind::Care;
         let bare = self.signs.is_empty() && self.did.is_none() && !self.sprays && !self.feeds;
