@@ -103,7 +103,7 @@ const BEFORE: [&[&str]; 7] = [
 fn replies(who: &[Option<&str>]) -> Vec<(String, Value)> {
     let folder = tempfile::tempdir().unwrap();
     let at = |name: &str| folder.path().join(name).display().to_string();
-    fs::write(at("garden.toml"), [&roof(12), &roof(99), PEOPLE].map(String::as_str).concat()).unwrap();
+    fs::write(at("garden.toml"), [roof(12).as_str(), roof(99).as_str(), PEOPLE].concat()).unwrap();
     let mut lines = Vec::new();
     for person in who {
         for before in BEFORE {

@@ -148,6 +148,8 @@ impl Found {
         let hour = |span: &Range<usize>| sun_clock::is_hour(text, span.start, &reader.known.talk.sun);
         told.retain(|hit| !(hit.meaning == Told::Question && hour(&hit.span)));
         let mut names = reader.gazetteer.names(&forms, asker);
+        // "Friday" sounds as the name Farid does.
+        names.retain(|hit| !(matches!(hit.meaning, Named::SomeoneElse | Named::Site(_)) && is_day(&hit.span)));
         // What no phrase and no name has may be a name with a slip of the finger in it.
         let known_word = |position: usize| {
             let word = text.tokens.get(position).and_then(|token| index_word(token, text.language));

@@ -110,7 +110,8 @@ impl Found {
         }
         // "What is due" needs no subject: nothing of what was said before is asked again.
         let ties = self.begins_with(text, &Told::FollowUp);
-        if kind == Kind::Due && before.kind != Kind::Due && !ties && nearness >= HAS_A_KIND_OF_ITS_OWN {
+        let near = if self.days.is_empty() { HAS_A_KIND } else { HAS_A_KIND_OF_ITS_OWN };
+        if kind == Kind::Due && before.kind != Kind::Due && !ties && self.names.is_empty() && nearness >= near {
             return Says::All;
         }
         let open = (0..text.tokens.len()).filter(|position| !covered(*position)).count();

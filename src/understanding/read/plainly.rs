@@ -202,8 +202,8 @@ impl Found {
     fn asks_whether_moved(&self, text: &Text) -> bool {
         const HELPING: [&str; 7] = ["did", "have", "has", "had", "was", "were", "is"];
         let moves = self.told.iter().any(|hit| hit.meaning == Told::Move);
-        let begins = (0..text.tokens.len()).find(|at| !self.is_empty_word(*at)).map(|at| text.normal(at));
-        moves && begins.is_some_and(|word| HELPING.contains(&word))
+        let begins = (0..text.tokens.len()).find(|at| !self.is_empty_word(*at)).unwrap_or_default();
+        moves && (0..=begins).any(|at| HELPING.contains(&text.normal(at)))
     }
 
     /// Whether a job was moved is told by when it is due.

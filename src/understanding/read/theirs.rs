@@ -64,9 +64,8 @@ impl Found {
         let is_bed = |hit: &Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_));
         let begins = |at: usize| self.names.iter().any(|hit| is_bed(hit) && hit.span.start == at);
         let crop = self.names.iter().find(|hit| matches!(hit.meaning, Named::Crop(_)) && hit.span.start == from);
-        begins(from) || crop.is_some_and(|crop| {
-            let after = crop.span.end;
-            begins(after) || OWNS.contains(&text.normal(after)) && begins(after + 1)
-        })
+        let after = crop.map_or(from, |crop| crop.span.end);
+        // A word may stand between that tells which: "Meera's east box", "Meera ka bhindi wala box".
+        begins(from) || begins(after) || begins(after + 1)
     }
 }
