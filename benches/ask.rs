@@ -48,7 +48,7 @@ fn crowded(criterion: &mut Criterion) {
     let forecast = Forecast::read("may.json", include_str!("../demo-data/forecast-may.json")).expect("the forecast");
     let mut group = criterion.benchmark_group("crowd");
     group.sample_size(10);
-    for (clients, days) in [(1, 30), (100, 30), (2000, 30), (1, 300), (1, 3000)] {
+    for (clients, days) in [(1, 10), (100, 10), (2000, 10), (1, 300), (1, 3000)] {
         let folder = tempfile::tempdir().expect("a folder");
         let store = SledStore::open(folder.path()).expect("a store");
         let garden = read_garden("crowd.toml", &crowd::garden(clients, days), &ids, &Garden::default());

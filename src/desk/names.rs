@@ -38,3 +38,31 @@ impl Names {
         self.kept.lock().unwrap_or_else(PoisonError::into_inner)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::garden::{Change, Overlay, Person, PersonId, Role, SledStore};
+
+    fn meera(name: &str) -> Change {
+        let id = PersonId::new("meera").unwrap();
+        Change::put(Person { id, name: name.into(), role: Role::Client, sites: vec![], speaks: None })
+    }
+
+    #[test]
+    fn names_are_gathered_anew_when_someone_changes_and_only_then() {
+        let folder = tempfile::tempdir().unwrap();
+        let store = SledStore::open(folder.path()).unwrap();
+        let (names, ordinary) = (Names::default(), Ordinary::default());
+        store.write(vec![meera("Meera")]).unwrap();
+        let first = names.of(&store, &ordinary).unwrap();
+        assert!(Arc::ptr_eq(&first, &names.of(&store, &ordinary).unwrap()));
+        let sheet = Overlay::over(&store);
+        assert!(Arc::ptr_eq(&first, &names.of(&sheet, &ordinary).unwrap()), "nothing was written to the sheet");
+        sheet.write(vec![meera("Meera K")]).unwrap();
+        assert!(!Arc::ptr_eq(&first, &names.of(&sheet, &ordinary).unwrap()), "the sheet has another name");
+        assert!(Arc::ptr_eq(&first, &names.of(&store, &ordinary).unwrap()), "the store has not");
+        store.write(sheet.changes()).unwrap();
+        assert!(!Arc::ptr_eq(&first, &names.of(&store, &ordinary).unwrap()));
+    }
+}

@@ -156,3 +156,72 @@ impl Everyone {
         meant.min_by_key(|(rank, _)| *rank)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::script::Text;
+
+    fn site(id: &str, name: &str) -> Site {
+        let json = serde_json::json!({
+            "id": id, "name": name, "latitude_deg": 21.1, "longitude_deg": 79.1, "elevation_m": 310.0,
+            "timezone": "Asia/Kolkata"
+        });
+        serde_json::from_value(json).unwrap()
+    }
+
+    fn person(id: &str, name: &str, role: Role, sites: &[&str]) -> Person {
+        let sites = sites.iter().map(|site| SiteId::new(site).unwrap()).collect();
+        Person { id: PersonId::new(id).unwrap(), name: name.into(), role, sites, speaks: None }
+    }
+
+    /// What a text names for this person: places, and "?" for what is not told of.
+    fn found(text: &str, who: Option<&Person>) -> Vec<String> {
+        let people = [
+            person("meera", "Meera K", Role::Client, &["roof-12"]),
+            person("farid", "Farid", Role::Client, &["terrace-3"]),
+            person("sunita", "Sunita", Role::Gardener, &["roof-12"]),
+        ];
+        let sites = [site("roof-12", "Roof 12"), site("terrace-3", "Farid's terrace")];
+        let everyone = Everyone::of(&people, &sites, &Ordinary::default());
+        let mut all = everyone.find(&Forms::of(&Text::read(text)), who);
+        all.sort_by_key(|(rank, _)| *rank);
+        let hits = super::super::phrasebook::without_overlaps(all.into_iter().map(|(_, hit)| hit).collect());
+        hits.into_iter()
+            .map(|hit| match hit.meaning {
+                Named::Site(site) => site.to_string(),
+                _ => "?".to_owned(),
+            })
+            .collect()
+    }
+
+    #[test]
+    fn what_a_name_means_hangs_on_who_asks() {
+        let text = "the box on roof 12 and farid's terrace";
+        let owner = person("asha", "Asha", Role::Owner, &[]);
+        let (meera, sunita) = (
+            person("meera", "Meera K", Role::Client, &["roof-12"]),
+            person("sunita", "Sunita", Role::Gardener, &["roof-12"]),
+        );
+        assert_eq!(found(text, Some(&owner)), ["roof-12", "terrace-3"]);
+        assert_eq!(found(text, Some(&meera)), ["roof-12", "?"]);
+        assert_eq!(found(text, Some(&sunita)), ["roof-12", "?"]);
+        assert_eq!(found(text, None), ["?", "?"]);
+    }
+
+    #[test]
+    fn people_are_called_by_their_names() {
+        let sunita = person("sunita", "Sunita", Role::Gardener, &["roof-12"]);
+        let meera = person("meera", "Meera K", Role::Client, &["roof-12"]);
+        assert_eq!(found("water for meera", Some(&sunita)), ["roof-12"]);
+        assert_eq!(found("water for meera", Some(&meera)), [""; 0], "her own name means nobody else");
+        assert_eq!(found("फरीद की भिंडी", Some(&meera)), ["?"]);
+        assert_eq!(found("what does sunita say", Some(&meera)), [""; 0], "the crew is spoken of freely");
+    }
+
+    #[test]
+    fn a_hyphen_parts_words_as_a_space_does() {
+        assert_eq!(found("roof-12 ka box", None), ["?"]);
+        assert_eq!(found("roof 121", None), [""; 0]);
+    }
+}

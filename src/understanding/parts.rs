@@ -31,6 +31,10 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
     if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) || chatter {
         return (whole, None);
     }
+    // What is not hers to see is not told in part either.
+    if whole.kind == Kind::None && whole.someone_else {
+        return (whole, None);
+    }
     match split(text, reader, asker, today) {
         Some((first, second)) if !whole.asks && is_detail(&first, &second) => {
             let told = whole.kind == Kind::Record && whole.did.is_some();

@@ -11,6 +11,7 @@ mod plainly;
 mod questions;
 mod seen;
 mod sky;
+mod theirs;
 mod words;
 
 use super::about::{Signs, about_feeds, about_sprays};
@@ -58,12 +59,18 @@ pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &As
 
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     let mut found = Found::of(&text, reader, asker, today);
+    if let Some(reading) = found.in_another_place(&text, reader) {
+        return reading;
+    }
     let mut contrasts = asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
     let plainly = found.plainly(&text, reader).or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness));
     let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
     let mut reading = Reading { sky: found.sky(&text, today), ..found.reading(&text, reader, kind, sureness) };
+    if let Some(days) = found.days_of_a_move(&text, today) {
+        reading.days = vec![days];
+    }
     if let Some(before) = &asker.before {
         if let Some(chosen) = found.chosen(&text, &reading, before) {
             return chosen;
@@ -141,6 +148,8 @@ impl Found {
         let hour = |span: &Range<usize>| sun_clock::is_hour(text, span.start, &reader.known.talk.sun);
         told.retain(|hit| !(hit.meaning == Told::Question && hour(&hit.span)));
         let mut names = reader.gazetteer.names(&forms, asker);
+        // "Friday" sounds as the name Farid does.
+        names.retain(|hit| !(matches!(hit.meaning, Named::SomeoneElse | Named::Site(_)) && is_day(&hit.span)));
         // What no phrase and no name has may be a name with a slip of the finger in it.
         let known_word = |position: usize| {
             let word = text.tokens.get(position).and_then(|token| index_word(token, text.language));

@@ -5,6 +5,7 @@
 mod checks;
 mod clock;
 pub mod crew;
+pub mod crowd;
 mod http;
 mod people;
 mod server;

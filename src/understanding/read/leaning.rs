@@ -96,6 +96,7 @@ impl Found {
             let sized = self.quantities.said.iter().any(|said| said.span.contains(&position))
                 || self.quantities.dimensions.iter().any(|found| found.span.contains(&position));
             let dated = self.days.iter().any(|day| day.span.contains(&position))
+                || self.is_before_a_day(text, position)
                 || matches!(reader.known.words.days.at(text, position), Some((DayWord::Month(_), _)));
             let empty = self.told.iter().any(|hit| {
                 let steers = matches!(
@@ -119,8 +120,13 @@ impl Found {
         if self.of_others() {
             return Says::All;
         }
-        let open = (0..text.tokens.len()).filter(|position| !covered(*position)).count();
+        // "What is due" needs no subject: nothing of what was said before is asked again.
         let ties = self.begins_with(text, &Told::FollowUp);
+        let near = if self.days.is_empty() { HAS_A_KIND } else { HAS_A_KIND_OF_ITS_OWN };
+        if kind == Kind::Due && before.kind != Kind::Due && !ties && self.names.is_empty() && nearness >= near {
+            return Says::All;
+        }
+        let open = (0..text.tokens.len()).filter(|position| !covered(*position)).count();
         // "What about …" keeps the kind, whatever follows it.
         let keeps = self.told.iter().any(|hit| {
             hit.meaning == Told::FollowUp
@@ -171,5 +177,11 @@ impl Found {
         let inside = self.told.iter().any(|hit| hit.meaning == Told::Inside);
         let placed = measured || self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
         if needs_subject && inside && !placed { Says::NoPlace } else { Says::All }
+    }
+
+    /// "On Friday", "by Sunday".
+    fn is_before_a_day(&self, text: &Text, position: usize) -> bool {
+        const BEFORE: [&str; 3] = ["on", "by", "for"];
+        BEFORE.contains(&text.normal(position)) && self.days.iter().any(|day| day.span.start == position + 1)
     }
 }

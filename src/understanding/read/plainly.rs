@@ -7,6 +7,7 @@ use crate::quantity::Unit;
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
 use crate::understanding::reading::Reading;
+use chrono::{Days, NaiveDate};
 use std::ops::Range;
 
 impl Found {
@@ -193,12 +194,38 @@ impl Found {
         };
         let (polite, asked): (Vec<&Hit<Told>>, Vec<&Hit<Told>>) =
             self.told.iter().filter(|hit| hit.meaning == Told::Question).partition(|hit| within(hit));
-        let asks = !asked.is_empty() || text.original.contains('?') && polite.is_empty();
+        let asks = !asked.is_empty()
+            || says(&Told::DidAsk)
+            || self.asks_whether_moved(text)
+            || text.original.contains('?') && polite.is_empty();
         let job = Move::JOBS.into_iter().find(|job| says(&Told::Thing(*job)))?;
         let day = !self.days.is_empty();
         let moves = says(&Told::Move) && (day || self.for_days().is_some() || text.tokens.len() <= BARE);
         let will = says(&Told::Will) && day;
         ((moves || will) && !asks && self.did.is_none()).then_some(job)
+    }
+
+    /// "Did you move the spray to Friday", "was it moved": whether a job was moved is asked.
+    fn asks_whether_moved(&self, text: &Text) -> bool {
+        const HELPING: [&str; 7] = ["did", "have", "has", "had", "was", "were", "is"];
+        let moves = self.told.iter().any(|hit| hit.meaning == Told::Move);
+        let begins = (0..text.tokens.len()).find(|at| !self.is_empty_word(*at)).unwrap_or_default();
+        moves && (0..=begins).any(|at| HELPING.contains(&text.normal(at)))
+    }
+
+    /// Whether a job was moved is told by when it is due.
+    fn about_a_move_made(&self, text: &Text) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.85;
+        let job = self.jobs().into_iter().any(|job| Move::JOBS.contains(&job));
+        (job && self.asks_whether_moved(text) && !self.says_not()).then_some((Kind::Due, SURE))
+    }
+
+    /// The days on which a job may stand that was perhaps moved: from today to the day named, a week at least.
+    pub(super) fn days_of_a_move(&self, text: &Text, today: NaiveDate) -> Option<(NaiveDate, NaiveDate)> {
+        const WEEK: u64 = 6;
+        self.about_a_move_made(text)?;
+        let week = today.checked_add_days(Days::new(WEEK)).unwrap_or(today);
+        Some((today, self.days.iter().map(|day| day.last).max().map_or(week, |last| last.max(week))))
     }
 
     fn about_a_move(&self, text: &Text) -> Option<(Kind, f64)> {
@@ -212,6 +239,7 @@ impl Found {
         self.about_the_talk(text)
             .or_else(|| self.about_a_saying())
             .or_else(|| self.about_a_move(text))
+            .or_else(|| self.about_a_move_made(text))
             .or_else(|| self.about_what_was_done())
             .or_else(|| self.about_waiting())
             .or_else(|| self.about_water())
