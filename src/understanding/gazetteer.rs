@@ -143,9 +143,8 @@ impl Gazetteer {
     #[must_use]
     pub fn names(&self, forms: &Forms, asker: &Asker) -> Vec<Hit<Named>> {
         let beds = asker.called.find_all(forms).into_iter();
-        let mut all: Vec<Hit<Named>> = beds
-            .map(|Hit { span, meaning, exact }| Hit { span, meaning: Named::OwnBed(meaning), exact })
-            .collect();
+        let mut all: Vec<Hit<Named>> =
+            beds.map(|Hit { span, meaning, exact }| Hit { span, meaning: Named::OwnBed(meaning), exact }).collect();
         let mut called = asker.everyone.find(forms, asker.who.as_ref());
         // Where they are equally long the first is kept.
         called.sort_by_key(|(rank, _)| *rank);

@@ -106,6 +106,8 @@ fn leaning(kind: Kind, evidence: Evidence) -> f64 {
         }
         Kind::Record if evidence.told && !evidence.asks => 0.45,
         Kind::Record if evidence.told => 0.0,
+        // Who asks and tells of nothing done or seen has nothing to note.
+        Kind::Record if evidence.asks => -0.70,
         Kind::Record => -0.35,
         _ if evidence.told && !evidence.asks => -0.10,
         Kind::Trouble if evidence.on_plant && evidence.signs > 1 => 0.35,

@@ -62,7 +62,8 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
     if let Some(reading) = found.in_another_place(&text, reader) {
         return reading;
     }
-    let mut contrasts = asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
+    let mut contrasts =
+        asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
     let plainly = found.plainly(&text, reader).or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness));
