@@ -405,6 +405,7 @@ impl Reader<'_> {
                     && matches!(self.words.days.at(self.text, span.end + 1), Some((DayWord::Weekday(_), _)));
                 let sure = matches!(before, "on" | "last" | "next" | "this" | "coming" | "due")
                     || matches!(after, "ko" | "को")
+                    || self.words.parts_of_day.at(self.text, span.end).is_some()
                     || listed;
                 // "for sun" in lower case may be the light.
                 let capital = self.text.tokens.get(at).is_some_and(|token| token.text.starts_with(char::is_uppercase));

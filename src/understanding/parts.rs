@@ -161,10 +161,13 @@ fn as_told(part: Reading) -> Reading {
 /// "Fed today, when next?", "neem sprayed yesterday, may we pick?": what is asked after work without naming anything is
 /// asked of that work.
 fn as_due_again(first: &Reading, second: Reading) -> Reading {
-    /// A question that is less sure of itself is asked of the net just told.
+    /// A question that is less sure of itself is asked of the work just told (judgement).
     const SURELY: f64 = 0.8;
     let same_crops = second.crops.iter().all(|crop| first.crops.contains(crop));
     let bare = same_crops && !second.beds_named && second.measures.is_empty() && second.did.is_none();
+    // "Fed today, when is neem due?" names another work; "what else is due" asks for all.
+    let other = second.materials.iter().any(|material| !first.materials.contains(material));
+    let bare = bare && !other && (second.kind != Kind::Due || second.sureness < SURELY);
     let again = second.asks && second.points.contains(&Point::Time);
     let waits = |part: &Reading| part.points.contains(&Point::Wait);
     let eats = second.kind == Kind::Harvest || second.asks && (waits(&second) || waits(first));
