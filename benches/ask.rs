@@ -1,11 +1,14 @@
-//! How long a message takes: the knowledge base loaded and indexed, one question from end to end, and the same from a
-//! cold start of the program.
+//! How long a message takes: the knowledge base loaded and indexed, one question from end to end, the same in a house of
+//! many clients, and from a cold start of the program.
+
+#[path = "../tests/bot_api/crowd.rs"]
+mod crowd;
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use rooftend::desk::{Desk, House, Message};
 use rooftend::garden::import::import;
 use rooftend::garden::store::Overlay;
-use rooftend::garden::{Garden, KnownIds, PersonId, read_garden};
+use rooftend::garden::{Garden, KnownIds, PersonId, SledStore, read_garden};
 use rooftend::knowledge::{Files, Knowledge};
 use rooftend::weather::Forecast;
 use std::hint::black_box;
@@ -37,6 +40,39 @@ fn ask(criterion: &mut Criterion) {
     }
 }
 
+/// One message where the store holds so many clients, each with a roof of her own; then with years of work on one's beds.
+fn crowded(criterion: &mut Criterion) {
+    let house = House::open(&Files::embedded()).expect("the knowledge base");
+    let (crops, mixes, materials) = (house.known.crop_ids(), house.known.mix_ids(), house.known.material_ids());
+    let ids = KnownIds { crops: &crops, mixes: &mixes, materials: &materials };
+    let forecast = Forecast::read("may.json", include_str!("../demo-data/forecast-may.json")).expect("the forecast");
+    let mut group = criterion.benchmark_group("crowd");
+    group.sample_size(10);
+    for (clients, days) in [(1, 10), (100, 10), (2000, 10), (1, 300), (1, 3000)] {
+        let folder = tempfile::tempdir().expect("a folder");
+        let store = SledStore::open(folder.path()).expect("a store");
+        let garden = read_garden("crowd.toml", &crowd::garden(clients, days), &ids, &Garden::default());
+        import(&store, garden.expect("a garden")).expect("imported");
+        for (name, text) in [
+            ("water", "how much water for the east box"),
+            ("two parts", "watered the east box, and how is the tomato bag on my roof"),
+        ] {
+            let message = Message {
+                from: PersonId::new(&crowd::id(0)).ok(),
+                text: text.to_owned(),
+                now: "2026-05-18T08:00:00+05:30".parse().expect("a moment"),
+            };
+            group.bench_function(format!("{name}, {clients} clients, {days} days of work"), |bench| {
+                bench.iter(|| {
+                    let forgetful = Overlay::over(&store);
+                    Desk::new(&house, &forgetful, Some(&forecast)).answer(black_box(&message)).expect("a reply")
+                });
+            });
+        }
+    }
+    group.finish();
+}
+
 fn open(criterion: &mut Criterion) {
     let files = Files::embedded();
     criterion.bench_function("knowledge: read and checked", |bench| {
@@ -60,5 +96,5 @@ fn open(criterion: &mut Criterion) {
     });
 }
 
-criterion_group!(benches, ask, open);
+criterion_group!(benches, ask, crowded, open);
 criterion_main!(benches);

@@ -1,7 +1,7 @@
 //! What the weather of one answer costs: a site's days out of the store, and a service's document read into days.
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use rooftend::desk::sky::{Handed, Skies, file};
+use rooftend::desk::sky::{Handed, Recalled, Skies, file};
 use rooftend::garden::import::import;
 use rooftend::garden::{Garden, KnownIds, SledStore, Store, read_garden};
 use rooftend::knowledge::{Files, Knowledge};
@@ -36,8 +36,15 @@ fn weather(criterion: &mut Criterion) {
         now += chrono::TimeDelta::days(1);
     }
     let here = now.fixed_offset();
-    criterion.bench_function("weather: a site's days out of the store", |bench| {
+    criterion.bench_function("weather: a site's days out of the store, read for the first time", |bench| {
         bench.iter(|| Skies::new(&store, Handed::Nothing, &known).over(black_box(&site), here).expect("weather"));
+    });
+    let recalled = Recalled::default();
+    criterion.bench_function("weather: the same, nothing written since the answer before", |bench| {
+        bench.iter(|| {
+            let mut skies = Skies::new(&store, Handed::Nothing, &known).recalling(&recalled);
+            skies.over(black_box(&site), here).expect("weather")
+        });
     });
     criterion.bench_function("weather: a document read", |bench| {
         bench.iter(|| met_norway::read(black_box(&text), spot.cell).expect("a document"));

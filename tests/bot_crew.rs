@@ -119,6 +119,7 @@ fn a_round_by_taps() {
     assert!(card.text.contains("Noted today: watered"), "{}", card.text);
     let card = press(&api, RAVI, &card, "net put up");
     assert!(card.text.contains("net put up") && !card.text.contains("Due: net up"), "{}", card.text);
+    assert!(!card.text.contains("Water the chilli pot now"), "just watered: {}", card.text);
     let card = press(&api, RAVI, &card, "still wet");
     let card = press(&api, RAVI, &card, "take back");
     assert!(!card.text.contains("still wet"), "{}", card.text);
@@ -138,6 +139,11 @@ fn a_round_by_taps() {
     assert!(ask.text.contains("How much Amaranth did you pick"), "{}", ask.text);
     let card = press(&api, RAVI, &ask, "250 g");
     assert!(card.text.contains("picked amaranth, 250 g"), "{}", card.text);
+    assert_eq!(jobs(&bot, "roof-12/east-box", JobKind::Pick), ["250 g"]);
+    let ask = press(&api, RAVI, &card, "picked");
+    let card = press(&api, RAVI, &ask, "250 g");
+    assert_eq!(jobs(&bot, "roof-12/east-box", JobKind::Pick), ["250 g", "250 g"], "a second basket");
+    let card = press(&api, RAVI, &card, "take back");
     assert_eq!(jobs(&bot, "roof-12/east-box", JobKind::Pick), ["250 g"]);
     let card = press(&api, RAVI, &card, "next bed");
     assert!(card.text.contains("mint basket"), "{}", card.text);
@@ -163,7 +169,7 @@ fn a_round_by_taps() {
     assert!(over.text.contains("one roof, 3 beds"), "{}", over.text);
     assert!(over.text.contains("Left out: sprouting tray, tomato bag."), "{}", over.text);
     let offer = api.expect(RAVI, "This would go to Meera");
-    for part in ["Ravi was at Roof 12 on Mon 18 May.", "picked amaranth, 250 g, east box", "Until the next visit:"] {
+    for part in ["Ravi was at Roof 12 on Mon 18 May.", "picked amaranth, 250 g (east box)", "Until the next visit:"] {
         assert!(offer.text.contains(part), "{part}: {}", offer.text);
     }
     let sent = press(&api, RAVI, &offer, "send");

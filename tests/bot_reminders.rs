@@ -1,41 +1,14 @@
 //! Reminders from outside: the real program under a clock that jumps, told, pressed, killed.
-#![allow(clippy::disallowed_methods, reason = "the tests write the clock that the program reads")]
+#![allow(clippy::disallowed_methods, reason = "the tests read files that the program wrote")]
 
 mod bot_api;
 
 use bot_api::crew::{ASHA, MEERA, RAVI, claimed_with, invited, stdout};
-use bot_api::{BotApi, Sent, Serving};
+use bot_api::{BotApi, Clock, Sent, Serving};
 use chrono::{Days, NaiveDate};
 use std::collections::{BTreeMap, BTreeSet};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::time::{Duration, Instant};
-
-/// A clock in a file.
-struct Clock(PathBuf);
-
-impl Clock {
-    fn at(folder: &Path, moment: &str) -> Self {
-        let clock = Self(folder.join("clock"));
-        clock.jump(moment);
-        clock
-    }
-
-    /// `2026-05-18T18:30`, in Nagpur.
-    fn jump(&self, moment: &str) {
-        // In one step: the program may read it at any moment.
-        let new = self.0.with_extension("new");
-        std::fs::write(&new, format!("{moment}:00+05:30")).unwrap();
-        std::fs::rename(new, &self.0).unwrap();
-    }
-
-    fn settings(&self) -> [(&'static str, String); 2] {
-        [("ROOFTEND_CLOCK", self.0.display().to_string()), ("ROOFTEND_DIGEST", "on".to_owned())]
-    }
-}
-
-fn borrowed<'a>(settings: &'a [(&'static str, String); 2]) -> [(&'static str, &'a str); 2] {
-    [(settings[0].0, &settings[0].1), (settings[1].0, &settings[1].1)]
-}
 
 /// Another command at the store makes the program look at once.
 fn poke(data: &Path) {
@@ -54,7 +27,7 @@ fn the_evening_before_done_moved_why_and_a_clock_that_jumps() {
     let data = data.as_path();
     let clock = Clock::at(folder.path(), "2026-05-18T07:30");
     let settings = clock.settings();
-    let serving = claimed_with(data, &api, &borrowed(&settings));
+    let serving = claimed_with(data, &api, &Clock::borrowed(&settings));
     invited(&api, "meera", "Meera", MEERA);
     poke(data);
     let today = api.expect(MEERA, "Today, Mon 18 May:");
@@ -143,7 +116,7 @@ fn through_days(rounds: u64, goes_on: impl Fn(Serving, u64, &dyn Fn() -> Serving
     let data = data.as_path();
     let clock = Clock::at(folder.path(), "2026-05-17T23:00");
     let settings = clock.settings();
-    let serving = claimed_with(data, &api, &borrowed(&settings));
+    let serving = claimed_with(data, &api, &Clock::borrowed(&settings));
     invited(&api, "meera", "Meera", MEERA);
     invited(&api, "ravi", "Ravi", RAVI);
     assert_eq!(serving.stop().0, Some(0));
@@ -152,7 +125,7 @@ fn through_days(rounds: u64, goes_on: impl Fn(Serving, u64, &dyn Fn() -> Serving
     for round in 0..rounds {
         let day = first.checked_add_days(Days::new(round)).unwrap();
         clock.jump(&format!("{day}T18:30"));
-        let start = || Serving::start(data, &api, &borrowed(&settings));
+        let start = || Serving::start(data, &api, &Clock::borrowed(&settings));
         let serving = start();
         for _ in 0..GUESTS_A_DAY {
             guests += 1;

@@ -9,8 +9,10 @@
 
 mod bot_api;
 
-use bot_api::crew::{ASHA, claimed_with};
-use bot_api::{BotApi, Serving};
+use bot_api::crew::claimed_with;
+use bot_api::{BotApi, Serving, crowd, rooftend};
+use rooftend::garden::{Change, Filed, SledStore, Store};
+use serde_json::json;
 use std::collections::BTreeMap;
 use std::time::{Duration, Instant};
 
@@ -45,19 +47,26 @@ fn processor_s(serving: &Serving) -> f64 {
     ticks / 100.0
 }
 
-/// A garden with as many clients as there are chats, all let in.
+/// Waterings on each bed when the load begins, one a day.
+const DAYS: u64 = 14;
+
+/// A garden with as many clients as there are chats, each with a roof and beds of her own, all let in.
 fn full_house(api: &BotApi, data: &std::path::Path, chats: i64, settings: &[(&str, &str)]) -> Serving {
-    let serving = claimed_with(data, api, settings);
-    for chat in 0..chats {
-        let name: String = chat.to_string().bytes().map(|digit| char::from(digit - b'0' + b'a')).collect();
-        api.says(ASHA, &format!("/invite client Guest{name} roof-12"));
-        let code = api.expect(ASHA, "Code for");
-        let code = code.text.split("/start ").last().unwrap().split_whitespace().next().unwrap().to_owned();
-        api.says(10_000 + chat, &format!("/start {code}"));
-        api.expect(10_000 + chat, "linked as");
-        api.expect(ASHA, "has come in");
-    }
-    serving
+    let clients = usize::try_from(chats).unwrap();
+    let file = data.join("crowd.toml");
+    std::fs::write(&file, crowd::garden(clients, DAYS)).unwrap();
+    let done = rooftend(data, &["import", file.to_str().unwrap()]);
+    assert!(done.status.success(), "{}", String::from_utf8_lossy(&done.stderr));
+    let card = |number: usize| {
+        let chat = 10_000 + number;
+        let since = "2026-05-01T00:00:00Z";
+        let value = json!({"chat": chat, "person": crowd::id(number), "language": "en", "since": since});
+        Change::put(Filed { drawer: "chats".to_owned(), key: chat.to_string(), value })
+    };
+    let store = SledStore::open(data).unwrap();
+    store.write((0..clients).map(card).collect()).unwrap();
+    drop(store);
+    claimed_with(data, api, settings)
 }
 
 /// When each message was written and when its answer came, by chat: answers keep the order of their chat.

@@ -85,7 +85,12 @@ fn a_garden_goes_round_without_loss() {
         assert!(output.status.success(), "{arguments:?}: {}", String::from_utf8_lossy(&output.stderr));
     };
     run(&first, &["import", "demo-data/garden.toml"]);
+    // Jobs that were moved go along.
+    let now = "2026-05-18T08:00:00+05:30";
+    run(&first, &["ask", "--as", "meera", "--now", now, "move the spray to friday"]);
     run(&first, &["export", &path("one.toml")]);
+    let moves = fs::read_to_string(path("one.toml")).unwrap().matches("[[moves]]").count();
+    assert!(moves > 1, "{moves}");
     run(&second, &["import", &path("one.toml")]);
     run(&second, &["export", &path("two.toml")]);
     assert_eq!(fs::read(path("one.toml")).unwrap(), fs::read(path("two.toml")).unwrap());

@@ -13,8 +13,9 @@ fn words(value: &Value) -> Vec<&str> {
     }
 }
 
+/// Each message of a file with its reply.
 #[track_caller]
-fn nothing_false_in(file: &str) {
+fn sent(file: &str) -> Vec<(Value, Value)> {
     let mut command = Command::new(env!("CARGO_BIN_EXE_rooftend"));
     command.env("ROOFTEND_CACHE", concat!(env!("CARGO_TARGET_TMPDIR"), "/cache"));
     command.args(["ask", "--demo", "--as", "meera", "--now", "2026-05-18T08:00:00+05:30", "--batch", file]);
@@ -26,8 +27,14 @@ fn nothing_false_in(file: &str) {
     let replies = String::from_utf8(output.stdout).unwrap();
     let replies: Vec<Value> = replies.lines().map(|line| serde_json::from_str(line).unwrap()).collect();
     assert_eq!(asked.len(), replies.len());
+    asked.into_iter().zip(replies).collect()
+}
+
+#[track_caller]
+fn nothing_false_in(file: &str) {
+    let sent = sent(file);
     let (mut right, mut given) = (0, Vec::new());
-    for (asked, reply) in asked.iter().zip(&replies) {
+    for (asked, reply) in &sent {
         let (kind, outcome) = (reply["reading"]["kind"].as_str().unwrap(), reply["outcome"].as_str().unwrap());
         right += usize::from(words(&asked["kind"]).contains(&kind));
         let wanted = words(&asked["outcome"]);
@@ -36,7 +43,7 @@ fn nothing_false_in(file: &str) {
             given.push(format!("{}: {}", asked["message"], reply["text"]));
         }
     }
-    println!("{file}: {right} kinds right of {}", asked.len());
+    println!("{file}: {right} kinds right of {}", sent.len());
     assert!(given.is_empty(), "answered where it should not be:\n{}", given.join("\n"));
 }
 
@@ -48,4 +55,19 @@ fn our_own_messages() {
 #[test]
 fn another_writers_messages() {
     nothing_false_in("tests/reading/other-writer.jsonl");
+}
+
+/// Work told and things seen, with questions, plans and jokes that tell of none.
+#[test]
+fn work_told_is_read_as_told() {
+    let mut wrong = Vec::new();
+    for (asked, reply) in sent("tests/reading/told.jsonl") {
+        let (kind, outcome) = (reply["reading"]["kind"].as_str().unwrap(), reply["outcome"].as_str().unwrap());
+        let days = words(&reply["reading"]["dates"]);
+        let dated = words(&asked["dates"]).iter().all(|day| days.contains(day));
+        if !words(&asked["kind"]).contains(&kind) || !words(&asked["outcome"]).contains(&outcome) || !dated {
+            wrong.push(format!("{}: {kind}, {outcome}, {days:?}", asked["message"]));
+        }
+    }
+    assert!(wrong.is_empty(), "read otherwise:\n{}", wrong.join("\n"));
 }

@@ -1,7 +1,7 @@
 //! What must hold of a bed's water whatever the weather.
 
 use chrono::NaiveDate;
-use proptest::prelude::{ProptestConfig, Strategy, prop_assert, proptest};
+use proptest::prelude::{ProptestConfig, Strategy, prop_assert, prop_assert_eq, proptest};
 use rooftend::agronomy::atmosphere::saturation_pressure;
 use rooftend::garden::{Bed, BedId, BedKind, Measure, RainExposure, Shape, Sides};
 use rooftend::knowledge::{Files, Knowledge};
@@ -9,7 +9,7 @@ use rooftend::needs::dry_down::{DryDown, dry_down};
 use rooftend::needs::looks::lost_since;
 use rooftend::needs::loss_factor::LossFactor;
 use rooftend::needs::surroundings::{Standing, Surroundings};
-use rooftend::needs::water::{WaterWeek, water_week};
+use rooftend::needs::water::{WaterWeek, water_week, week_at_best};
 use rooftend::quantity::{Temperature, Volume, WaterDepth};
 use rooftend::weather::{Forecast, Weather};
 use std::sync::LazyLock;
@@ -121,6 +121,16 @@ proptest! {
         let hot = week(&bed, crop, sun, &Sky { tmax_c: sky.tmax_c + hotter, ..sky });
         prop_assert!(loss_mm(&hot) >= loss_mm(&cool) - 1e-9, "{} {}", loss_mm(&cool), loss_mm(&hot));
         prop_assert!(hot.litres.value() >= cool.litres.value() * (1.0 - 1e-9));
+    }
+
+    /// What reminders ask of a week is what an answer tells of it.
+    #[test]
+    fn a_week_without_its_ranges_is_the_same_week(sky in sky(), crop in crop(), sun in 0.0..12.0, rain_mm in 0.0..30.0) {
+        let (bed, sky) = (a_box(120.0, 90.0, 30.0), Sky { rain_mm, ..sky });
+        let whole = week(&bed, crop, sun, &sky);
+        let best = with(&bed, crop, sun, &sky, |around| week_at_best(around, &LossFactor::UNSEEN));
+        prop_assert_eq!((best.rhythm, best.litres), (whole.rhythm, whole.litres.value()));
+        prop_assert_eq!(best.from, whole.days[0].0.date);
     }
 
     #[test]

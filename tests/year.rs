@@ -8,6 +8,7 @@ use rooftend::needs::year::Year;
 use rooftend::planning::year::{MonthAhead, Roof, YearAhead, year_ahead};
 use rooftend::weather::Weather;
 use serde_json::Value;
+use std::io::Write;
 use std::process::{Command, Output};
 use std::sync::LazyLock;
 
@@ -116,6 +117,7 @@ fn months(reply: &Value) -> &Value {
     &figures.iter().find(|figure| figure["name"] == "months").unwrap()["value"]
 }
 
+/// The reply to a message: it fits a phone, and each of the words stands in it or in what waits behind "more".
 #[track_caller]
 fn asked(person: &str, message: &str, language: &str, words: &[&str]) -> Value {
     let reply = json(&["ask", "--demo", "--as", person, "--json", message]);
@@ -123,8 +125,11 @@ fn asked(person: &str, message: &str, language: &str, words: &[&str]) -> Value {
     assert_eq!(reply["outcome"], "answered", "{message}");
     assert_eq!(reply["reading"]["language"], language, "{message}");
     assert_eq!(months(&reply).as_array().unwrap().len(), 12, "{message}");
+    let text = reply["text"].as_str().unwrap();
+    assert!(text.chars().count() < 500, "{message}: {text}");
+    let more = reply["working"].as_array().unwrap().iter().filter_map(Value::as_str).collect::<Vec<_>>().join("\n");
     for word in words {
-        assert!(reply["text"].as_str().unwrap().contains(word), "{message}: {word} in {}", reply["text"]);
+        assert!(text.contains(word) || more.contains(word), "{message}: {word} in {text}\n{more}");
     }
     reply
 }
@@ -137,6 +142,16 @@ fn the_same_year_in_three_languages() {
     let roman = asked("meera", "saal bhar kya lagayein", "hi-Latn", &["June: shuru karein", "naali", "Jaali lagbhag"]);
     assert_eq!(english["figures"], hindi["figures"]);
     assert_eq!(english["figures"], roman["figures"]);
+    // The whole of it comes with "more", and with the command.
+    let after = r#"{"id":"1","as":"meera","after":["what does my year look like"],"message":"more"}"#;
+    let mut file = tempfile::NamedTempFile::new().unwrap();
+    file.write_all(after.as_bytes()).unwrap();
+    let more = json(&["ask", "--demo", "--batch", file.path().to_str().unwrap()]);
+    for words in ["May: start tomato, chilli, okra, brinjal, ridge gourd", "Jun: start", "Clear drains", "Apr: start"] {
+        assert!(more["text"].as_str().unwrap().contains(words), "{words}: {}", more["text"]);
+    }
+    let whole = rooftend(&["year", "--demo", "--as", "meera", "roof-12"]);
+    assert!(String::from_utf8_lossy(&whole.stdout).contains("Apr: start"), "{whole:?}");
     asked("asha", "which month for what", "en", &["on your roofs"]);
     asked("farid", "give me a month by month plan for my terrace", "en", &["Farid's terrace"]);
 }

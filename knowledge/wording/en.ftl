@@ -73,7 +73,11 @@ water-rhythm =
         [twice] About { $turn } each morning and { $turn } each evening for the { $bed } ({ $week } over the week).
        *[thrice] About { $turn } three times a day for the { $bed }: early morning, noon in the shade, evening ({ $week } over the week).
     }
-water-more-beds = And { $count } more beds; ask for one by name.
+water-more-beds =
+    { $count ->
+        [1] And one more bed; ask for it by name.
+       *[other] And { $count } more beds; ask for one by name.
+    }
 water-all-beds = All of them together: { $day } a day.
 water-reason =
     It loses { $loss } a day { $air ->
@@ -203,9 +207,11 @@ mix-parts = { $parts }.
 mix-part = { $material } { $amount }
 mix-share = { $percent } { $material }
 mix-addition = { $grams } g { $material } a litre
-build-parts = For the { $bed }: { $trays } drainage trays of { $tray }, { $sides } of side { $height } high, { $cloth } of lining cloth, { $wire } of wire.
+build-parts = For the { $bed }: { $trays } drainage trays of { $tray }{ $said ->
+        [no] {" "}(taken; say if yours differ)
+       *[yes] {""}
+    }, { $sides } of side { $height } high, { $cloth } of lining cloth, { $wire } of wire.
 assumed-depth = Depth was not said; I took { $depth }.
-assumed-tray = Trays taken as { $tray }; say if yours are another size.
 ask-size = What size is the box? Length and width, and how deep.
 working-mix = Settled { $settled } with { $rim } left free below the edge; loose mix loses { $settling } as it settles, so { $loose }.
 working-recipe = { $mix }: { $parts }.
@@ -281,7 +287,7 @@ record-not-kept = I could not store that: it is not recorded. Please try again.
 
 caution = Caution: { $text }
 caution-text = { $text }
-caution-weight = soaked, this weighs up to { $weight } before plants and people. Ask a structural engineer who has seen the roof before you build; I can't tell you that it holds.
+caution-weight = soaked, this weighs up to { $weight } before plants and people. I can't tell you that the roof holds it: before you build, ask a structural engineer who has seen it.
 caution-load = I can't tell you that a roof or balcony holds. Ask a structural engineer who has seen the slab, and keep heavy things from the edge until then.
 caution-spray = the label decides dose and waiting time; not in sun or wind, and with gloves and mask.
 
@@ -515,9 +521,12 @@ shade-net =
             [year] {" "}on, for the rest of the year.
            *[day] {" "}until about { $until }.
         }
-    } { $when ->
-        [later] It wants one in weeks above { $above }.
-       *[now] Days are at { $tmax }, and above { $above } it wants one.
+    }{ $reason ->
+        [no] {""}
+       *[yes] { $when ->
+            [later] {" "}It wants one in weeks above { $above }.
+           *[now] {" "}Days are at { $tmax }, and above { $above } it wants one.
+        }
     }
 shade-none = { $crop }: no net needed. No week of the year here is above { $above } by day.
 shade-offered =
@@ -559,7 +568,7 @@ working-shade-least = It wants at least { $least } ({ $source }), so the net may
 working-shade-water = The bed's loss under the net is { $share } of that without (the net cuts light and wind, not the heat of the air).
 working-shade-wind = Wind presses with q = ½ρv² on a closed net; an open weave takes less.
 working-shade-tray = Trays: common practice, no source.
-caution-net-wind = take the net down before a storm (a gust of { $gust } km/h presses with up to { $kilograms } kg a square metre), and don't lean over an edge to tie it.
+caution-net-wind = take the net down before a storm (a gust of { $gust } km/h: up to { $kilograms } kg a square metre), and don't lean over an edge to tie it.
 
 # (end of: Shade)
 
@@ -942,7 +951,7 @@ bot-keep-language = Language: { $language }.
 bot-keep-chat = The number of this chat, linked since { $day }, so that I know you.
 bot-keep-conversation = What your last message meant, to understand the next one.
 bot-keep-questions = Questions of yours that wait for the crew: { $count }.
-bot-keep-answers = Marks of my last answers, so that you can reply to them: { $count }. They go after 30 days.
+bot-keep-answers = Marks of my last answers, so that you can reply to them: { $count }. They go after 7 days; questions to the crew after 30.
 bot-keep-records = Work and looks on these roofs: { $count }. They belong to the roof and do not name you.
 bot-keep-how = /export sends it as a file. /forget removes it.
 bot-forget-ask = Shall I forget you? Your name, this chat, your conversation and your waiting questions go. What was done on the roof stays with the roof, without your name. Backups still hold it for up to seven days.
@@ -1446,7 +1455,7 @@ round-left-out = Left out: { $beds }.
 note-title = { $who } was at { $site } on { $day }.
 note-done = Done: { $what }.
 note-found = Found: { $what }.
-note-of-beds = { $what }, { $beds }
+note-of-beds = { $what } ({ $beds })
 note-until = Until the next visit:
 note-wait = Pick nothing from the { $bed } before { $day }: it was sprayed.
 note-wait-label = The { $bed } was sprayed: pick nothing from it until the wait on the label is over.
@@ -1648,3 +1657,27 @@ move-none =
        *[net] work on a net
     } is due in the next { $days } days, so there is nothing to move.
 choice-day = { $day }
+
+# A job that is told not to be moved.
+move-stays =
+    Nothing moved. As planned: { $job ->
+        [spray] spray
+        [feed] feed
+        [pick] picking
+        [sow] sowing
+        [net] net up
+        [net-down] net down
+       *[other] { $job }
+    }, { $beds }, { $day }. For another day, write which.
+
+# Courtesies, and groups.
+bot-words-hello = hi | hello | hey | hello there | good morning | good evening | good afternoon | namaste | namaskar
+bot-words-thanks = thanks | thank you | thanks a lot | thank you very much | many thanks | ok thanks | okay thanks | ok thank you | got it | got it thanks
+bot-greeting = Namaste. Ask about water, sowing, pests or harvest on your roof, or write what was done.
+bot-thanks = All right. Write when there is something to ask or to note.
+bot-group-alone = In a group I answer in general only. About your own beds write to me alone.
+
+## What waits behind "more"
+year-turns = { $first }{ $second }{ $third }
+year-say-more = By usual weather, which can be two weeks early or late. Say "more" for every month, or name a crop for its days.
+build-mix = { $litres } of loose mix; it settles to { $settled }.

@@ -203,9 +203,11 @@ mix-parts = { $parts }.
 mix-part = { $material } { $amount }
 mix-share = { $material } { $percent }
 mix-addition = har litre mein { $material } { $grams } g
-build-parts = { $bed }: paani nikalne wali tray { $trays } ({ $tray } ki), kinare ki patti { $sides } ({ $height } oonchi), astar ka kapda { $cloth }, taar { $wire }.
+build-parts = { $bed }: paani nikalne wali tray { $trays } ({ $tray } ki{ $said ->
+        [no] {" "}maani; doosri ho to batayein
+       *[yes] {""}
+    }), kinare ki patti { $sides } ({ $height } oonchi), astar ka kapda { $cloth }, taar { $wire }.
 assumed-depth = Gehrai nahi batayi, isliye { $depth } maani hai.
-assumed-tray = Tray { $tray } ki maani hai; aapki doosre size ki ho to batayein.
 ask-size = Dabba kitna bada hai? Lambai, chaudai aur gehrai batayein.
 working-mix = Baithne ke baad { $settled }, upar { $rim } khaali chhodkar; dheeli mitti baithkar { $settling } ghatti hai, isliye { $loose }.
 working-recipe = { $mix }: { $parts }.
@@ -281,7 +283,7 @@ record-not-kept = Yeh likha nahi ja saka, kahin darj nahi hua. Dobara bhejein.
 
 caution = Saavdhani: { $text }
 caution-text = { $text }
-caution-weight = poora bheegne par wazan { $weight } tak ho sakta hai, paudhe aur log alag. Banane se pehle aise structural engineer se poochhein jisne yeh chhat dekhi ho; chhat jhel legi, yeh yahan se nahi kaha ja sakta.
+caution-weight = poora bheegne par { $weight } tak, paudhe aur log alag. Chhat jhel legi, yeh yahan se nahi kaha ja sakta: banane se pehle aise structural engineer se poochhein jisne chhat dekhi ho.
 caution-load = chhat ya balcony wazan jhel legi, yeh yahan se nahi kaha ja sakta. Aise structural engineer se poochhein jisne slab dekha ho; tab tak bhaari cheezein kinare se door rakhein.
 caution-spray = maatra aur todne se pehle rukne ke din label se lein; dhoop ya hawa mein nahi, dastane aur mask pehankar.
 
@@ -492,7 +494,7 @@ working-season-days =
         [yes] Hafte: jahan tak forecast hai wahan tak wahi, phir { $place } ke aam din ({ $period }, { $distance } km door).
        *[no] Hafte: { $place } ke aam din ({ $period }, { $distance } km door).
     }
-caution-work-heat = { $tmax } mein chhat par kaam subah-subah ya suraj dhalte hi karein, paani peete rahein; chakkar aaye to turant ruk jayein.
+caution-work-heat = { $tmax } mein chhat par kaam subah-subah ya suraj dhalte hi karein, paani peete rahein; chakkar aaye to turant rukein.
 
 # (end of: Sow)
 
@@ -515,9 +517,12 @@ shade-net =
             [year] , phir baaki saal.
            *[day] {" "}{ $until } tak.
         }
-    } { $when ->
-        [later] Jis hafte din { $above } se upar hon, tab chahiye.
-       *[now] Din { $tmax } ke hain, aur { $above } se upar chahiye.
+    }{ $reason ->
+        [no] {""}
+       *[yes] { $when ->
+            [later] {" "}Jis hafte din { $above } se upar hon, tab chahiye.
+           *[now] {" "}Din { $tmax } ke hain, aur { $above } se upar chahiye.
+        }
     }
 shade-none = { $crop }: jaali ki zaroorat nahi. Yahan saal ka koi hafta din mein { $above } se upar nahi jaata.
 shade-offered =
@@ -559,7 +564,7 @@ working-shade-least = Kam se kam { $least } chahiye ({ $source }), isliye jaali 
 working-shade-water = Jaali ke neeche bed ka sookhna bina jaali ka { $share } hai (jaali roshni aur hawa rokti hai, hawa ki garmi nahi).
 working-shade-wind = Band jaali par hawa q = ½ρv² se dabaati hai; khuli bunai par kam.
 working-shade-tray = Tray: aam chalan, koi source nahi.
-caution-net-wind = aandhi se pehle jaali utaar lein: { $gust } km/h ka jhonka har vargmeter par { $kilograms } kg tak dabaa sakta hai. Baandhne ke liye kinare se bahar na jhukein.
+caution-net-wind = aandhi se pehle jaali utaar lein ({ $gust } km/h ka jhonka: har vargmeter par { $kilograms } kg tak); baandhne ke liye kinare se bahar na jhukein.
 
 # (end of: Shade)
 
@@ -675,8 +680,8 @@ load-bed =
     }
 load-depth = Hamari halki mitti { $depth }, geeli: har square metre par { $mass } (har square foot par { $foot }), yaani { $load }; dhancha, paudhe aur log alag.
 load-limit =
-    Is chhat ke liye engineer ki likhi limit { $limit } hai. { $larger ->
-        [usual] Aam paani dene ke baad hi yeh usse zyada hai: na rakhein ya halka karein, aur yeh aankda lekar engineer se phir poochhein.
+    Is chhat par engineer ki likhi limit { $limit } hai. { $larger ->
+        [usual] Aam paani dene ke baad hi yeh usse zyada hai: na rakhein ya halka karein, aur yeh aankda lekar engineer se poochhein.
         [load] Sabse bhari haalat mein (naali band, paani bhara) yeh usse zyada hai: na rakhein ya halka karein, aur yeh aankda lekar engineer se phir poochhein.
        *[limit] Sabse bhari haalat mein bhi (naali band, paani bhara) yeh usse kam hai, par usi limit mein log aur baaki sab bhi aate hain: kitna bachta hai, yeh engineer batayenge.
     }
@@ -688,7 +693,7 @@ load-site =
         [1] { $site } par do log aur boriyan aane ke din milakar: { $mass }.
        *[other] { $site } ke saare { $count } bed, do log, band naali aur boriyon tak milakar: { $mass }.
     }
-load-heaviest = { $parts }. Apni jagah par sabse bhari, { $bed }, neeche ki slab par { $load } daalta hai.
+load-heaviest = { $parts }. Apni jagah par sabse bhari { $bed }: neeche ki slab par { $load }.
 load-one = { $bed } { $mass }
 load-lower = Halka karne ke liye: kam gehrai, boxon ke beech zyada jagah, baag ki mitti nahi (geeli { $soil } kilo prati litre).
 load-doubt =
@@ -939,7 +944,7 @@ bot-keep-language = Bhasha: { $language }.
 bot-keep-chat = Is chat ka number, { $day } se juda, taaki aapko pehchaan sakoon.
 bot-keep-conversation = Aapke pichhle message ka matlab, taaki agla samajh sakoon.
 bot-keep-questions = Team ke paas baaki aapke sawaal: { $count }.
-bot-keep-answers = Mere pichhle jawabon ke nishaan, taaki aap un par reply kar sakein: { $count }. 30 din baad hat jaate hain.
+bot-keep-answers = Mere pichhle jawabon ke nishaan, taaki aap un par reply kar sakein: { $count }. 7 din baad hat jaate hain; team se poochhe sawaalon ke 30 din baad.
 bot-keep-records = In chhaton par hue kaam aur dekhi baatein: { $count }. Woh chhat ki hain, unmein aapka naam nahi.
 bot-keep-how = /export se file milti hai. /forget se sab hat jaata hai.
 bot-forget-ask = Kya aapko bhool jaoon? Aapka naam, yeh chat, baatcheet aur baaki sawaal hat jayenge. Chhat par hua kaam chhat ke saath rahega, aapke naam ke bina. Backup mein saat din tak rehta hai.
@@ -1428,7 +1433,7 @@ round-left-out = Chhoote: { $beds }.
 note-title = { $day } ko { $who } { $site } par aaye the.
 note-done = Kiya: { $what }.
 note-found = Mila: { $what }.
-note-of-beds = { $what }, { $beds }
+note-of-beds = { $what } ({ $beds })
 note-until = Agli baar aane tak aap:
 note-wait = { $bed }: { $day } se pehle kuchh na todein, spray hua hai.
 note-wait-label = { $bed } par spray hua hai: label par likhe din poore hone tak kuchh na todein.
@@ -1626,3 +1631,27 @@ move-none =
        *[net] jaali ka koi kaam
     } baaki nahi, isliye badalne ko kuchh nahi.
 choice-day = { $day }
+
+# A job that is told not to be moved.
+move-stays =
+    Kuchh nahi badla. Pehle jaisa: { $job ->
+        [spray] spray
+        [feed] khaad
+        [pick] tudai
+        [sow] buai
+        [net] jaali lagana
+        [net-down] jaali hatana
+       *[other] { $job }
+    }, { $beds }, { $day }. Doosre din karna ho to woh din likhein.
+
+# Courtesies, and groups.
+bot-words-hello = namaste ji | namaste bhai | pranam | ram ram | salaam | salam | helo
+bot-words-thanks = shukriya | dhanyavaad | dhanyavad | dhanyawad | bahut shukriya | bahut dhanyavaad | theek hai shukriya | thik hai shukriya | thik h shukriya
+bot-greeting = Namaste. Chhat ke paani, buai, keedon ya tudai ke baare mein poochhein, ya jo kaam hua woh likhein.
+bot-thanks = Theek hai. Kuchh poochhna ya likhwana ho to likhein.
+bot-group-alone = Group mein main sirf aam jawab deta hoon. Apne bed ke baare mein mujhe alag se likhein.
+
+## What waits behind "more"
+year-turns = { $first }{ $second }{ $third }
+year-say-more = Sab aam mausam se, do hafte aage-peeche ho sakta hai. Har mahine ke liye "aur bataiye" kahein, ya ek fasal poochhein.
+build-mix = Dheeli mitti { $litres }; baithkar { $settled }.

@@ -23,11 +23,16 @@ pub fn is_asked(reading: &Reading) -> bool {
 /// All that comes to the sites this person may see.
 #[must_use]
 pub fn alerts_of(facts: &Facts<'_>) -> Vec<Alert> {
-    // Where nothing grows yet there is nothing to make ready.
-    facts.sites.iter().filter(|site| !site.beds.is_empty()).flat_map(|site| of_site(site, facts)).collect()
+    facts.sites.iter().flat_map(|site| alerts_of_site(site, facts)).collect()
 }
 
-fn of_site(site: &SiteFacts<'_>, facts: &Facts<'_>) -> Vec<Alert> {
+/// All that comes to one site, whoever is told.
+#[must_use]
+pub fn alerts_of_site(site: &SiteFacts<'_>, facts: &Facts<'_>) -> Vec<Alert> {
+    // Where nothing grows yet there is nothing to make ready.
+    if site.beds.is_empty() {
+        return Vec::new();
+    }
     let today = site.now.date_naive();
     let year = Year::around(&site.weather, today);
     let plots: Vec<Plot<'_>> = site.beds.iter().map(|bed| plot(site, bed, year.as_ref(), facts.known)).collect();

@@ -2,10 +2,10 @@
 
 use super::alerts::Event;
 use super::answer::Answer;
-use super::facts::{Facts, SiteFacts};
+use super::facts::{BedFacts, Facts, SiteFacts};
 use super::line::{Line, Said};
-use super::subject::own_bed;
-use crate::garden::{BedId, Role};
+use super::subject::own_bed_at;
+use crate::garden::{BedId, Role, SiteId};
 use crate::knowledge::SourceRef;
 use crate::needs::looks::factor;
 use crate::needs::surroundings::Surroundings;
@@ -13,6 +13,7 @@ use crate::needs::water::{WaterWeek, water_week_of};
 use crate::planning::alerts::{Peak, What, heat_index_of, work_is_dangerous};
 use crate::quantity::{Estimate, Temperature, Volume};
 use chrono::Days;
+use std::collections::BTreeSet;
 
 /// More beds than this on a line are cut to one less and counted.
 const BEDS_ON_A_LINE: usize = 4;
@@ -110,10 +111,11 @@ fn beds(all: &[&BedId]) -> Said {
 
 /// What each bed of a client wants tomorrow; of the crew's many beds all together.
 fn water_tomorrow(event: &Event<'_>, facts: &Facts<'_>) -> Vec<Line> {
-    let of_event = facts.sites.iter().filter(|site| event.sites.contains(&&site.site.id));
+    let sites: BTreeSet<&SiteId> = event.sites.iter().copied().collect();
+    let of_event = facts.sites.iter().filter(|site| sites.contains(&site.site.id));
     let weeks: Vec<(BedId, WaterWeek)> = of_event
-        .flat_map(|site| site.beds.iter().map(move |bed| (site, &bed.bed.id)))
-        .filter_map(|(site, bed)| Some((bed.clone(), week_from_tomorrow(site, bed, facts)?)))
+        .flat_map(|site| site.beds.iter().map(move |bed| (site, bed)))
+        .filter_map(|(site, bed)| Some((bed.bed.id.clone(), week_from_tomorrow(site, bed, facts)?)))
         .collect();
     if weeks.is_empty() {
         return Vec::new();
@@ -129,12 +131,11 @@ fn water_tomorrow(event: &Event<'_>, facts: &Facts<'_>) -> Vec<Line> {
 }
 
 /// The water of a bed in the week from tomorrow, by its own looks.
-fn week_from_tomorrow(site: &SiteFacts<'_>, bed: &BedId, facts: &Facts<'_>) -> Option<WaterWeek> {
-    let subject = own_bed(bed, facts)?;
+fn week_from_tomorrow(site: &SiteFacts<'_>, bed: &BedFacts, facts: &Facts<'_>) -> Option<WaterWeek> {
+    let subject = own_bed_at(site, bed, facts);
     let today = site.now.date_naive();
     let around = subject.surroundings(facts, today)?;
-    let own = site.beds.iter().find(|own| own.bed.id == *bed)?;
-    let factor = factor(&around, &own.jobs, &own.seen);
+    let factor = factor(&around, &bed.jobs, &bed.seen);
     let tomorrow = today.checked_add_days(Days::new(1))?;
     water_week_of(&Surroundings { today: tomorrow, ..around }, &factor)
 }

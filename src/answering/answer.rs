@@ -36,6 +36,8 @@ pub struct Answer {
     pub figures: Vec<Figure>,
     /// What the person reads, the answer first.
     pub lines: Vec<Line>,
+    /// What waits behind "more": told before the working, where that is asked for.
+    pub rest: Vec<Line>,
     /// Each step, for `why`.
     pub working: Vec<Line>,
     pub sources: BTreeSet<SourceRef>,
@@ -66,6 +68,7 @@ impl Answer {
             called: BTreeMap::new(),
             figures: Vec::new(),
             lines: Vec::new(),
+            rest: Vec::new(),
             working: Vec::new(),
             sources: BTreeSet::new(),
             cautions: Vec::new(),
@@ -104,6 +107,7 @@ impl Answer {
         self.outcome = least_finished(self.outcome, other.outcome);
         self.figures.extend(other.figures);
         self.lines.extend(other.lines);
+        self.rest.extend(other.rest);
         self.working.extend(other.working);
         self.sources.extend(other.sources);
         for caution in other.cautions {

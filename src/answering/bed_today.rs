@@ -10,12 +10,13 @@ use super::subject::subjects;
 use super::water::rhythm;
 use super::water_bed::BedWater;
 use super::water_now;
-use crate::garden::{BedId, JobDone, JobKind, Seen};
+use crate::garden::{BedId, JobDone, JobKind, Seen, SeenKind};
 use crate::knowledge::{Kind, Knowledge};
 use crate::needs::year::Year;
 use crate::planning::due::{Due, due};
 use crate::script::Language;
 use crate::understanding::Reading;
+use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
 /// A bed's day.
@@ -42,8 +43,9 @@ pub fn bed_today(id: &BedId, facts: &Facts<'_>) -> Option<BedToday> {
     (reading.beds, reading.beds_named) = (vec![id.clone()], true);
     for subject in subjects(&reading, facts).unwrap_or_default() {
         let Some(water) = BedWater::of(&subject, &reading, facts) else { continue };
-        thirsty = water_now::wants_water(&water);
-        let now = water_now::lines(&water).into_iter().next().filter(|_| water.last.is_some());
+        let wet = still_wet(bed, today);
+        thirsty = water_now::wants_water(&water) && !wet;
+        let now = water_now::lines(&water).into_iter().next().filter(|_| water.last.is_some() && !wet);
         said.lines.extend(now);
         said.lines.push(rhythm(&water));
         said.lines.extend(water.gently());
@@ -70,6 +72,13 @@ pub fn bed_today(id: &BedId, facts: &Facts<'_>) -> Option<BedToday> {
         said.lines.push(Line::new("card-noted").with("what", list(noted.into_iter())));
     }
     Some(BedToday { said, due, thirsty })
+}
+
+/// Whether the last look of today found it still wet, and nobody has watered it since: the eye beats the sum.
+fn still_wet(bed: &BedFacts, today: NaiveDate) -> bool {
+    let look = bed.seen.iter().filter(|seen| seen.on.date() == today).max_by_key(|seen| seen.on);
+    let watered = bed.jobs.iter().filter(|job| job.job == JobKind::Water).map(|job| job.on).max();
+    look.is_some_and(|look| look.what == SeenKind::StillWet && watered.is_none_or(|watered| watered <= look.on))
 }
 
 /// The site, the bed, and what stands in it.

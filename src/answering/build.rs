@@ -4,7 +4,7 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
-use super::mix::{all_beds, put, put_whole, recipe_notes};
+use super::mix::{all_beds, put, put_below, put_whole, recipe_notes};
 use super::subject::{Subject, box_measures, subjects};
 use crate::garden::{Bed, Shape};
 use crate::knowledge::{Mix, SourceRef};
@@ -39,6 +39,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         Line::new("build-parts")
             .with("bed", subject.called())
             .with("trays", Said::Count(i64::from(need.trays)))
+            .with("said", Said::Key(if tray_said { "yes" } else { "no" }))
             .with("tray", Said::Size(tray_written(reading)))
             .with("sides", Said::Length(need.sides))
             .with("height", Said::Size(vec![depth.written()]))
@@ -53,12 +54,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     answer.working.push(Line::new("working-parts"));
     let Some(mix) = facts.known.mixes.get(subject.bed.mix_counted()) else { return answer };
     let mixed = mix_need(&vessel(&subject.bed.shape), 1.0, mix, facts.known);
-    put(&mut answer, mix, &mixed, &subject.called(), 1.0);
+    put_below(&mut answer, mix, &mixed);
     if subject.depth_assumed {
         answer.lines.push(Line::new("assumed-depth").with("depth", Said::Size(vec![depth.written()])));
-    }
-    if !tray_said {
-        answer.lines.push(Line::new("assumed-tray").with("tray", Said::Size(tray_written(reading))));
     }
     recipe_notes(&mut answer, mix);
     heavy(&mut answer, &subject.bed, mix);

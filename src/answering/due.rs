@@ -1,7 +1,7 @@
 //! "What is due, where, today or this week?"
 
 use super::answer::{Answer, Outcome};
-use super::facts::Facts;
+use super::facts::{Facts, SiteFacts};
 use super::figure::{Figure, FigureValue};
 use super::line::{Line, Said};
 use super::plots::{mover, plot};
@@ -107,7 +107,8 @@ pub fn places(facts: &Facts<'_>) -> BTreeMap<BedId, usize> {
         .map(|site| (site.site.id.as_str(), site.site.latitude_deg, site.site.longitude_deg))
         .collect();
     let ordered = order(&stops, None);
-    let sites = ordered.iter().filter_map(|(id, ..)| facts.sites.iter().find(|site| site.site.id.as_str() == *id));
+    let by_id: BTreeMap<&str, &SiteFacts<'_>> = facts.sites.iter().map(|site| (site.site.id.as_str(), site)).collect();
+    let sites = ordered.iter().filter_map(|(id, ..)| by_id.get(id));
     sites.flat_map(|site| &site.beds).enumerate().map(|(place, bed)| (bed.bed.id.clone(), place)).collect()
 }
 

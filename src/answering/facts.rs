@@ -67,7 +67,8 @@ impl Facts<'_> {
     /// A bed this person may see, with its site.
     #[must_use]
     pub fn bed(&self, id: &BedId) -> Option<(&SiteFacts<'_>, &BedFacts)> {
-        self.beds().find(|(_, bed)| bed.bed.id == *id)
+        let site = self.sites.iter().find(|site| site.site.id == *id.site())?;
+        site.beds.iter().find(|bed| bed.bed.id == *id).map(|bed| (site, bed))
     }
 
     /// All beds this person may see.

@@ -14,7 +14,7 @@ use crate::quantity::{Estimate, Length, Mass, RoofLoad, Unit, UnitOf, Written};
 use crate::understanding::Reading;
 
 /// So many beds are told one by one; figures are given for all.
-const TOLD_ONE_BY_ONE: usize = 6;
+const TOLD_ONE_BY_ONE: usize = 5;
 
 /// Before any sum: words that call for an engineer or a person first, in a message about load, or in one about
 /// building, room or mix, or in one whose kind is unsure.
@@ -181,12 +181,27 @@ fn of_beds(loads: &[(&Subject<'_>, BedLoad)], reading: &Reading, facts: &Facts<'
     if let Some(site) = site.filter(|_| !several) {
         whole_site(&mut answer, site, loads, count, facts, described);
     }
+    wait(&mut answer, several);
     lower(&mut answer);
     for (subject, load) in loads {
         working(&mut answer, subject, load, facts);
     }
     assumptions(&mut answer, loads);
     with_caution(answer)
+}
+
+/// What waits behind "more": what to ask an engineer, where much else is told and the caution sends there; the whole
+/// roof, where one bed stands against the engineer's figure.
+fn wait(answer: &mut Answer, several: bool) {
+    let has = |phrase: &str| answer.lines.iter().any(|line| line.phrase == phrase);
+    let (site, limit) = (has("load-site"), has("load-limit"));
+    let waits = |line: &Line| match line.phrase {
+        "load-ask" => several || site,
+        "load-site" => limit && !several,
+        _ => false,
+    };
+    let (rest, lines) = std::mem::take(&mut answer.lines).into_iter().partition(waits);
+    (answer.rest, answer.lines) = (rest, lines);
 }
 
 /// Several beds in one line, and the one that lays most on the slab.

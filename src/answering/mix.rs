@@ -188,6 +188,15 @@ pub fn put(answer: &mut Answer, mix: &Mix, need: &MixNeed, bed: &Said, count: f6
     working(answer, mix, need);
 }
 
+/// The same of a bed that was named above.
+pub fn put_below(answer: &mut Answer, mix: &Mix, need: &MixNeed) {
+    figures(answer, need);
+    let line = Line::new("build-mix").with("litres", Said::Volume(need.loose));
+    answer.lines.push(line.with("settled", Said::Volume(need.settled)));
+    answer.lines.push(parts(need));
+    working(answer, mix, need);
+}
+
 fn figures(answer: &mut Answer, need: &MixNeed) {
     answer.figures.push(Figure::quantity("litres_total", &need.loose));
     answer.figures.push(Figure::quantity("litres_settled", &need.settled));

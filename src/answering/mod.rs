@@ -67,7 +67,7 @@ mod year;
 mod year_table;
 mod year_told;
 
-pub use alerts::{alerts_of, told as alerts_told};
+pub use alerts::{alerts_of_site, told as alerts_told};
 pub use answer::{Answer, Outcome, answer, called};
 pub use bed_today::{BedToday, bed_today};
 pub use bed_told::bed_told;

@@ -56,6 +56,26 @@ pub fn answer(job: JobKind, reading: &Reading, facts: &Facts<'_>) -> Answer {
     filed(moves, &wanted, said, facts)
 }
 
+/// "Don't move it": nothing is filed; when the job is due as things stand.
+pub fn stays(job: JobKind, reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let until = ahead(facts.today(), DUE_WITHIN);
+    let mut all: Vec<Due> = each_bed(facts, |plot| due(plot, until));
+    all.retain(|due| due.job == job && (reading.beds.is_empty() || reading.beds.contains(&due.bed)));
+    let soonest = all.iter().map(|due| due.date).min();
+    all.retain(|due| Some(due.date) == soonest);
+    let said = Said::Key(key(job.word(), all.first().and_then(|due| due.what.as_deref())));
+    let line = match soonest {
+        Some(day) => {
+            let mut beds: Vec<BedId> = all.into_iter().map(|due| due.bed).collect();
+            beds.dedup();
+            let beds = Said::List(beds.into_iter().map(Said::Bed).collect());
+            Line::new("move-stays").with("job", said).with("beds", beds).with("day", Said::Day(day))
+        }
+        None => Line::new("move-none").with("job", said).with("days", Said::Count(DUE_WITHIN as i64)),
+    };
+    Answer { lines: vec![line], ..Answer::new(Outcome::Answered) }
+}
+
 /// The day that was said; a number of days counts from the day on which the job is due.
 fn day(reading: &Reading, soonest: NaiveDate) -> Option<NaiveDate> {
     let named = reading.days.iter().map(|(day, _)| *day).max();

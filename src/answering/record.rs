@@ -19,6 +19,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if reading.undo {
         return Answer { lines: vec![Line::new("record-undone")], ..Answer::new(Outcome::Answered) };
     }
+    if let Some(job) = reading.stays {
+        return moves::stays(job, reading, facts);
+    }
     if let Some(job) = reading.put_off {
         return moves::answer(job, reading, facts);
     }

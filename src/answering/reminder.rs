@@ -7,18 +7,18 @@ use super::line::{Line, Said};
 use super::plots::{mover, plot};
 use super::sow::HEAT_FOR_PEOPLE_C;
 use super::spray_time::{obstacle_key, part_key};
-use super::subject::own;
+use super::subject::own_bed_at;
 use super::water::rhythm_key;
-use crate::garden::{BedId, JobKind};
+use crate::garden::{BedId, JobKind, SiteId};
 use crate::needs::looks::factor;
 use crate::needs::spray::PartOfDay;
+use crate::needs::surroundings::Surroundings;
 use crate::needs::year::Year;
 use crate::planning::due::Due;
 use crate::planning::reminders::{News, WaterChange, Waters, Word, jobs_from};
 use crate::quantity::{Estimate, Temperature};
-use crate::understanding::Reading;
 use chrono::{NaiveDate, NaiveTime};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// More beds than this on a line are cut to one less and counted.
 const BEDS_ON_A_LINE: usize = 8;
@@ -52,12 +52,11 @@ pub fn plan(site: &SiteFacts<'_>, facts: &Facts<'_>, word: Word) -> SitePlan {
         // Hours that are over this morning are no news: if nothing was noted, the evening tells of the next.
         let over = |due: &Due| due.date == today && due.hours.is_some_and(|hours| hours.until <= site.now.time());
         plan.jobs.extend(jobs_from(&plot, day).into_iter().filter(|due| !over(due)));
-        if word == Word::Eve
-            && let Some(subject) = own(&bed.bed.id, &Reading::default(), facts)
-            && let Some(around) = subject.surroundings(facts, today)
-            && !around.standing.is_empty()
-        {
-            plan.waters.extend(Waters::of(&around, &factor(&around, &bed.jobs, &bed.seen)));
+        if word == Word::Eve {
+            let subject = own_bed_at(site, bed, facts);
+            let around = subject.surroundings(facts, today).filter(|around| !around.standing.is_empty());
+            let waters = |around: Surroundings<'_>| Waters::of(&around, &factor(&around, &bed.jobs, &bed.seen));
+            plan.waters.extend(around.and_then(waters));
         }
     }
     plan
@@ -142,8 +141,8 @@ pub fn told(items: &[Item], day: NaiveDate, word: Word, facts: &Facts<'_>) -> An
 /// The heat of the day in which there is work on a roof, where it may hurt.
 fn heat(items: &[Item], day: NaiveDate, facts: &Facts<'_>) -> Option<Line> {
     let work = items.iter().filter(|item| matches!(item, Item::Jobs { news, .. } if *news != News::Moved));
-    let beds: Vec<BedId> = work.flat_map(Item::beds).collect();
-    let at_work = facts.sites.iter().filter(|site| beds.iter().any(|bed| *bed.site() == site.site.id));
+    let places: BTreeSet<SiteId> = work.flat_map(Item::beds).map(|bed| bed.site().clone()).collect();
+    let at_work = facts.sites.iter().filter(|site| places.contains(&site.site.id));
     let hottest =
         at_work.filter_map(|site| site.weather.on(day)).map(|day| day.tmax.as_celsius()).fold(f64::MIN, f64::max);
     let tmax = Said::Temperature(Temperature::celsius(hottest));
@@ -151,7 +150,7 @@ fn heat(items: &[Item], day: NaiveDate, facts: &Facts<'_>) -> Option<Line> {
 }
 
 fn more_in_heat(change: &WaterChange) -> bool {
-    change.week.rhythm > change.before && change.week.days.iter().any(|(day, _)| day.tmax >= HOT)
+    change.week.rhythm > change.before && change.week.hottest >= HOT
 }
 
 fn sort(jobs: &[Due], facts: &Facts<'_>, phrase: &'static str) -> Line {
@@ -213,7 +212,7 @@ fn moved(jobs: &[Due], word: Said, facts: &Facts<'_>) -> Line {
 fn water(changes: &[WaterChange]) -> Line {
     let key = |rhythm: Option<f64>| Said::Key(rhythm.map_or("none", rhythm_key));
     let turn = match changes {
-        [only] if only.week.rhythm > 0.0 => Said::About(Estimate::exactly(only.week.litres.value() / only.week.rhythm)),
+        [only] if only.week.rhythm > 0.0 => Said::About(Estimate::exactly(only.week.litres / only.week.rhythm)),
         _ => Said::Key("none"),
     };
     Line::new("reminder-water")

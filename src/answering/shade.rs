@@ -52,7 +52,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     for (position, shaded) in needs.iter().enumerate() {
         shaded.figures(&mut answer, several);
         if position < TOLD_ONE_BY_ONE {
-            shaded.lines(&mut answer, reading, several);
+            shaded.lines(&mut answer, reading, (several, position == 0));
             working(&mut answer, shaded, &asked);
         }
         cite(&mut answer, shaded);
@@ -63,7 +63,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     if needs.iter().any(|shaded| shaded.need.cut.is_some()) {
         if reading.quantities.is_empty() {
-            answer.lines.push(Line::new("shade-how"));
+            answer.rest.push(Line::new("shade-how"));
         }
         let newtons = wind_pressure_n_m2(GUST_KM_H);
         answer.cautions.push(
@@ -160,7 +160,8 @@ impl<'a> Shaded<'a> {
         }
     }
 
-    fn lines(&self, answer: &mut Answer, reading: &Reading, several: bool) {
+    /// The first of several has its reason, the others tell when and how dense alone.
+    fn lines(&self, answer: &mut Answer, reading: &Reading, (several, first): (bool, bool)) {
         let crop = Said::Crop(self.standing.crop.id.clone());
         let base = |phrase: &'static str| {
             Line::new(phrase)
@@ -184,6 +185,7 @@ impl<'a> Shaded<'a> {
             base("shade-net")
                 .with("when", Said::Key(when))
                 .with("optional", Said::Key(if cut.low() <= Fraction::NONE { "yes" } else { "no" }))
+                .with("reason", Said::Key(if first { "yes" } else { "no" }))
                 .with("percent", Said::Percent(percent))
                 .with("hangs", Said::Percent(hangs.unwrap_or(percent)))
                 .with("from", Said::SeasonDay(from.value()))
@@ -200,12 +202,11 @@ impl<'a> Shaded<'a> {
             answer.lines.push(too_little);
         }
         if self.need.past_limit {
-            answer
-                .lines
-                .push(base("shade-past-limit").with("beyond", Said::Key(self.standing.crop.heat.beyond.word())));
+            let line = base("shade-past-limit").with("beyond", Said::Key(self.standing.crop.heat.beyond.word()));
+            if several { answer.rest.push(line) } else { answer.lines.push(line) }
         }
         if let Some(less) = self.less_water(cut) {
-            answer.lines.push(Line::new("shade-water").with("less", Said::Span(less, 0)));
+            answer.rest.push(Line::new("shade-water").with("less", Said::Span(less, 0)));
         }
     }
 

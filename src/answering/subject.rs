@@ -1,7 +1,7 @@
 //! Which beds a message is about: the asker's own, one that was described, or the usual one of its crop.
 
 use super::answer::Answer;
-use super::facts::{Facts, SiteFacts};
+use super::facts::{BedFacts, Facts, SiteFacts};
 use super::line::{Line, Said};
 use crate::garden::{Assumed, Bed, BedId, BedKind, Measure, Shape, SiteId, Start, Sun};
 use crate::knowledge::{Crop, GrownFor, Mix};
@@ -152,6 +152,11 @@ pub fn crops<'a>(reading: &Reading, facts: &'a Facts<'a>) -> impl Iterator<Item 
 /// An own bed with what stands in it.
 pub fn own_bed<'a>(id: &BedId, facts: &'a Facts<'a>) -> Option<Subject<'a>> {
     let (site, bed) = facts.bed(id)?;
+    Some(own_bed_at(site, bed, facts))
+}
+
+/// The same of a bed that is at hand.
+pub fn own_bed_at<'a>(site: &'a SiteFacts<'a>, bed: &'a BedFacts, facts: &'a Facts<'a>) -> Subject<'a> {
     let today = site.now.date_naive();
     let standing = bed.standing(today).into_iter().filter_map(|planting| {
         Some(StandingCrop {
@@ -167,7 +172,8 @@ pub fn own_bed<'a>(id: &BedId, facts: &'a Facts<'a>) -> Option<Subject<'a>> {
     };
     let assumed = bed.bed.assumed(&site.site);
     let standing = standing.collect();
-    Some(Subject { own: Some(id.clone()), sun_hours, assumed, ..at(bed.bed.clone(), standing, Some(site), facts) })
+    let own = Some(bed.bed.id.clone());
+    Subject { own, sun_hours, assumed, ..at(bed.bed.clone(), standing, Some(site), facts) }
 }
 
 fn established(crop: &Crop, microgreen: bool) -> StandingCrop<'_> {

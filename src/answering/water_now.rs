@@ -11,6 +11,9 @@ const EVENING_H: f64 = 18.0;
 /// Between these water is lost to the sun and may scald.
 const MIDDAY_H: (f64, f64) = (11.0, 16.0);
 
+/// Within so many hours nobody waters a bed twice (judgement).
+const JUST_WATERED_H: f64 = 1.0;
+
 /// Whether to water now, and what is known of the last time.
 pub fn lines(bed: &BedWater<'_>) -> Vec<Line> {
     let called = bed.subject.called();
@@ -73,6 +76,10 @@ fn turn(hour: f64, last: &LastWatering) -> (&'static str, u64) {
     let mut best = if midday && due_in_h > CANNOT_WAIT_H { "evening" } else { "now" };
     if hour < MIDDAY_H.0 && hour + due_in_h >= EVENING_H {
         best = "evening";
+    }
+    // Just watered, it is full: more would run through, however soon it dries.
+    if last.ago * 24.0 < JUST_WATERED_H && best == "now" {
+        return if hour < MIDDAY_H.1 { ("evening", 0) } else { ("tomorrow", 1) };
     }
     if hour + due_in_h < 24.0 + MORNING_H {
         return (best, 0);

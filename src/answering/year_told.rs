@@ -12,13 +12,16 @@ use crate::knowledge::SourceRef;
 use crate::needs::feed::HALF_ABOVE;
 use crate::needs::season::Way;
 use crate::planning::year::{Choice, MonthAhead, NET_ABOVE, YearAhead};
-use chrono::Datelike;
+use chrono::{Datelike, NaiveDate};
 use serde_json::{Map, Value, json};
 use std::collections::BTreeSet;
 
-/// So many crops are told that begin in a month, and whose time ends in it.
-const TOLD_BEGIN: usize = 6;
-const TOLD_END: usize = 4;
+/// So many crops are told that begin in a month, and whose time ends in it: of every month, and of this one alone.
+type ToldCrops = (usize, usize);
+const FULL: ToldCrops = (6, 4);
+const BRIEF: ToldCrops = (4, 2);
+/// So many days on which nets and feeds change are told beside this month.
+const TURNS: usize = 3;
 /// So many of those that go in the whole year, and on trays.
 const TOLD_ALWAYS: usize = 8;
 
@@ -31,21 +34,24 @@ const MONTHS: [&str; 12] = [
 pub fn answer(told: &Told<'_>, normals: Option<&SourceRef>) -> Answer {
     let mut answer = Answer::new(Outcome::Answered);
     answer.lines.push(told.head.clone());
+    answer.lines.extend(told.ahead.months.first().map(|month| line(month, told, BRIEF, None, &mut BTreeSet::new())));
+    answer.lines.extend(turns(told));
+    answer.lines.push(Line::new("year-say-more"));
     let mut named = BTreeSet::new();
     let mut waterings = None;
     for month in &told.ahead.months {
-        answer.lines.push(line(month, told, waterings, &mut named));
+        answer.rest.push(line(month, told, FULL, waterings, &mut named));
         waterings = month.waterings.or(waterings);
     }
     always(&mut answer, told, &mut named);
     how(&mut answer, &told.ahead, &named);
     if let Some(bed) = &told.typical {
-        answer.lines.push(Line::new("year-water-of").with("bed", bed.clone()));
+        answer.rest.push(Line::new("year-water-of").with("bed", bed.clone()));
     }
     if told.ahead.months.iter().any(|month| month.net_up.or(month.net_down).is_some()) {
-        answer.lines.push(Line::new("year-net-rule").with("above", Said::Temperature(NET_ABOVE)));
+        answer.rest.push(Line::new("year-net-rule").with("above", Said::Temperature(NET_ABOVE)));
     }
-    answer.lines.push(Line::new("year-usual"));
+    answer.rest.push(Line::new("year-usual"));
     figures(&mut answer, told, &named);
     answer.tables.extend(year_table::table(told).map(Table::Year));
     answer.working.push(Line::new("working-year"));
@@ -58,27 +64,56 @@ pub fn answer(told: &Told<'_>, normals: Option<&SourceRef>) -> Answer {
 }
 
 /// One month. Waterings are told where they change.
-fn line(month: &MonthAhead, told: &Told<'_>, waterings: Option<f64>, named: &mut BTreeSet<usize>) -> Line {
+fn line(
+    month: &MonthAhead,
+    told: &Told<'_>,
+    crops: ToldCrops,
+    waterings: Option<f64>,
+    named: &mut BTreeSet<usize>,
+) -> Line {
     let none = || Said::Key("");
-    let day = |phrase: &'static str, day: Option<chrono::NaiveDate>| {
-        day.map_or_else(none, |day| {
-            let limit = Said::Temperature(HALF_ABOVE);
-            let when = Said::Key(if day <= told.asked.today { "now" } else { "later" });
-            let line = Line::new(phrase).with("when", when).with("day", Said::SeasonDay(day)).with("limit", limit);
-            Said::Line(Box::new(line))
-        })
-    };
+    let day = |phrase: &'static str, day: Option<NaiveDate>| day.map_or_else(none, |day| turn(phrase, day, told));
     let water = month.waterings.filter(|now| waterings.is_none_or(|before| (before - now).abs() > 0.01));
     let month_name = Line::new(MONTHS[month.first.month0() as usize % 12]);
     Line::new("year-month")
         .with("month", Said::Line(Box::new(month_name)))
-        .with("sow", Said::Line(Box::new(sow(month, &told.ahead, named))))
+        .with("sow", Said::Line(Box::new(sow(month, &told.ahead, crops, named))))
         .with("net_up", day("year-net-up", month.net_up))
         .with("net_down", day("year-net-down", month.net_down))
         .with("halved", day("year-feed-halved", month.feed_halved))
         .with("full", day("year-feed-full", month.feed_full))
         .with("water", water.map_or_else(none, |waterings| Said::Line(Box::new(rhythm(waterings)))))
         .with("drains", if month.drains { Said::Line(Box::new(Line::new("year-drains"))) } else { none() })
+}
+
+/// A net going up or coming down, feeds halved or full again, on a day.
+fn turn(phrase: &'static str, day: NaiveDate, told: &Told<'_>) -> Said {
+    let limit = Said::Temperature(HALF_ABOVE);
+    let when = Said::Key(if day <= told.asked.today { "now" } else { "later" });
+    let line = Line::new(phrase).with("when", when).with("day", Said::SeasonDay(day)).with("limit", limit);
+    Said::Line(Box::new(line))
+}
+
+/// The next turns of nets and feeds after this month, in their order.
+fn turns(told: &Told<'_>) -> Option<Line> {
+    let later = told.ahead.months.iter().skip(1);
+    let mut all: Vec<(NaiveDate, &'static str)> = later
+        .flat_map(|month| {
+            [
+                (month.net_up, "year-net-up"),
+                (month.net_down, "year-net-down"),
+                (month.feed_halved, "year-feed-halved"),
+                (month.feed_full, "year-feed-full"),
+            ]
+        })
+        .filter_map(|(day, phrase)| Some((day?, phrase)))
+        .collect();
+    all.sort_unstable();
+    let said = |place: usize| all.get(place).map_or(Said::Key(""), |(day, phrase)| turn(phrase, *day, told));
+    let names: [&str; TURNS] = ["first", "second", "third"];
+    let line =
+        names.into_iter().enumerate().fold(Line::new("year-turns"), |line, (place, name)| line.with(name, said(place)));
+    (!all.is_empty()).then_some(line)
 }
 
 fn rhythm(waterings: f64) -> Line {
@@ -94,7 +129,7 @@ fn rhythm(waterings: f64) -> Line {
     Line::new("year-water").with("rhythm", Said::Key(rhythm))
 }
 
-fn sow(month: &MonthAhead, ahead: &YearAhead<'_>, named: &mut BTreeSet<usize>) -> Line {
+fn sow(month: &MonthAhead, ahead: &YearAhead<'_>, (begin, end): ToldCrops, named: &mut BTreeSet<usize>) -> Line {
     let what = match (month.begins.as_slice(), month.ends.as_slice()) {
         ([], []) if month.goes_on.is_empty() => "nothing",
         ([], []) => "goes-on",
@@ -106,8 +141,8 @@ fn sow(month: &MonthAhead, ahead: &YearAhead<'_>, named: &mut BTreeSet<usize>) -
     let more = Said::Line(Box::new(more));
     Line::new("year-sow")
         .with("what", Said::Key(what))
-        .with("begins", list(&month.begins, TOLD_BEGIN, ahead, named))
-        .with("ends", list(&month.ends, TOLD_END, ahead, named))
+        .with("begins", list(&month.begins, begin, ahead, named))
+        .with("ends", list(&month.ends, end, ahead, named))
         .with("count", Said::Count(month.goes_on.len() as i64))
         .with("more", if month.goes_on.is_empty() || what == "goes-on" { Said::Key("") } else { more })
 }
@@ -138,12 +173,12 @@ fn always(answer: &mut Answer, told: &Told<'_>, named: &mut BTreeSet<usize>) {
     let beds = whole(&told.ahead);
     if !beds.is_empty() {
         let crops = list(&beds, TOLD_ALWAYS, &told.ahead, named);
-        answer.lines.push(Line::new("year-always").with("crops", crops));
+        answer.rest.push(Line::new("year-always").with("crops", crops));
     }
     let trays = whole(&told.trays);
     if !trays.is_empty() {
         let crops = list(&trays, TOLD_ALWAYS, &told.trays, &mut BTreeSet::new());
-        answer.lines.push(Line::new("year-trays").with("crops", crops));
+        answer.rest.push(Line::new("year-trays").with("crops", crops));
     }
 }
 
@@ -155,7 +190,7 @@ fn how(answer: &mut Answer, ahead: &YearAhead<'_>, named: &BTreeSet<usize>) {
         .map(|choice| Said::Crop(choice.crop.id.clone()))
         .collect();
     if !seedbed.is_empty() {
-        answer.lines.push(Line::new("year-seedbed").with("crops", Said::List(seedbed)));
+        answer.rest.push(Line::new("year-seedbed").with("crops", Said::List(seedbed)));
     }
     let of_pieces = chosen().filter(|choice| matches!(choice.seasons.way, Way::Pieces(_))).map(|choice| {
         let line = Line::new("year-pieces-of").with("crop", Said::Crop(choice.crop.id.clone()));
@@ -163,7 +198,7 @@ fn how(answer: &mut Answer, ahead: &YearAhead<'_>, named: &BTreeSet<usize>) {
     });
     let of_pieces: Vec<Said> = of_pieces.collect();
     if !of_pieces.is_empty() {
-        answer.lines.push(Line::new("year-pieces").with("crops", Said::List(of_pieces)));
+        answer.rest.push(Line::new("year-pieces").with("crops", Said::List(of_pieces)));
     }
 }
 
@@ -179,7 +214,7 @@ fn figures(answer: &mut Answer, told: &Told<'_>, named: &BTreeSet<usize>) {
                 object.insert(name.to_owned(), value);
             }
         };
-        let date = |day: Option<chrono::NaiveDate>| day.map(|day| json!(day.to_string()));
+        let date = |day: Option<NaiveDate>| day.map(|day| json!(day.to_string()));
         put("month", Some(json!(month.first.format("%Y-%m").to_string())));
         put("begins", Some(json!(ids(&month.begins))));
         put("ends", Some(json!(ids(&month.ends))));

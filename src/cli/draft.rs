@@ -8,9 +8,10 @@ use crate::desk::reception::Waiting;
 use crate::garden::Store;
 use crate::knowledge::Kind;
 use crate::script::{Language, Text};
-use crate::understanding::{Asker, OwnBed, Reader, classed, read};
+use crate::understanding::{Asker, Everyone, OwnBed, Reader, classed, read};
 use serde_json::json;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 /// Shorter words of names are said of other things.
 const SHORTEST_NAME: usize = 3;
@@ -78,7 +79,7 @@ fn everyone(store: &dyn Store) -> Result<(Asker, Vec<String>), Refusal> {
     let long = words.filter(|word| word.chars().count() >= SHORTEST_NAME).map(str::to_owned);
     let mut others = names.clone();
     others.extend(long.filter(|word| word.chars().all(char::is_alphabetic)));
-    Ok((Asker { beds, others: others.clone(), ..Asker::default() }, others))
+    Ok((Asker::of(None, beds, Arc::new(Everyone::hidden(&others))), others))
 }
 
 /// Refuses what still holds a name, an address or a number to call.

@@ -4,20 +4,19 @@ use super::house::House;
 use super::sky::{Handed, Skies};
 use crate::answering::{BedFacts, Facts, SiteFacts};
 use crate::garden::rights::may_see_site;
-use crate::garden::{Person, PersonId, Role, SiteId, Store, StoreError};
-use crate::understanding::{Asker, OwnBed, Reading};
+use crate::garden::{Person, PersonId, Role, Site, SiteId, Store, StoreError};
+use crate::understanding::{Asker, Everyone, OwnBed, Reading};
 use crate::weather::{Forecast, Weather};
 use chrono::{DateTime, FixedOffset, NaiveDate, Offset};
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// What a person may see of the garden, as it stood at a moment.
 pub struct Seen<'a> {
     pub asker: Option<Person>,
     pub sites: Vec<SiteFacts<'a>>,
-    /// Names of other clients with the sites of theirs that this person may see.
-    people: Vec<(String, Vec<SiteId>)>,
-    /// Names of people and sites that this person may not see: known only so that nothing is told of them.
-    others: Vec<String>,
+    /// What everybody is called, so that what this person may not see is known as such; nobody where nothing is read.
+    everyone: Arc<Everyone>,
     movers: BTreeMap<PersonId, String>,
     /// The moment, in the time zone of the asker's first site.
     pub now: DateTime<FixedOffset>,
@@ -31,18 +30,50 @@ pub fn seen<'a>(
     asker: Option<Person>,
     now: DateTime<FixedOffset>,
 ) -> Result<Seen<'a>, StoreError> {
-    let mut skies = Skies::new(store, handed, &house.known);
+    let own = match &asker {
+        Some(person) => sites_of(store, person)?,
+        None => Vec::new(),
+    };
+    let everyone = house.names.of(store, &house.known.ordinary)?;
+    Ok(Seen { everyone, ..stood(house, store, handed, (asker, own), now)? })
+}
+
+/// The same of a person to whom something is told unasked: where nothing is read, nobody's names are needed.
+pub fn seen_unasked<'a>(
+    house: &'a House,
+    store: &dyn Store,
+    handed: Handed<'a>,
+    person: Person,
+    now: DateTime<FixedOffset>,
+) -> Result<Seen<'a>, StoreError> {
+    let own = sites_of(store, &person)?;
+    stood(house, store, handed, (Some(person), own), now)
+}
+
+/// The sites that a person may see, in the order of their ids, read one by one where they are not all.
+fn sites_of(store: &dyn Store, person: &Person) -> Result<Vec<Site>, StoreError> {
+    if person.role == Role::Owner {
+        return store.sites();
+    }
+    let mut ids: Vec<&SiteId> = person.sites.iter().filter(|id| may_see_site(Some(person), id)).collect();
+    ids.sort();
+    ids.dedup();
+    ids.into_iter().filter_map(|id| store.site(id).transpose()).collect()
+}
+
+/// These sites as they stood at a moment.
+fn stood<'a>(
+    house: &'a House,
+    store: &dyn Store,
+    handed: Handed<'a>,
+    (asker, own): (Option<Person>, Vec<Site>),
+    now: DateTime<FixedOffset>,
+) -> Result<Seen<'a>, StoreError> {
+    let mut skies = Skies::new(store, handed, &house.known).recalling(&house.skies);
     let mut sites = Vec::new();
     let mut movers = BTreeMap::new();
     let mut local = None;
-    let (people, mut others) = names_of_people(house, store, asker.as_ref())?;
-    for site in store.sites()? {
-        if !may_see_site(asker.as_ref(), &site.id) {
-            others.push(site.id.as_str().replace('-', " "));
-            others.push(site.id.as_str().to_owned());
-            others.push(site.name);
-            continue;
-        }
+    for site in own {
         let here = now.with_timezone(&site.timezone);
         let here = here.with_timezone(&here.offset().fix());
         local.get_or_insert(here);
@@ -65,34 +96,7 @@ pub fn seen<'a>(
         let weather = skies.over(&site, here)?;
         sites.push(SiteFacts { site, now: here, beds, weather });
     }
-    Ok(Seen { asker, sites, people, others, movers, now: local.unwrap_or(now) })
-}
-
-/// Clients by the words of their names, with those of their sites that the asker may see; and those of whom she may
-/// see nothing. Short names and everyday words are left out: they are said of other things.
-#[expect(clippy::type_complexity, reason = "two lists that are parted at once")]
-fn names_of_people(
-    house: &House,
-    store: &dyn Store,
-    asker: Option<&Person>,
-) -> Result<(Vec<(String, Vec<SiteId>)>, Vec<String>), StoreError> {
-    const SHORTEST: usize = 4;
-    let (mut people, mut others) = (Vec::new(), Vec::new());
-    for person in store.people()? {
-        let own = asker.is_some_and(|asker| asker.id == person.id);
-        if own || person.role != Role::Client {
-            continue;
-        }
-        let words = person
-            .name
-            .split_whitespace()
-            .filter(|word| word.chars().count() >= SHORTEST && !house.known.ordinary.is(&word.to_lowercase()));
-        let seen: Vec<SiteId> = person.sites.iter().filter(|site| may_see_site(asker, site)).cloned().collect();
-        for word in words.map(str::to_owned) {
-            if seen.is_empty() { others.push(word) } else { people.push((word, seen.clone())) }
-        }
-    }
-    Ok((people, others))
+    Ok(Seen { asker, sites, everyone: Arc::default(), movers, now: local.unwrap_or(now) })
 }
 
 impl<'a> Seen<'a> {
@@ -110,14 +114,7 @@ impl<'a> Seen<'a> {
                 .map(|planting| (planting.crop.clone(), planting.microgreen))
                 .collect(),
         });
-        let sites = self.sites.iter().map(|site| (site.site.id.clone(), site.site.name.clone()));
-        Asker {
-            beds: beds.collect(),
-            sites: sites.collect(),
-            people: self.people.clone(),
-            others: self.others.clone(),
-            before,
-        }
+        Asker::of(self.asker.clone(), beds.collect(), self.everyone.clone()).after(before)
     }
 
     /// The day of asking where the beds of a reading stand.

@@ -1,5 +1,7 @@
 //! What is made once and serves every message.
 
+use super::names::Names;
+use super::sky::Recalled;
 use crate::knowledge::{Files, Index, IndexFault, Knowledge, Problem};
 use crate::script::Language;
 use crate::understanding::Gazetteer;
@@ -15,6 +17,10 @@ pub struct House {
     en: Phrases,
     hi: Phrases,
     hi_latn: Phrases,
+    /// The weather that answers have read lately.
+    pub(super) skies: Recalled,
+    /// What everybody and every site is called.
+    pub(super) names: Names,
 }
 
 /// The house cannot be opened.
@@ -56,7 +62,7 @@ impl House {
             (index, phrases, gazetteer.join().unwrap_or_else(|_| Gazetteer::of(&known)))
         });
         let [en, hi, hi_latn] = phrases;
-        Ok(Self { index: index?, gazetteer, en, hi, hi_latn, known })
+        Ok(Self { index: index?, gazetteer, en, hi, hi_latn, known, skies: Recalled::default(), names: Names::default() })
     }
 
     /// The phrases of a language.

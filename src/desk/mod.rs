@@ -3,9 +3,9 @@
 //!
 //! **Never here:** formulas, wording.
 
-mod alerts;
 mod fetch;
 mod house;
+mod names;
 pub mod reception;
 pub mod sky;
 mod talk;

@@ -8,7 +8,7 @@ use super::fetch::{Seen, seen};
 use super::house::House;
 use super::sky::Handed;
 use super::told_sky;
-use crate::answering::{Answer, Facts, Line, Outcome, Said, answer, called};
+use crate::answering::{Answer, Facts, Line, Outcome, Said, answer};
 use crate::garden::{Change, Conversation, Person, PersonId, Question, Record, SiteId, Store, StoreError};
 use crate::knowledge::Kind;
 use crate::script::Language;
@@ -39,7 +39,7 @@ pub struct Desk<'a> {
 }
 
 /// A conversation is forgotten after this long.
-const REMEMBERED: TimeDelta = TimeDelta::hours(24);
+pub const REMEMBERED: TimeDelta = TimeDelta::hours(24);
 
 impl<'a> Desk<'a> {
     /// A forecast that is given fixes the weather; without one it is the store's.
@@ -83,7 +83,7 @@ impl<'a> Desk<'a> {
         self.answer_about(message, None)
     }
 
-    /// The same, of one site, whatever the message names.
+    /// The same, of one site, whatever the message names; nothing of it waits behind "more".
     ///
     /// # Errors
     /// As [`Desk::answer`].
@@ -106,32 +106,13 @@ impl<'a> Desk<'a> {
             Some(second) => answer(&reading, &facts).joined(answer(second, &facts)),
             None => answer(&reading, &facts),
         };
+        let answered = if site.is_some() { whole(answered) } else { answered };
         // A record that is corrected is worked out again from what was said, and taken back.
         let wrong = match before {
             Some(before) if reading.corrects || reading.undo => answer(&before, &facts).records,
             _ => Vec::new(),
         };
         Ok(self.file(message, asker.as_ref(), &reading, answered, (wrong, kept)))
-    }
-
-    /// What is said of a moment without a question, from the facts this person may see; None where nothing is.
-    ///
-    /// # Errors
-    /// When the store cannot be read.
-    pub(super) fn unasked(
-        &self,
-        asker: Option<&Person>,
-        message: &Message,
-        say: impl FnOnce(&Facts<'_>) -> Option<Answer>,
-    ) -> Result<Option<String>, StoreError> {
-        let seen = seen(self.house, self.store, self.handed, asker.cloned(), message.now)?;
-        let (reading, _) = self.read(message, &seen, None);
-        let facts = seen.facts(self.house, self.handed.any(), &reading);
-        let Some(mut answer) = say(&facts) else { return Ok(None) };
-        answer.called = called(&facts);
-        let language = self.speaks.unwrap_or(reading.language);
-        let manner = Manner { language, devanagari_digits: false, why: false, short: false };
-        Ok(Some(reply(&answer, &self.house.known, self.house.phrases(language), manner).text))
     }
 
     /// Answers what no text stood behind, a button: files what it records as for a message.
@@ -252,6 +233,15 @@ impl<'a> Desk<'a> {
         }
         said
     }
+}
+
+/// Its first line, and all that waits behind "more" instead of what else was told.
+fn whole(mut answer: Answer) -> Answer {
+    if !answer.rest.is_empty() {
+        answer.lines.truncate(1);
+        answer.lines.append(&mut answer.rest);
+    }
+    answer
 }
 
 /// What was asked back is remembered with the reading, so that an answer to it is known as one.

@@ -37,7 +37,8 @@ pub fn picture(table: &YearTable, words: &Words<'_>) -> Picture {
     for (place, row) in table.rows.iter().enumerate() {
         span_row(&mut picture, &calendar, row, top + high * place as f64, high);
     }
-    today(&mut picture, &calendar, table.today, words, top, bottom);
+    let numbers = if table.waterings.is_empty() { 0.0 } else { high };
+    today(&mut picture, &calendar, table.today, words, (top, bottom - numbers, bottom));
     if !table.waterings.is_empty() {
         waterings(&mut picture, table, words, bottom - high / 2.0);
     }
@@ -151,16 +152,22 @@ fn waterings(picture: &mut Picture, table: &YearTable, words: &Words<'_>, row: f
         let number = format!("{often:.1}");
         let number = words.digits(number.trim_end_matches('0').trim_end_matches('.'));
         let middle = (LEFT + wide * (ahead as f64 + 0.5), row + 11.0);
-        // Today's line does not run through a number.
-        let ground = Outline::rectangle((middle.0 - wide * 0.44, row - 17.0), (wide * 0.88, 36.0));
-        picture.shape(ground, Look::plain(Ink::Paper));
         picture.fitted(middle, Style::new(30.0, Ink::Tank).bold().middle(), wide - 4.0, LEAST, number);
     }
 }
 
-fn today(picture: &mut Picture, calendar: &Calendar, today: NaiveDate, words: &Words<'_>, top: f64, bottom: f64) {
+/// Today's line runs from the top to the numbers, if there are any, and begins again below them: it goes through none.
+fn today(
+    picture: &mut Picture,
+    calendar: &Calendar,
+    today: NaiveDate,
+    words: &Words<'_>,
+    (top, numbers, bottom): (f64, f64, f64),
+) {
     let at = calendar.place(today);
-    picture.shape(Outline::lines(&[(at, top), (at, bottom + 14.0)]), Look::line(Ink::Brick, 5.0).dashed(12.0, 8.0));
+    let line = Look::line(Ink::Brick, 5.0);
+    picture.shape(Outline::lines(&[(at, top), (at, numbers)]), line.dashed(12.0, 8.0));
+    picture.shape(Outline::lines(&[(at, bottom), (at, bottom + 20.0)]), line);
     let name = words.say("draw-today");
     let style = Style::new(30.0, Ink::Brick).bold();
     // Near the right end its name stands to the left.

@@ -3,11 +3,11 @@
 
 #![expect(clippy::disallowed_methods, reason = "a backup is a file")]
 
-use super::store::{Change, Garden, Kind, Record, Store, StoreError, fingerprint};
+use super::store::{Change, Fingerprint, Garden, Kind, Record, Store, StoreError, fingerprint};
 use chrono::{DateTime, Utc};
 use serde::{Deserialize, Serialize};
 use std::fs::{self, File};
-use std::io::{self, Write};
+use std::io::{self, BufRead, BufReader, BufWriter, Write};
 use std::path::{Path, PathBuf};
 use thiserror::Error;
 
@@ -50,10 +50,17 @@ struct Line {
 /// # Errors
 /// When the store cannot be read or the file cannot be written.
 pub fn back_up(store: &dyn Store, file: &Path, made: DateTime<Utc>) -> Result<usize, BackupError> {
-    let records = store.whole()?.into_records();
-    let text = text_of(&records, made).map_err(|error| StoreError::Failed(error.to_string()))?;
-    write_whole(file, text.as_bytes()).map_err(|error| unusable(file, &error))?;
-    Ok(records.len())
+    let part = beside(file, "part").map_err(|error| unusable(file, &error))?;
+    let body = beside(file, "body").map_err(|error| unusable(file, &error))?;
+    let written = write_body(store, file, &body).and_then(|records| {
+        let whole = write_whole(&body, &part, records, made).and_then(|()| fs::rename(&part, file));
+        whole.map(|()| records).map_err(|error| unusable(file, &error))
+    });
+    for left in [&body, &part] {
+        // The second was renamed, or never made; the error that counts is the one returned.
+        let _ = fs::remove_file(left);
+    }
+    written
 }
 
 /// Puts a backup into an empty store, all of it or nothing; returns how many records it held.
@@ -61,7 +68,13 @@ pub fn back_up(store: &dyn Store, file: &Path, made: DateTime<Utc>) -> Result<us
 /// # Errors
 /// When the store is not empty, or the file cannot be read, is damaged, or is of a newer version.
 pub fn restore(store: &dyn Store, file: &Path) -> Result<usize, BackupError> {
-    let there = store.whole()?.into_records().len();
+    let mut there = 0;
+    for kind in Kind::ALL {
+        store.each(*kind, "", &mut |_| {
+            there += 1;
+            Ok(())
+        })?;
+    }
     if there > 0 {
         return Err(BackupError::NotEmpty(there));
     }
@@ -83,16 +96,58 @@ pub fn read_backup(file: &Path) -> Result<Garden, BackupError> {
     Ok(garden)
 }
 
-fn text_of(records: &[Record], made: DateTime<Utc>) -> Result<String, serde_json::Error> {
-    let mut body = String::new();
-    for record in records {
-        let line = Line { kind: record.kind(), record: serde_json::from_slice(&record.to_json()?)? };
-        body.push_str(&serde_json::to_string(&line)?);
-        body.push('\n');
+/// The records, a line each, to a file: a store may hold more than fits the memory. Returns their number.
+fn write_body(store: &dyn Store, file: &Path, body: &Path) -> Result<usize, BackupError> {
+    let unusable = |error: io::Error| unusable(file, &error);
+    let mut out = BufWriter::new(File::create(body).map_err(unusable)?);
+    let (mut records, mut fault) = (0, None);
+    let failed = |error: serde_json::Error| StoreError::Failed(error.to_string());
+    for kind in Kind::ALL {
+        store
+            .each(*kind, "", &mut |record| {
+                let value = serde_json::from_slice(&record.to_json().map_err(failed)?).map_err(failed)?;
+                let line = serde_json::to_string(&Line { kind: *kind, record: value }).map_err(failed)?;
+                records += 1;
+                writeln!(out, "{line}").map_err(|error| {
+                    let told = StoreError::Failed(error.to_string());
+                    fault = Some(error);
+                    told
+                })
+            })
+            .map_err(|error| fault.take().map_or(BackupError::Store(error), unusable))?;
     }
-    let (format, checksum) = (FORMAT.to_owned(), checksum(body.as_bytes()));
-    let header = Header { format, version: VERSION, made, records: records.len(), checksum };
-    Ok(format!("{}\n{body}", serde_json::to_string(&header)?))
+    out.flush().map_err(unusable)?;
+    Ok(records)
+}
+
+/// The header before the body, which is looked at for its checksum.
+fn write_whole(body: &Path, part: &Path, records: usize, made: DateTime<Utc>) -> io::Result<()> {
+    let mut hash = Fingerprint::default();
+    hash.part(fs::metadata(body)?.len());
+    let mut bytes = BufReader::new(File::open(body)?);
+    loop {
+        let read = bytes.fill_buf()?;
+        if read.is_empty() {
+            break;
+        }
+        hash.bytes(read);
+        let count = read.len();
+        bytes.consume(count);
+    }
+    let (format, checksum) = (FORMAT.to_owned(), format!("{:016x}", hash.0));
+    let header = Header { format, version: VERSION, made, records, checksum };
+    let mut out = File::create(part)?;
+    writeln!(out, "{}", serde_json::to_string(&header)?)?;
+    io::copy(&mut File::open(body)?, &mut out)?;
+    out.sync_all()
+}
+
+/// A file beside this one, for as long as it is not whole: a crash leaves the old file or the new one.
+fn beside(file: &Path, ending: &str) -> io::Result<PathBuf> {
+    let mut name = file.file_name().ok_or(io::ErrorKind::InvalidInput)?.to_owned();
+    name.push(".");
+    name.push(ending);
+    Ok(file.with_file_name(name))
 }
 
 fn records_of(bytes: &[u8], file: &Path) -> Result<Vec<Record>, BackupError> {
@@ -133,23 +188,6 @@ fn checksum(body: &[u8]) -> String {
     format!("{:016x}", fingerprint(&[body]))
 }
 
-/// Writes beside the file and renames, so that a crash leaves the old file or the new one.
-fn write_whole(file: &Path, bytes: &[u8]) -> io::Result<()> {
-    let mut name = file.file_name().ok_or(io::ErrorKind::InvalidInput)?.to_owned();
-    name.push(".part");
-    let part = file.with_file_name(name);
-    let written = File::create(&part).and_then(|mut out| {
-        out.write_all(bytes)?;
-        out.sync_all()
-    });
-    let renamed = written.and_then(|()| fs::rename(&part, file));
-    if renamed.is_err() {
-        // It may never have been made; the error that counts is the one returned.
-        let _ = fs::remove_file(&part);
-    }
-    renamed
-}
-
 fn unusable(file: &Path, error: &io::Error) -> BackupError {
     BackupError::File { file: file.into(), reason: error.kind().to_string() }
 }
@@ -158,7 +196,7 @@ fn unusable(file: &Path, error: &io::Error) -> BackupError {
 mod tests {
     use super::*;
     use crate::garden::store::Overlay;
-    use crate::garden::{Conversation, Filed, Person, PersonId, Question, Role};
+    use crate::garden::{BedId, Conversation, Filed, JobKind, Move, Person, PersonId, Question, Role};
 
     fn made() -> DateTime<Utc> {
         "2026-05-18T02:30:00Z".parse().unwrap()
@@ -172,8 +210,17 @@ mod tests {
         let question = Question::asked(Some(id.clone()), made(), "why?\n\"so\"", None).unwrap();
         let conversation = Conversation { person: id, at: made(), state: serde_json::json!({"kind": "water"}) };
         let filed = Filed { drawer: "updates".into(), key: "17".into(), value: serde_json::json!([1, 2.5]) };
+        let moved = Move {
+            bed: BedId::new("roof/box").unwrap(),
+            job: JobKind::Spray,
+            what: None,
+            to: "2026-05-22".parse().unwrap(),
+            by: None,
+            at: made(),
+            after: None,
+        };
         let changes = [Change::put(person), Change::put(question), Change::put(conversation), Change::put(filed)];
-        store.write(changes.into()).unwrap();
+        store.write(changes.into_iter().chain([Change::put(moved)]).collect()).unwrap();
         store
     }
 
@@ -182,14 +229,14 @@ mod tests {
         let folder = tempfile::tempdir().unwrap();
         let file = folder.path().join("garden.backup");
         let store = filled();
-        assert_eq!(back_up(&store, &file, made()), Ok(4));
+        assert_eq!(back_up(&store, &file, made()), Ok(5));
         let other = Overlay::in_memory();
-        assert_eq!(restore(&other, &file), Ok(4));
+        assert_eq!(restore(&other, &file), Ok(5));
         assert_eq!(other.whole().unwrap(), store.whole().unwrap());
         assert_eq!(read_backup(&file).unwrap(), store.whole().unwrap());
         assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 1, "no part is left behind");
         let again = restore(&other, &file).unwrap_err().to_string();
-        assert_eq!(again, "the store is not empty: it holds 4 records; restore into an empty folder");
+        assert_eq!(again, "the store is not empty: it holds 5 records; restore into an empty folder");
     }
 
     #[track_caller]
@@ -214,7 +261,7 @@ mod tests {
         case(|text| text.replace("meera", "marta"), &damaged("its checksum does not fit what it holds"));
         case(|text| text[..text.len() - 9].into(), &damaged("its checksum does not fit what it holds"));
         let cut = |text: &str| text.lines().take(3).map(|line| format!("{line}\n")).collect();
-        case(cut, &damaged("4 records were written, 2 are there"));
+        case(cut, &damaged("5 records were written, 2 are there"));
         case(
             |text| text.replacen("\"version\":1", "\"version\":2", 1),
             "FILE was made by a newer rooftend (version 2, this one knows 1); use the newer one",

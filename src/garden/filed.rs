@@ -47,6 +47,17 @@ pub trait Slip: Serialize + DeserializeOwned {
         Ok(filed.into_iter().filter_map(|filed| serde_json::from_value(filed.value).ok()).collect())
     }
 
+    /// The slips of the drawer one after the other, for a drawer that may hold very many.
+    ///
+    /// # Errors
+    /// When the store cannot be read; what `work` returns.
+    fn each(store: &dyn Store, work: &mut dyn FnMut(Self) -> Result<(), StoreError>) -> Result<(), StoreError> {
+        store.each(Kind::Filed, &format!("{}|", Self::DRAWER), &mut |record| {
+            let read = record.filed().and_then(|filed| serde_json::from_value(filed.value).ok());
+            read.map_or(Ok(()), &mut *work)
+        })
+    }
+
     /// Those whose keys begin so, in the order of the keys.
     ///
     /// # Errors

@@ -39,6 +39,6 @@ pub use planting::{Planting, Start, standing};
 pub use question::Question;
 pub use seen::{Seen, SeenKind};
 pub use site::{Site, Wall};
-pub use store::{Change, Garden, Kind, Overlay, Record, SledStore, Store, StoreError, note_backup};
+pub use store::{Change, Garden, Kind, Overlay, Record, SledStore, Stamp, Store, StoreError, note_backup};
 pub use told_weather::ToldWeather;
 pub use when::{NotADay, When};

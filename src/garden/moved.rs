@@ -23,3 +23,8 @@ pub struct Move {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub after: Option<NaiveDate>,
 }
+
+impl Move {
+    /// The jobs that a person may move; watering has its own rhythm and is not among them.
+    pub const JOBS: [JobKind; 5] = [JobKind::Spray, JobKind::Feed, JobKind::Net, JobKind::Pick, JobKind::Sow];
+}

@@ -84,6 +84,48 @@ pub struct Talk {
     /// Something ails a plant, and it is not said what.
     #[serde(default)]
     pub ails: Names,
+    /// The same is asked of something else: "too", "instead", "make it".
+    #[serde(default)]
+    pub same: Names,
+    /// What is supposed follows: "and if", "when it".
+    #[serde(default)]
+    pub condition: Names,
+    /// What is supposed stands before, at the end of a sentence of Hindi.
+    #[serde(default)]
+    pub condition_end: Names,
+    /// Not the one spoken of but the one beside it.
+    #[serde(default)]
+    pub other_one: Names,
+    /// In the thing spoken of: "in it".
+    #[serde(default)]
+    pub inside: Names,
+    /// What an amount is wanted in: "in mugs".
+    #[serde(default)]
+    pub amount_in: Names,
+    /// It is asked that something be written down.
+    #[serde(default)]
+    pub note: Names,
+    /// What water is carried in.
+    #[serde(default)]
+    pub vessel: Names,
+    /// Someone else's garden.
+    #[serde(default)]
+    pub others_garden: Names,
+    /// Nothing is meant in earnest.
+    #[serde(default)]
+    pub joke: Names,
+    /// What follows is only supposed.
+    #[serde(default)]
+    pub supposed: Names,
+    /// Animals that are no gardeners.
+    #[serde(default)]
+    pub creature: Names,
+    /// Words with the ending of what is done that are no work.
+    #[serde(default)]
+    pub no_deed: Names,
+    /// Of a crop and a day: it was sown then.
+    #[serde(default)]
+    pub put_in: Names,
     /// The mix of a bed has gone down.
     #[serde(default)]
     pub sunk: Names,

@@ -1,6 +1,7 @@
 //! When a crop can go in: the days from which it gets to its harvest before heat, cold or long days end it.
 
 mod ahead;
+mod bounds;
 
 pub use ahead::{Seasons, seasons};
 
@@ -35,6 +36,8 @@ const FURTHEST_DOUBT_DAYS: usize = 60;
 pub const YOUNG_STANDS_K: f64 = 5.0;
 /// From flower to first fruit (common practice, no source; less for pods).
 const FLOWER_TO_FRUIT_DAYS: usize = 30;
+/// A tray that takes longer moulds before it is ready (judgement).
+const LONGEST_TRAY_DAYS: usize = 30;
 /// Limits eased by their doubt.
 const EASED: f64 = -1.0;
 
@@ -268,12 +271,9 @@ impl<'a> Growth<'a> {
 
     /// What stands against a day, the limits drawn in by so many times their doubt.
     fn hindrance(&self, day: usize, strict: f64) -> Option<Hindrance> {
-        let comes_up = match self.way {
-            Way::Planted => false,
-            Way::Pieces(piece) => piece.rests(),
-            Way::InBed | Way::Seedbed | Way::Tray => true,
-        };
-        if comes_up && let Some(seed) = self.seed(day, strict) {
+        if self.comes_up()
+            && let Some(seed) = self.seed(day, strict)
+        {
             return Some(seed);
         }
         let bed_day = day + self.nursery();
@@ -282,12 +282,23 @@ impl<'a> Growth<'a> {
             return Some(slow());
         };
         if self.way == Way::Tray {
-            /// A tray that takes longer moulds before it is ready (judgement).
-            const LONGEST_TRAY_DAYS: usize = 30;
             return (pick - day > LONGEST_TRAY_DAYS).then(slow);
         }
-        let worth = self.crop.harvest.picking_days.value().min(WORTH_PICKING_DAYS);
-        self.limit(bed_day, (pick, pick + worth as usize), strict)
+        self.limit(bed_day, (pick, pick + self.worth_picking()), strict)
+    }
+
+    /// Whether seed or a resting piece has to come up.
+    fn comes_up(&self) -> bool {
+        match self.way {
+            Way::Planted => false,
+            Way::Pieces(piece) => piece.rests(),
+            Way::InBed | Way::Seedbed | Way::Tray => true,
+        }
+    }
+
+    /// It has to stand for so many days from its first pick.
+    fn worth_picking(&self) -> usize {
+        self.crop.harvest.picking_days.value().min(WORTH_PICKING_DAYS) as usize
     }
 
     fn seed(&self, day: usize, strict: f64) -> Option<Hindrance> {
@@ -356,20 +367,21 @@ impl<'a> Growth<'a> {
         let whole_year = first <= self.year.today() && last >= self.year.today() + YEAR_DAYS;
         let low = first.saturating_sub(FURTHEST_DOUBT_DAYS);
         let high = last + FURTHEST_DOUBT_DAYS;
-        let easier = strict + EASED;
-        // Easier limits: as far as the days go on fitting without a break.
-        let easier_from = (low..first).rev().take_while(|day| self.hindrance(*day, easier).is_none()).last();
-        let easier_until = (last + 1..=high).take_while(|day| self.hindrance(*day, easier).is_none()).last();
-        let stricter: Vec<usize> = (first..=last).filter(|day| self.hindrance(*day, strict + 1.0).is_none()).collect();
         let date = |place: usize| self.year.date(place);
-        let (from, until) = (date(first), date(last));
-        let later = stricter.first().map_or(until, |place| date(*place));
-        let sooner = stricter.last().map_or(from, |place| date(*place));
         if whole_year {
             let today = self.year.today();
             let (from, until) = (date(today), date(today + YEAR_DAYS - 1));
             return Window { from: Estimate::exactly(from), until: Estimate::exactly(until), whole_year };
         }
+        let (easier, stricter) = (self.bounds(strict + EASED), self.bounds(strict + 1.0));
+        let eased = |day: &usize| self.suits(*day, &easier);
+        let kept = |day: &usize| self.suits(*day, &stricter);
+        // Easier limits: as far as the days go on fitting without a break.
+        let easier_from = (low..first).rev().take_while(eased).last();
+        let easier_until = (last + 1..=high).take_while(eased).last();
+        let (from, until) = (date(first), date(last));
+        let later = (first..=last).find(kept).map_or(until, date);
+        let sooner = (first..=last).rfind(kept).map_or(from, date);
         Window {
             from: Estimate::spanning(from, [easier_from.map_or(from, date), later]),
             until: Estimate::spanning(until, [sooner, easier_until.map_or(until, date)]),
@@ -384,10 +396,9 @@ impl<'a> Growth<'a> {
             return self.year.week(bed_day).map_or(0.0, |week| (ceiling - week.mean()).as_kelvins());
         }
         let Some(pick) = self.first_pick(bed_day) else { return f64::MIN };
-        let worth = self.crop.harvest.picking_days.value().min(WORTH_PICKING_DAYS);
         let heat = &self.crop.heat;
         let young_until = self.young_until(bed_day, pick);
-        self.year.weeks_within(self.leaves_from(bed_day), pick + worth as usize).fold(
+        self.year.weeks_within(self.leaves_from(bed_day), pick + self.worth_picking()).fold(
             f64::MAX,
             |least, (place, week)| {
                 let from_heat = (self.hot(place, young_until, 0.0) - week.tmax).as_kelvins();

@@ -7,8 +7,9 @@ use super::swing::runs;
 use super::water_day::DayLoss;
 use super::water_doubts::{AiredDay, DoubtName, Inputs, aired, doubts};
 use crate::agronomy::root_zone::readily_available;
-use crate::quantity::{Area, Estimate, Fraction, Volume, WaterDepth};
+use crate::quantity::{Area, Estimate, Fraction, Temperature, Volume, WaterDepth};
 use crate::weather::{Day, Origin};
+use chrono::NaiveDate;
 
 /// A week is seven calendar days, today the first.
 pub const WEEK_DAYS: usize = 7;
@@ -78,6 +79,26 @@ struct Run {
     root_waterings: f64,
 }
 
+/// A week of water at best values alone: what a reminder of a change asks of it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WeekAtBest {
+    /// Its first day.
+    pub from: NaiveDate,
+    /// The rhythm to keep, one of [`RHYTHMS`].
+    pub rhythm: f64,
+    /// Litres to bring in the week.
+    pub litres: Volume,
+    /// The highest maximum of its days.
+    pub hottest: Temperature,
+}
+
+impl Run {
+    /// Waterings in the week by the nearer of the two limits.
+    fn waterings(&self) -> f64 {
+        self.surface_waterings.max(self.root_waterings)
+    }
+}
+
 /// A bed's week from today. None where no weather is known, the bed has no size, or nothing can be said.
 #[must_use]
 pub fn water_week(bed: &Surroundings<'_>) -> Option<WaterWeek> {
@@ -87,15 +108,12 @@ pub fn water_week(bed: &Surroundings<'_>) -> Option<WaterWeek> {
 /// The same, of a bed that has shown how fast it dries.
 #[must_use]
 pub fn water_week_of(bed: &Surroundings<'_>, factor: &LossFactor) -> Option<WaterWeek> {
-    let days: Vec<Day> = bed.weather.from(bed.today).take(WEEK_DAYS).collect();
-    if days.len() < WEEK_DAYS || bed.filled().top.as_square_metres() <= 0.0 {
-        return None;
-    }
+    let days = days_of(bed)?;
     let (best, doubts) = doubts(bed, &days, factor);
     let week = Week { bed, top: bed.filled().top, days: aired(bed, &days, &best) };
     let all = runs(&best, &doubts, |inputs| week.run(inputs));
     let litres = all.figure(|run| run.litres);
-    let often = all.figure(|run| run.surface_waterings.max(run.root_waterings));
+    let often = all.figure(Run::waterings);
     let at_best = &all.best;
     let rhythm = rhythm(often.is.value());
     let lost: Vec<(Day, DayLoss)> = week.days.iter().map(|day| (day.day.day, day.loss(&best))).collect();
@@ -126,6 +144,29 @@ pub fn water_week_of(bed: &Surroundings<'_>, factor: &LossFactor) -> Option<Wate
         usual_days: days.iter().filter(|day| day.origin == Origin::Normals).count(),
         days: lost,
     })
+}
+
+/// The best values of [`water_week_of`] without their ranges: the sum runs once instead of twice for each doubt.
+#[must_use]
+pub fn week_at_best(bed: &Surroundings<'_>, factor: &LossFactor) -> Option<WeekAtBest> {
+    let days = days_of(bed)?;
+    let (best, _) = doubts(bed, &days, factor);
+    let run = Week { bed, top: bed.filled().top, days: aired(bed, &days, &best) }.run(&best);
+    let rhythm = rhythm(run.waterings());
+    let litres = if rhythm > 0.0 { run.litres.max(0.0) } else { 0.0 };
+    let maxima = days.iter().map(|day| day.tmax);
+    Some(WeekAtBest {
+        from: bed.today,
+        rhythm,
+        litres: Volume::litres(litres),
+        hottest: maxima.max_by(|a, b| a.as_celsius().total_cmp(&b.as_celsius()))?,
+    })
+}
+
+/// The days of a week of a bed that has a size.
+fn days_of(bed: &Surroundings<'_>) -> Option<Vec<Day>> {
+    let days: Vec<Day> = bed.weather.from(bed.today).take(WEEK_DAYS).collect();
+    (days.len() == WEEK_DAYS && bed.filled().top.as_square_metres() > 0.0).then_some(days)
 }
 
 /// The longest rhythm that is not longer than the interval, a tenth given. More than the most a household

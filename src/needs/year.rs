@@ -87,10 +87,16 @@ impl Year {
         self.weeks.get(place)
     }
 
+    /// The first and the last place of the weeks that lie wholly within a stretch of days.
+    #[must_use]
+    pub fn places_within(&self, from: usize, until: usize) -> (usize, usize) {
+        (from, (until + 1).saturating_sub(WEEK).max(from))
+    }
+
     /// The weeks that lie wholly within a stretch of days, with their places.
     pub fn weeks_within(&self, from: usize, until: usize) -> impl Iterator<Item = (usize, &Week)> {
-        let last = (until + 1).saturating_sub(WEEK).max(from);
-        self.weeks.iter().enumerate().take(last + 1).skip(from)
+        let (first, last) = self.places_within(from, until);
+        self.weeks.iter().enumerate().take(last + 1).skip(first)
     }
 
     #[must_use]

@@ -3,9 +3,6 @@
 use crate::garden::{JobDone, JobKind, Move};
 use chrono::NaiveDate;
 
-/// The jobs that a person may move; watering has its own rhythm and is not among them.
-pub const MOVABLE: [JobKind; 5] = [JobKind::Spray, JobKind::Feed, JobKind::Net, JobKind::Pick, JobKind::Sow];
-
 /// What tells one job of a bed from another of its kind: the crop of a picking or a sowing, nothing else.
 #[must_use]
 pub fn parts(job: JobKind, what: Option<&str>) -> Option<String> {

@@ -6,7 +6,7 @@ use super::moves::parts;
 use crate::garden::{BedId, JobKind};
 use crate::needs::loss_factor::LossFactor;
 use crate::needs::surroundings::Surroundings;
-use crate::needs::water::{WaterWeek, water_week_of};
+use crate::needs::water::{WeekAtBest, week_at_best};
 use chrono::{DateTime, Days, FixedOffset, NaiveDate, NaiveTime};
 use serde::{Deserialize, Serialize};
 
@@ -141,17 +141,18 @@ pub struct WaterChange {
     /// Waterings a week until then.
     pub before: f64,
     /// The week from that day on.
-    pub week: WaterWeek,
+    pub week: WeekAtBest,
 }
 
-/// The weeks of water of a bed: from a day, from the next and from the one after.
+/// The weeks of water of a bed: from a day, from the next and from the one after. Of the beds of all roofs at once, so
+/// that it holds a few numbers each.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Waters {
     pub bed: BedId,
     day: NaiveDate,
     /// Waterings a week in the week before the day is out.
     now: f64,
-    next: WaterWeek,
+    next: WeekAtBest,
     later: Option<f64>,
 }
 
@@ -160,7 +161,7 @@ impl Waters {
     #[must_use]
     pub fn of(around: &Surroundings<'_>, factor: &LossFactor) -> Option<Self> {
         let day = around.today.succ_opt()?;
-        let week = |today: NaiveDate| water_week_of(&Surroundings { today, ..around.clone() }, factor);
+        let week = |today: NaiveDate| week_at_best(&Surroundings { today, ..around.clone() }, factor);
         let (now, later) = (week(around.today)?.rhythm, day.succ_opt().and_then(week).map(|week| week.rhythm));
         Some(Self { bed: around.bed.id.clone(), day, now, next: week(day)?, later })
     }
@@ -181,7 +182,7 @@ impl Waters {
         if next < before && (lately || !lasts) {
             return None;
         }
-        let change = WaterChange { bed: self.bed.clone(), before, week: self.next.clone() };
+        let change = WaterChange { bed: self.bed.clone(), before, week: self.next };
         Some((Some(change), remembered))
     }
 }

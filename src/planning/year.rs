@@ -3,10 +3,11 @@
 
 use crate::knowledge::{Crop, Place};
 use crate::needs::feed::HALF_ABOVE;
+use crate::needs::loss_factor::LossFactor;
 use crate::needs::season::{Seasons, Way, seasons};
 use crate::needs::shade::hot_spells;
 use crate::needs::surroundings::Surroundings;
-use crate::needs::water::water_week;
+use crate::needs::water::week_at_best;
 use crate::needs::year::Year;
 use crate::quantity::{Temperature, WaterDepth};
 use chrono::{Datelike, Months, NaiveDate};
@@ -149,7 +150,7 @@ fn which(choices: &[Choice<'_>], test: impl Fn(NaiveDate, NaiveDate) -> bool) ->
 fn waterings(roof: &Roof<'_, '_>, month: &Span) -> Option<f64> {
     let typical = roof.typical.as_ref()?;
     let today = month.first.with_day(MIDDLE)?.max(roof.today);
-    Some(water_week(&Surroundings { today, ..typical.clone() })?.rhythm)
+    Some(week_at_best(&Surroundings { today, ..typical.clone() }, &LossFactor::UNSEEN)?.rhythm)
 }
 
 /// The month of a day is rainy and the one before is not.

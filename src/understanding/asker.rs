@@ -1,21 +1,55 @@
 //! What the asker may mean by a name: her own beds, and what was said before.
 
+use super::everyone::Everyone;
+use super::phrasebook::{By, Phrasebook};
 use super::reading::Reading;
-use crate::garden::{BedId, BedKind, SiteId};
+use crate::garden::{BedId, BedKind, Person};
+use crate::knowledge::Ordinary;
+use crate::script::Language;
+use std::sync::Arc;
 
 /// Who asks, as far as the meaning of a message depends on it.
-#[derive(Debug, Clone, Default)]
+#[derive(Debug, Clone)]
 pub struct Asker {
+    /// None for a stranger.
+    pub who: Option<Person>,
     /// Only beds this person may see.
-    pub beds: Vec<OwnBed>,
-    /// The sites she may see, with what they are called.
-    pub sites: Vec<(SiteId, String)>,
-    /// What other people are called whose sites she may see, with those sites.
-    pub people: Vec<(String, Vec<SiteId>)>,
-    /// What people and sites are called that she may not see: to be known as such, and never told of.
-    pub others: Vec<String>,
+    pub beds: Arc<[OwnBed]>,
+    /// What these beds are called.
+    pub(super) called: Arc<Phrasebook<BedId>>,
+    /// What everybody and every site is called, so that what she may not see is known as such, and never told of.
+    pub everyone: Arc<Everyone>,
     /// What her last message in this conversation was taken to mean.
     pub before: Option<Reading>,
+}
+
+impl Asker {
+    /// Someone who begins a conversation.
+    #[must_use]
+    pub fn of(who: Option<Person>, beds: Vec<OwnBed>, everyone: Arc<Everyone>) -> Self {
+        // What a person calls her own bed may be any word.
+        let mut called = Phrasebook::new(By::Stem, &Ordinary::default());
+        for bed in &beds {
+            let id = bed.id.bed().replace('-', " ");
+            for name in bed.names.iter().map(String::as_str).chain([id.as_str()]) {
+                called.add_phrase(name, Language::En, &bed.id);
+                called.add_phrase(name, Language::HiLatn, &bed.id);
+            }
+        }
+        Self { who, beds: beds.into(), called: Arc::new(called), everyone, before: None }
+    }
+
+    /// The same who has said something before.
+    #[must_use]
+    pub fn after(self, before: Option<Reading>) -> Self {
+        Self { before, ..self }
+    }
+}
+
+impl Default for Asker {
+    fn default() -> Self {
+        Self::of(None, Vec::new(), Arc::default())
+    }
 }
 
 /// A bed the asker may name.

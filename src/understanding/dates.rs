@@ -1,5 +1,7 @@
 //! Days named in a text.
 
+mod weeks;
+
 use super::calendar::{self, numeric_at, whole_at};
 use super::tense::{Tense, tense};
 use crate::knowledge::{DayWord, Sign, TimeUnit, Words};
@@ -33,12 +35,15 @@ pub fn read(text: &Text, words: &Words, today: NaiveDate, past: bool) -> Vec<Day
             at += 1;
             continue;
         };
-        let day = reader.with_length(day);
+        let day = reader.after_the_one_before(reader.with_length(day), found.last());
         at = day.span.end.max(at + 1);
         match found.last_mut() {
             Some(before) if reader.runs_through(before.span.end, day.span.start) => {
-                let weekly = before.first == before.last && day.last < before.first;
-                let last = if weekly { day.last.checked_add_days(Days::new(7)) } else { Some(day.last) };
+                // A weekday named second is that of the week after, a day of the month that of the month after.
+                let earlier = before.first == before.last && day.last < before.first;
+                let later = [day.last.checked_add_days(Days::new(7)), day.last.checked_add_months(Months::new(1))];
+                let fits = |last: &NaiveDate| *last >= before.first;
+                let last = if earlier { later.into_iter().flatten().find(fits) } else { Some(day.last) };
                 match last {
                     Some(last) if last >= before.first && last - before.first < TimeDelta::days(200) => {
                         before.last = last;
@@ -337,9 +342,20 @@ impl Reader<'_> {
         }
         let length = self.sign(Sign::OfMonth, end)?;
         let ordinal = matches!(self.text.normal(end), "th" | "st" | "nd" | "rd");
-        let floor = self.text.tokens.get(end + length).is_some_and(crate::script::Token::is_word)
-            && self.sign(Sign::Marked, end + length).is_none();
-        if ordinal && !(self.before(Sign::On, at) && !floor || self.sign(Sign::Marked, end + length).is_some()) {
+        // "On the 5th floor" names no day; "on the 5th we sowed" and "the 22nd till the 26th" do.
+        let next = end + length;
+        let labelled = self.sign(Sign::Label, next).is_some();
+        let dated = at >= 2 && self.text.normal(at - 2) == "on" && self.text.normal(at - 1) == "the" && !labelled;
+        let floor = self.text.tokens.get(next).is_some_and(crate::script::Token::is_word)
+            && self.sign(Sign::Marked, next).is_none()
+            && self.sign(Sign::Through, next).is_none()
+            && !dated;
+        // "Okra, east box, 15th": by itself in a message that tells of work.
+        let ends =
+            |place: usize| self.text.tokens.get(place).is_none_or(|mark| !mark.is_word() && mark.number.is_none());
+        let alone = self.past && at.checked_sub(1).is_some_and(ends) && ends(next);
+        let meant = self.before(Sign::On, at) && !floor || self.sign(Sign::Marked, next).is_some() || alone;
+        if ordinal && !meant {
             return None;
         }
         let span = at..end + length;
@@ -393,7 +409,12 @@ impl Reader<'_> {
                 // "for sun" in lower case may be the light.
                 let capital = self.text.tokens.get(at).is_some_and(|token| token.text.starts_with(char::is_uppercase));
                 let likely = matches!(before, "for" | "by" | "till" | "until" | "before" | "from" | "since");
-                if !sure && !(likely && (capital || weekday != Weekday::Sun)) {
+                // "Sun neem oil on it" at the beginning of a clause.
+                let begins = capital
+                    && at.checked_sub(1).is_some_and(|mark| {
+                        self.text.tokens.get(mark).is_some_and(|mark| !mark.is_word() && mark.number.is_none())
+                    });
+                if !sure && !begins && !(likely && (capital || weekday != Weekday::Sun)) {
                     return None;
                 }
                 self.weekday(weekday, &span)?
@@ -407,7 +428,9 @@ impl Reader<'_> {
         let ahead = i64::from(weekday.days_since(self.today.weekday()));
         let last = if ahead == 0 { -7 } else { ahead - 7 };
         let since = span.start.checked_sub(1).is_some_and(|before| self.text.normal(before) == "since");
-        let days = if since || self.before(Sign::Last, span.start) {
+        let days = if let Some(days) = self.of_near_week(weekday, span.end) {
+            days
+        } else if since || self.before(Sign::Last, span.start) {
             last
         } else if self.before(Sign::This, span.start) {
             ahead

@@ -32,6 +32,7 @@ const PARTS_APART: usize = 3;
 pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensions> {
     let mut found: Vec<Dimensions> = Vec::new();
     let mut rest = pieces;
+    let leads = words_lead(text, words, pieces);
     while let Some(first) = rest.first() {
         let joined = rest.iter().take_while(|piece| piece.times).count() + 1;
         let (group, after) = rest.split_at(joined.min(rest.len()));
@@ -39,7 +40,7 @@ pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensio
         match group {
             [only] => {
                 let taken = found.last().map_or(0, |size| size.span.end);
-                if let Some(single) = single(text, words, only, taken) {
+                if let Some(single) = single(text, words, only, (taken, leads)) {
                     add(text, &mut found, single);
                 }
             }
@@ -56,8 +57,17 @@ pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensio
     found
 }
 
+/// "Length 5 ft width 3 ft depth 1 ft": each word stands before its measure, and none after the last.
+fn words_lead(text: &Text, words: &Words, pieces: &[Piece]) -> bool {
+    let sides = [Sign::Depth, Sign::Width, Sign::Length, Sign::Diameter];
+    let side_at = |at: usize| sides.iter().any(|sign| words.sign(*sign, text, at).is_some());
+    let before = |piece: &Piece| piece.span.start.checked_sub(1).is_some_and(side_at);
+    let last_ends = pieces.last().is_some_and(|piece| !side_at(piece.span.end));
+    pieces.len() > 1 && last_ends && pieces.iter().all(|piece| !piece.times && before(piece))
+}
+
 /// One length with the word that tells what it measures, after it or before it.
-fn single(text: &Text, words: &Words, piece: &Piece, taken: usize) -> Option<Dimensions> {
+fn single(text: &Text, words: &Words, piece: &Piece, (taken, leads): (usize, bool)) -> Option<Dimensions> {
     let end = piece.span.end;
     let start = piece.span.start;
     let sides = [Sign::Depth, Sign::Width, Sign::Length, Sign::Diameter];
@@ -86,7 +96,7 @@ fn single(text: &Text, words: &Words, piece: &Piece, taken: usize) -> Option<Dim
         (at >= taken).then_some((Sign::Diameter, at..end))
     };
     // "12 inch round pot": the pot says as much as the word before it.
-    let (sign, span) = after.or_else(round_after).or_else(before).or_else(round_before)?;
+    let (sign, span) = if leads { before() } else { after.or_else(round_after).or_else(before).or_else(round_before) }?;
     let mut size = Dimensions { span, ..Dimensions::default() };
     *field(&mut size, sign) = Some(piece.written);
     Some(size)

@@ -1,8 +1,10 @@
 //! A message that leans on the one before.
 
+use super::asker::{Asker, OwnBed};
 use super::reading::{Measured, Reading};
-use crate::garden::JobKind;
+use crate::garden::{BedId, JobKind};
 use crate::knowledge::Kind;
+use crate::quantity::{UnitOf, Written};
 
 /// How much a message says by itself.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -11,81 +13,192 @@ pub enum Says {
     NoKind,
     /// A kind, but nothing it is about: "and how far apart?".
     NoSubject,
+    /// A kind and a crop, but not where: "and how many chillies go in it".
+    NoPlace,
     /// Enough.
     All,
 }
 
 /// The reading with what it leaves unsaid taken from the one before.
-pub fn completed(mut now: Reading, before: &Reading, says: Says) -> Reading {
+pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) -> Reading {
     if says == Says::All {
         return now;
     }
     if says == Says::NoKind {
-        now.kind = before.kind;
-        now.sureness = before.sureness.min(0.9);
-        if before.kind == Kind::Record && now.asks {
-            // "And the amaranth box?" after a record asks; it tells of no work.
-            now.kind = if before.did == Some(JobKind::Water) { Kind::Water } else { Kind::None };
-            now.sureness = if now.kind == Kind::Water { now.sureness } else { 0.0 };
-        } else {
-            now.did = now.did.or(before.did);
-            now.saw = now.saw.or(before.saw);
-            now.put_off = now.put_off.or(before.put_off);
-            // "In the east box" after a sowing told: what was sown stays what it was.
-            if before.kind == Kind::Record && now.crops.is_empty() {
-                now.crops.clone_from(&before.crops);
-            }
-        }
-        now.senseless = false;
-        if now.aspects.is_empty() {
-            now.aspects.clone_from(&before.aspects);
-            now.for_days = now.for_days.or(before.for_days);
-        }
-        if now.days.is_empty() {
-            now.days.clone_from(&before.days);
-            if now.parts_of_day.is_empty() {
-                now.parts_of_day.clone_from(&before.parts_of_day);
-            }
-        }
-        if now.measures.is_empty() && now.crops.is_empty() && now.beds.is_empty() {
-            now.measures.clone_from(&before.measures);
-        }
-        with_new_depth(&mut now, before);
-        // "A strong medicine" told of a bottle is no other product.
-        let of_bottle = now.points.iter().any(|point| point.tells_product());
-        if now.materials.is_empty() || of_bottle && !before.materials.is_empty() {
-            now.materials.clone_from(&before.materials);
-        }
-        now.points.extend(&before.points);
+        with_kind(&mut now, before);
     }
     if now.sky.is_empty() {
         now.sky.clone_from(&before.sky);
     }
-    let names_something = !now.crops.is_empty() || now.beds_named;
-    if !names_something {
+    // "And on the tomatoes?", "old leaves only": the same signs.
+    if now.kind == Kind::Trouble && before.kind == Kind::Trouble && now.signs.is_empty() {
+        now.signs.clone_from(&before.signs);
+    }
+    let other_bed = names_another_bed(&now, before, asker);
+    if now.crops.is_empty() && now.beds.is_empty() && !now.beds_named && !now.all_beds && !other_bed {
         now.crops.clone_from(&before.crops);
         if now.troubles.is_empty() {
             now.troubles.clone_from(&before.troubles);
         }
         now.microgreen = before.microgreen;
-        if now.measures.is_empty() {
-            now.beds.clone_from(&before.beds);
-            now.beds_named = before.beds_named;
-            now.all_beds |= before.all_beds;
-            now.measures.clone_from(&before.measures);
-        }
-        now.bed_kind = now.bed_kind.or(before.bed_kind);
+    }
+    if !other_bed {
+        with_place(&mut now, before, says, asker);
     }
     now.follow_up = true;
     now
 }
 
+/// "And the basket?" after a bed of another kind: one of hers, with what stands there.
+fn names_another_bed(now: &Reading, before: &Reading, asker: &Asker) -> bool {
+    let Some(kind) = now.bed_kind else { return false };
+    let of_hers = asker.beds.iter().any(|bed| bed.kind == kind);
+    let same = asker.beds.iter().any(|bed| bed.kind == kind && before.beds.contains(&bed.id));
+    let volume = now.quantities.iter().any(|said| said.unit.measures() == UnitOf::Volume);
+    let placed = before.beds_named || before.bed_kind.is_some() && !before.beds.is_empty();
+    placed && of_hers && !same && now.measures.is_empty() && !volume
+}
+
+/// The same is asked: its kind, what exactly, of which days, with what.
+fn with_kind(now: &mut Reading, before: &Reading) {
+    now.kind = before.kind;
+    now.sureness = before.sureness.min(0.9);
+    if before.kind == Kind::Record && now.asks {
+        // "And the amaranth box?" after a record asks; it tells of no work.
+        now.kind = if before.did == Some(JobKind::Water) { Kind::Water } else { Kind::None };
+        now.sureness = if now.kind == Kind::Water { now.sureness } else { 0.0 };
+    } else {
+        now.did = now.did.or(before.did);
+        now.saw = now.saw.or(before.saw);
+        now.put_off = now.put_off.or(before.put_off).filter(|_| !now.not_to_move);
+        // "In the east box" after a sowing told: what was sown stays what it was.
+        if before.kind == Kind::Record && now.crops.is_empty() {
+            now.crops.clone_from(&before.crops);
+        }
+    }
+    now.senseless = false;
+    now.asks |= before.asks && before.kind != Kind::Record;
+    if now.aspects.is_empty() {
+        now.aspects.clone_from(&before.aspects);
+        now.for_days = now.for_days.or(before.for_days);
+    }
+    if now.days.is_empty() && now.months.is_empty() {
+        now.days.clone_from(&before.days);
+        now.months.clone_from(&before.months);
+        if now.parts_of_day.is_empty() {
+            now.parts_of_day.clone_from(&before.parts_of_day);
+        }
+    }
+    // A strength stays for what is asked of it, an amount for the work it was told of.
+    if now.quantities.is_empty() && matches!(before.kind, Kind::Spray | Kind::Feed | Kind::Record) {
+        now.quantities.clone_from(&before.quantities);
+    }
+    // "A strong medicine" told of a bottle is no other product.
+    let of_bottle = now.points.iter().any(|point| point.tells_product());
+    if now.materials.is_empty() || of_bottle && !before.materials.is_empty() {
+        now.materials.clone_from(&before.materials);
+    }
+    if now.mixes.is_empty() {
+        now.mixes.clone_from(&before.mixes);
+    }
+    now.points.extend(&before.points);
+}
+
+/// Where: the bed or the size spoken of, with the measures that are new. Another crop is asked of in the same place where
+/// the place was described and the crop has none of its own, or where the question hangs on the place.
+fn with_place(now: &mut Reading, before: &Reading, says: Says, asker: &Asker) {
+    let volume = |reading: &Reading| reading.quantities.iter().any(|said| said.unit.measures() == UnitOf::Volume);
+    if now.beds_named || !now.beds.is_empty() || !now.sites.is_empty() || now.all_beds {
+        return;
+    }
+    let of_place = matches!(now.kind, Kind::Space | Kind::Seed | Kind::Mix | Kind::Build | Kind::Load);
+    let another = !now.crops.is_empty() && now.crops != before.crops;
+    let stands = asker.beds.iter().any(|bed| now.crops.iter().any(|crop| bed.has(crop)));
+    let same_place = !another || says == Says::NoPlace || says == Says::NoKind && (of_place || !stands);
+    if !same_place {
+        return;
+    }
+    let described =
+        now.measures.iter().any(|one| one.diameter.is_some() || one.length.is_some() && one.width.is_some())
+            || volume(now) && now.bed_kind.is_some();
+    let in_bed = !another || says == Says::NoPlace || of_place && before.beds_named;
+    if in_bed && !described {
+        now.beds.clone_from(&before.beds);
+        now.beds_named = before.beds_named;
+        now.all_beds |= before.all_beds;
+    }
+    with_measures(now, before);
+    // Another kind of bed is another place; the litres of a spray are none.
+    let of_liquid = matches!(now.kind, Kind::Spray | Kind::Feed) && volume(now);
+    if !now.measures.is_empty() || of_liquid || now.bed_kind.is_some() && now.bed_kind != before.bed_kind {
+        return;
+    }
+    now.bed_kind = before.bed_kind;
+    if !volume(now) && now.bed_kind.is_some() {
+        let told = before.quantities.iter().filter(|said| said.unit.measures() == UnitOf::Volume).copied();
+        now.quantities.extend(told.collect::<Vec<_>>());
+    }
+}
+
+/// "What if only 6 inches deep", "4 ft long", "a 14 inch one": the thing measured before, with what is new of it.
+fn with_measures(now: &mut Reading, before: &Reading) {
+    let Some(old) = before.measures.first() else { return };
+    let lengths: Vec<Written> =
+        now.quantities.iter().filter(|said| said.unit.measures() == UnitOf::Length).copied().collect();
+    let volume = now.quantities.iter().any(|said| said.unit.measures() == UnitOf::Volume) && now.bed_kind.is_some();
+    let new = match (now.measures.as_slice(), lengths.as_slice()) {
+        ([], []) if volume => return,
+        ([], []) => {
+            now.measures.clone_from(&before.measures);
+            now.count = now.count.or(before.count);
+            now.bed_kind = now.bed_kind.or(before.bed_kind);
+            return;
+        }
+        ([], [one]) => match unsaid_side(*one, old) {
+            Some(new) => new,
+            None => return,
+        },
+        ([new], _) => *new,
+        _ => return,
+    };
+    let whole = new.length.is_some() && new.width.is_some() || new.diameter.is_some();
+    let round = |measured: &Measured| measured.diameter.is_some();
+    if whole && round(&new) != round(old) {
+        return;
+    }
+    now.measures = vec![Measured {
+        length: new.length.or(old.length),
+        width: new.width.or(old.width),
+        depth: new.depth.or(old.depth),
+        diameter: new.diameter.or(old.diameter),
+    }];
+    now.count = now.count.or(before.count);
+    now.bed_kind = now.bed_kind.or(before.bed_kind);
+}
+
+/// A length without a word for its side: the diameter of a round thing; the depth, where it is short beside the sides and
+/// in another unit.
+fn unsaid_side(one: Written, old: &Measured) -> Option<Measured> {
+    /// A bed is at most half as deep as it is wide, as a rule (judgement).
+    const DEEPEST: f64 = 0.5;
+    if old.diameter.is_some() {
+        return Some(Measured { diameter: Some(one), ..Measured::default() });
+    }
+    let metres = |side: Written| side.length().map(|length| length.as_metres());
+    let sides = [old.length?, old.width?];
+    let shorter = sides.into_iter().filter_map(metres).fold(f64::INFINITY, f64::min);
+    let depth = sides.iter().all(|side| side.unit != one.unit) && metres(one)? <= DEEPEST * shorter;
+    depth.then(|| Measured { depth: Some(one), ..Measured::default() })
+}
+
 /// "Sorry, it was Saturday", "no, it was methi": the record told before with what is said now in its place.
-pub fn corrected(now: &Reading, before: &Reading, corrects: bool) -> Option<Reading> {
+pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker) -> Option<Reading> {
     let changes = !now.days.is_empty()
         || !now.crops.is_empty()
-        || now.beds_named
+        || !now.beds.is_empty()
+        || now.bed_kind.is_some()
         || now.did.is_some()
+        || !now.materials.is_empty()
         || !now.quantities.is_empty();
     let told =
         before.kind == Kind::Record && (before.did.is_some() || before.saw.is_some() || before.put_off.is_some());
@@ -93,7 +206,8 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool) -> Option<Read
         return None;
     }
     let mut reading = Reading {
-        corrects: true,
+        // Where a bed was asked back, nothing was noted that could be taken back.
+        corrects: before.offered_beds.is_empty(),
         follow_up: true,
         language: now.language,
         devanagari_digits: now.devanagari_digits,
@@ -103,32 +217,64 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool) -> Option<Read
     if !now.days.is_empty() {
         reading.days.clone_from(&now.days);
     }
-    if !now.crops.is_empty() {
-        reading.crops.clone_from(&now.crops);
-        // Another crop stands perhaps in another bed, unless the bed was named or is being sown.
-        let sown = matches!(before.did, Some(JobKind::Sow | JobKind::Plant));
-        if !before.beds_named && !sown {
-            reading.beds.clear();
-        }
-    }
-    if now.beds_named {
-        reading.beds.clone_from(&now.beds);
-        reading.beds_named = true;
-    }
+    correct_subject(&mut reading, now, before, asker);
     if now.did.is_some() {
         reading.did = now.did;
     }
-    if !now.quantities.is_empty() {
-        reading.quantities.clone_from(&now.quantities);
+    if !now.materials.is_empty() {
+        reading.materials.clone_from(&now.materials);
+    }
+    for said in &now.quantities {
+        let alike = |told: &&mut Written| told.unit.measures() == said.unit.measures();
+        match reading.quantities.iter_mut().find(alike) {
+            Some(told) => *told = *said,
+            None => reading.quantities.push(*said),
+        }
+    }
+    if !now.parts_of_day.is_empty() {
+        reading.parts_of_day.clone_from(&now.parts_of_day);
     }
     Some(reading)
+}
+
+/// "Not the basket, the chilli pot": the crop and the bed of a record, as they are now said.
+fn correct_subject(reading: &mut Reading, now: &Reading, before: &Reading, asker: &Asker) {
+    let of_bed = matches!(before.did, Some(JobKind::Water | JobKind::Spray | JobKind::Feed)) || before.saw.is_some();
+    let of_kind = |bed: &&OwnBed| now.bed_kind == Some(bed.kind);
+    let beds: Vec<BedId> = if now.beds.is_empty() && !now.beds_named {
+        let of_kind: Vec<BedId> = asker.beds.iter().filter(of_kind).map(|bed| bed.id.clone()).collect();
+        if of_kind.len() == 1 { of_kind } else { Vec::new() }
+    } else {
+        now.beds.clone()
+    };
+    // What stands in the other bed is another crop, unless the crop was brought or taken.
+    if !now.crops.is_empty() {
+        reading.crops.clone_from(&now.crops);
+    } else if of_bed && before.beds != beds && (!beds.is_empty() || now.bed_kind.is_some()) {
+        reading.crops.clear();
+    }
+    // Another crop stands perhaps in another bed, unless the bed was named and may hold it, or is being sown.
+    let sown = matches!(before.did, Some(JobKind::Sow | JobKind::Plant));
+    let elsewhere = asker.beds.iter().any(|bed| now.crops.iter().any(|crop| bed.has(crop)));
+    let moved = !now.crops.is_empty() && !sown && (!before.beds_named || of_bed && elsewhere);
+    // Several that may be meant are asked about.
+    if beds.len() == 1 || now.beds_named {
+        reading.beds = beds;
+        reading.beds_named = true;
+    } else if moved || now.bed_kind.is_some() || !beds.is_empty() {
+        reading.beds.clear();
+        reading.beds_named = false;
+        reading.bed_kind = now.bed_kind;
+    }
 }
 
 /// "Undo that": the record told before.
 pub fn undone(now: &Reading, before: &Reading, undoes: bool) -> Option<Reading> {
     let told = before.kind == Kind::Record
         && (before.did.is_some() || before.saw.is_some() || before.new_bed || before.put_off.is_some());
-    (undoes && told && !before.undo && !now.asks).then(|| Reading {
+    // "No, don't move it" after a move: that move.
+    let unmoved = now.not_to_move && now.jobs.is_empty() && before.put_off.is_some();
+    ((undoes || unmoved) && told && !before.undo && !now.asks).then(|| Reading {
         undo: true,
         follow_up: true,
         language: now.language,
@@ -154,14 +300,4 @@ pub fn started(now: &Reading, before: &Reading) -> Option<Reading> {
         why: false,
         ..before.clone()
     })
-}
-
-/// "What if only 6 inches deep": the thing measured before, with another depth.
-fn with_new_depth(now: &mut Reading, before: &Reading) {
-    let ([new], [old, ..]) = (now.measures.as_slice(), before.measures.as_slice()) else { return };
-    let depth_alone = new.depth.is_some() && new.length.is_none() && new.width.is_none() && new.diameter.is_none();
-    if depth_alone && (old.length.is_some() || old.diameter.is_some()) {
-        now.measures = vec![Measured { depth: new.depth, ..*old }];
-        now.bed_kind = now.bed_kind.or(before.bed_kind);
-    }
 }

@@ -2,7 +2,7 @@
 
 use super::asker::Asker;
 use super::emergencies::EmergencyBook;
-use super::phrasebook::{By, Forms, Hit, Phrasebook};
+use super::phrasebook::{By, Forms, Hit, Phrasebook, without_overlaps};
 use super::symptoms::{Described, SignBook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
 use crate::knowledge::{Aspect, Emergency, Knowledge, Names, Ordinary, Point};
@@ -82,6 +82,33 @@ pub enum Told {
     Hearsay,
     /// Something ails a plant, and it is not said what.
     Ails,
+    /// The same is asked of something else.
+    Same,
+    /// What is supposed follows, or stands before.
+    Condition,
+    ConditionEnd,
+    /// Not the one spoken of but the one beside it.
+    OtherOne,
+    /// In the thing spoken of.
+    Inside,
+    /// What an amount is wanted in.
+    AmountIn,
+    /// It is asked that something be written down.
+    Note,
+    /// What water is carried in.
+    Vessel,
+    /// What is told is of someone else's garden.
+    OthersGarden,
+    /// Nothing is meant in earnest.
+    Joke,
+    /// "If": what follows is only supposed.
+    Supposed,
+    /// An animal that is no gardener.
+    Creature,
+    /// A word with the ending of what is done that is no work.
+    NoDeed,
+    /// Of a crop and a day: it was sown then.
+    PutIn,
 }
 
 /// Names and steering words of the knowledge base.
@@ -115,32 +142,15 @@ impl Gazetteer {
     /// All names in a text, the asker's own beds first.
     #[must_use]
     pub fn names(&self, forms: &Forms, asker: &Asker) -> Vec<Hit<Named>> {
-        // What a person calls her own bed may be any word.
-        let mut own: Phrasebook<Named> = Phrasebook::new(By::Stem, &Ordinary::default());
-        for bed in &asker.beds {
-            let id = bed.id.bed().replace('-', " ");
-            for name in bed.names.iter().map(String::as_str).chain([id.as_str()]) {
-                own.add_phrase(name, Language::En, &Named::OwnBed(bed.id.clone()));
-                own.add_phrase(name, Language::HiLatn, &Named::OwnBed(bed.id.clone()));
-            }
-        }
-        for (site, name) in &asker.sites {
-            for name in [name.clone(), site.as_str().replace('-', " ")] {
-                own.add_phrase(&name, Language::En, &Named::Site(site.clone()));
-                own.add_phrase(&name, Language::HiLatn, &Named::Site(site.clone()));
-            }
-        }
-        for (person, sites) in &asker.people {
-            for site in sites {
-                own.add_phrase(person, Language::En, &Named::Site(site.clone()));
-                own.add_phrase(person, Language::HiLatn, &Named::Site(site.clone()));
-            }
-        }
-        for other in &asker.others {
-            own.add_phrase(other, Language::En, &Named::SomeoneElse);
-            own.add_phrase(other, Language::HiLatn, &Named::SomeoneElse);
-        }
-        let mut all = own.find(forms);
+        let beds = asker.called.find_all(forms).into_iter();
+        let mut all: Vec<Hit<Named>> = beds
+            .map(|Hit { span, meaning, exact }| Hit { span, meaning: Named::OwnBed(meaning), exact })
+            .collect();
+        let mut called = asker.everyone.find(forms, asker.who.as_ref());
+        // Where they are equally long the first is kept.
+        called.sort_by_key(|(rank, _)| *rank);
+        all.extend(called.into_iter().map(|(_, hit)| hit));
+        let mut all = without_overlaps(all);
         for hit in self.names.find(forms) {
             let free = all.iter().all(|other| hit.span.end <= other.span.start || other.span.end <= hit.span.start);
             if free || matches!(hit.meaning, Named::Crop(_)) {
@@ -245,7 +255,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for speak in &talk.speak {
         told.add(&speak.words, &Told::Speak(speak.language));
     }
-    let lists: [(&Names, Told); 30] = [
+    let lists: [(&Names, Told); 44] = [
         (&talk.elsewhere, Told::Elsewhere),
         (&talk.hearsay, Told::Hearsay),
         (&talk.ails, Told::Ails),
@@ -276,6 +286,20 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         (&talk.moves, Told::Move),
         (&talk.will, Told::Will),
         (&talk.not, Told::Not),
+        (&talk.same, Told::Same),
+        (&talk.condition, Told::Condition),
+        (&talk.condition_end, Told::ConditionEnd),
+        (&talk.other_one, Told::OtherOne),
+        (&talk.inside, Told::Inside),
+        (&talk.amount_in, Told::AmountIn),
+        (&talk.note, Told::Note),
+        (&talk.vessel, Told::Vessel),
+        (&talk.others_garden, Told::OthersGarden),
+        (&talk.joke, Told::Joke),
+        (&talk.supposed, Told::Supposed),
+        (&talk.creature, Told::Creature),
+        (&talk.no_deed, Told::NoDeed),
+        (&talk.put_in, Told::PutIn),
     ];
     for point in &talk.points {
         told.add(&point.words, &Told::Point(point.point));

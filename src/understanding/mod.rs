@@ -12,6 +12,7 @@ mod calendar;
 pub mod dates;
 mod dimensions;
 mod emergencies;
+mod everyone;
 mod follow_up;
 mod gazetteer;
 mod kind;
@@ -28,6 +29,7 @@ mod symptoms;
 mod tense;
 
 pub use asker::{Asker, OwnBed};
+pub use everyone::Everyone;
 pub use gazetteer::Gazetteer;
 pub use parts::read;
 pub use read::{Reader, classed};

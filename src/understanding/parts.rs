@@ -7,7 +7,7 @@ use super::reading::Reading;
 use super::sky;
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
-use crate::script::Text;
+use crate::script::{Text, Token};
 use chrono::NaiveDate;
 
 /// A part must be surer than this to stand by itself.
@@ -15,6 +15,9 @@ const SURE_ALONE: f64 = 0.7;
 
 /// What follows a plain statement of work may be less sure, since the work says what it is about.
 const SURE_AFTER_WORK: f64 = 0.6;
+
+/// What is so surely none of ours holds no request, whatever its parts lean to (judgement).
+const SURELY_NONE: f64 = 0.95;
 
 /// A part has at least so many words.
 const LEAST_WORDS: usize = 2;
@@ -24,10 +27,35 @@ const LEAST_WORDS: usize = 2;
 pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> (Reading, Option<Reading>) {
     let whole = sky::told(text, read_as(text, reader, asker, today), reader, asker, today);
     // After an accident "what now" asks about it, and is no request of its own.
-    if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) {
+    let chatter = whole.kind == Kind::None && whole.sureness >= SURELY_NONE;
+    if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) || chatter {
+        return (whole, None);
+    }
+    // What is not hers to see is not told in part either.
+    if whole.kind == Kind::None && whole.someone_else {
         return (whole, None);
     }
     match split(text, reader, asker, today) {
+        Some((first, second)) if !whole.asks && is_detail(&first, &second) => {
+            let told = whole.kind == Kind::Record && whole.did.is_some();
+            let come = whole.days.first().is_none_or(|(day, _)| *day <= today);
+            (if told && come { whole } else { with_detail(first, &second, today) }, None)
+        }
+        // Whether one may eat after a spray is never left out.
+        Some((first, second)) if may_eat(&whole) && ![first.kind, second.kind].contains(&Kind::Spray) => (whole, None),
+        // "Two fists of dung, put in on Sunday": the verb stands in the second part alone.
+        Some((first, second))
+            if !whole.asks
+                && whole.did.is_some()
+                && whole.did == second.did
+                && first.did.is_none()
+                && first.saw.is_none() =>
+        {
+            (whole, None)
+        }
+        Some((first, second)) if is_undated(&first) && second.asks && second.kind != Kind::Record => {
+            (Reading { did: first.did, ..second }, None)
+        }
         Some((first, second))
             if stand_apart(&first, &second, today, text)
                 && !cut(&whole, &first, &second)
@@ -41,6 +69,11 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
     }
 }
 
+/// A spray is told and whether to pick or eat is asked.
+fn may_eat(whole: &Reading) -> bool {
+    whole.kind == Kind::Spray && whole.did == Some(JobKind::Spray) && whole.asks
+}
+
 /// The weather is told in it and nothing else: it is the ground of the question beside it.
 fn tells_of_the_sky(part: &Reading) -> bool {
     !part.sky.is_empty() && !part.asks && part.did.is_none() && part.saw.is_none() && part.put_off.is_none()
@@ -51,7 +84,7 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
     let read = Text::read(text);
     let alone = Asker { before: None, ..asker.clone() };
     let mut best: Option<(f64, Reading, Reading)> = None;
-    for (left, right) in borders(&read) {
+    for Border { left, right, joins } in borders(&read) {
         let parts = (text.get(..left)?, text.get(right..)?);
         let words = |part: &str| part.split_whitespace().count();
         if words(parts.0) < LEAST_WORDS || words(parts.1) < LEAST_WORDS {
@@ -60,7 +93,15 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         let first = read_part(parts.0, read.language, reader, &alone, today);
         let second = read_part(parts.1, read.language, reader, &alone, today);
         let (first, second) = (as_told(first), as_told(second));
+        // "Put them in this week or wait" is a choice.
+        let choice = text.get(left..right).is_some_and(|joint| matches!(joint, "or" | "Or" | "ya" | "या"));
+        if choice && first.did.is_some() && !first.asks {
+            continue;
+        }
         let second = as_due_again(&first, second);
+        if !joins && !parted_plainly(&first, &second, parts) {
+            continue;
+        }
         let sure = first.sureness.min(second.sureness);
         if best.as_ref().is_none_or(|(before, ..)| sure > *before) {
             best = Some((sure, first, second));
@@ -72,7 +113,7 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         return None;
     }
     // What one part leaves unsaid, the other says: "how much water for okra and when is it ready".
-    let mut second = Reading { follow_up: false, ..completed(second, &first, Says::NoSubject) };
+    let mut second = beside(second, &first, asker);
     // Work told beside "again today?", "when next?", "when may we pick?" is what the answer counts from, not what was
     // on record before.
     let of_that = match first.did {
@@ -92,11 +133,21 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         }
     }
     let first = if first.crops.is_empty() && first.measures.is_empty() && !first.beds_named {
-        Reading { follow_up: false, ..completed(first, &second, Says::NoSubject) }
+        beside(first, &second, asker)
     } else {
         first
     };
     Some((first, second))
+}
+
+/// A part with what it leaves unsaid taken from the other one; its own measures stay as they are.
+fn beside(part: Reading, other: &Reading, asker: &Asker) -> Reading {
+    let measures = part.measures.clone();
+    let mut part = Reading { follow_up: false, ..completed(part, other, Says::NoSubject, asker) };
+    if !measures.is_empty() {
+        part.measures = measures;
+    }
+    part
 }
 
 /// Work that is told and not asked about is a record, whatever its words lean to.
@@ -110,11 +161,21 @@ fn as_told(part: Reading) -> Reading {
 /// "Fed today, when next?", "neem sprayed yesterday, may we pick?": what is asked after work without naming anything is
 /// asked of that work.
 fn as_due_again(first: &Reading, second: Reading) -> Reading {
-    let bare = second.crops.is_empty() && !second.beds_named && second.measures.is_empty() && second.did.is_none();
+    /// A question that is less sure of itself is asked of the net just told.
+    const SURELY: f64 = 0.8;
+    let same_crops = second.crops.iter().all(|crop| first.crops.contains(crop));
+    let bare = same_crops && !second.beds_named && second.measures.is_empty() && second.did.is_none();
     let again = second.asks && second.points.contains(&Point::Time);
+    let waits = |part: &Reading| part.points.contains(&Point::Wait);
+    let eats = second.kind == Kind::Harvest || second.asks && (waits(&second) || waits(first));
     let kind = match first.did {
-        Some(JobKind::Spray) if bare && (again || second.kind == Kind::Harvest) => Kind::Spray,
+        Some(JobKind::Spray) if bare && (again || eats) => Kind::Spray,
         Some(JobKind::Feed) if bare && again && second.kind != Kind::Water => Kind::Feed,
+        // How long it stays and when it comes off.
+        Some(JobKind::Net) if bare && again && !matches!(second.kind, Kind::Water | Kind::Feed | Kind::Spray) => {
+            Kind::Shade
+        }
+        Some(JobKind::Net) if bare && second.asks && second.sureness < SURELY => Kind::Shade,
         _ => return second,
     };
     Reading { kind, sureness: second.sureness.max(SURE_ALONE), ..second }
@@ -125,26 +186,92 @@ fn is_start(whole: &Reading, first: &Reading) -> bool {
     whole.kind == Kind::Harvest && matches!(first.did, Some(JobKind::Sow | JobKind::Plant))
 }
 
+/// "Sowed it too thick, how far apart …": of no day and no bed, it is what the question beside it is about.
+fn is_undated(first: &Reading) -> bool {
+    let sown = matches!(first.did, Some(JobKind::Sow | JobKind::Plant));
+    // "In a 20 L bag" tells what bed it is, and not which.
+    let placed = first.beds_named || first.bed_kind.is_some() && first.quantities.is_empty();
+    sown && first.kind == Kind::Record && !first.asks && first.days.is_empty() && !placed
+}
+
+/// What follows work told and neither asks nor tells of something else: "sprayed the chilli. garlic spray. yesterday".
+fn is_detail(first: &Reading, second: &Reading) -> bool {
+    /// A surer part about another crop is a request in few words: "spacing for okra".
+    const SURELY: f64 = 0.9;
+    let told = first.kind == Kind::Record && first.did.is_some() && !first.asks;
+    let own = second.did.is_some() && second.did != first.did || second.saw.is_some() || second.put_off.is_some();
+    let other = own || second.asks || !second.measures.is_empty() || !second.signs.is_empty() || second.new_bed;
+    let of_it = match first.did {
+        Some(JobKind::Spray) => second.kind == Kind::Spray,
+        Some(JobKind::Feed) => second.kind == Kind::Feed,
+        Some(JobKind::Water) => second.kind == Kind::Water,
+        _ => false,
+    };
+    let nothing = matches!(second.kind, Kind::None | Kind::Person | Kind::Trouble);
+    let of_another = second.crops.iter().any(|crop| !first.crops.contains(crop));
+    told && !other && !nothing && (of_it || second.sureness < SURELY || !of_another && !second.beds_named)
+}
+
+/// The work with what the detail adds; a day still to come is none of the work's.
+fn with_detail(first: Reading, detail: &Reading, today: NaiveDate) -> Reading {
+    let mut whole = first;
+    let come = detail.days.iter().any(|(day, _)| *day <= today);
+    if whole.days.is_empty() && !detail.days.is_empty() && !come {
+        whole.days.push((today, today));
+    }
+    whole.days.extend(detail.days.iter().copied());
+    whole.quantities.extend(detail.quantities.iter().copied());
+    if whole.materials.is_empty() {
+        whole.materials.clone_from(&detail.materials);
+    }
+    whole
+}
+
 /// The border runs through the measures of one thing: "a box of 3 x 2 ft, 10 in deep".
 fn cut(whole: &Reading, first: &Reading, second: &Reading) -> bool {
     whole.measures.iter().any(|measured| !first.measures.contains(measured) && !second.measures.contains(measured))
 }
 
-/// Byte places before and after each comma, stop or joining word.
-fn borders(text: &Text) -> Vec<(usize, usize)> {
-    const JOINING: [&str; 8] = ["and", "or", "aur", "ya", "और", "या", "also", "plus"];
-    text.tokens
-        .iter()
-        .filter(|token| {
-            matches!(token.normal.as_str(), "," | "." | "?" | ";" | "।" | "!")
-                || JOINING.contains(&token.normal.as_str())
-        })
-        .map(|token| {
-            let mark = !token.normal.chars().any(char::is_alphanumeric);
-            // A question mark belongs to the part it ends.
-            (if mark { token.span.end } else { token.span.start }, token.span.end)
-        })
-        .collect()
+/// Without a joining word the part before a comma or stop is most often the ground of the question after it. Two
+/// requests they are where one tells of work or of what was seen, or where each is a question with its own mark.
+fn parted_plainly(first: &Reading, second: &Reading, (left, right): (&str, &str)) -> bool {
+    /// How sure two questions with their own marks must be (judgement).
+    const SURELY: f64 = 0.9;
+    let tells = |part: &Reading| part.kind == Kind::Record && (part.did.is_some() || part.saw.is_some());
+    let questions = [left, right].iter().all(|part| part.trim_end().ends_with('?'));
+    let sure = first.sureness >= SURELY && second.sureness >= SURELY;
+    let ails = |part: &Reading| part.kind == Kind::Trouble && !part.signs.is_empty();
+    tells(first) || tells(second) || questions && sure || ails(first) && ails(second)
+}
+
+/// Where a text may be parted: byte places before and after, and whether a joining word stands there.
+struct Border {
+    left: usize,
+    right: usize,
+    joins: bool,
+}
+
+/// Each comma, stop, dash between thoughts or joining word.
+fn borders(text: &Text) -> Vec<Border> {
+    const JOINING: [&str; 10] = ["and", "or", "aur", "ya", "और", "या", "also", "plus", "n", "&"];
+    let joins = |at: usize| JOINING.contains(&text.normal(at));
+    let marks = |at: usize| matches!(text.normal(at), "," | "." | "?" | ";" | "।" | "!");
+    let border = |(at, token): (usize, &Token)| {
+        // A question mark belongs to the part it ends.
+        let left = if joins(at) { token.span.start } else { token.span.end };
+        let is_one = marks(at) || joins(at) || is_spaced_dash(text, token);
+        is_one.then(|| Border { left, right: token.span.end, joins: joins(at) || joins(at + 1) })
+    };
+    text.tokens.iter().enumerate().filter_map(border).collect()
+}
+
+/// "… - …" between two thoughts; "4-5" and "east-box" hold none.
+fn is_spaced_dash(text: &Text, token: &Token) -> bool {
+    let spaced =
+        |byte: Option<usize>| byte.and_then(|at| text.original.as_bytes().get(at)).is_some_and(u8::is_ascii_whitespace);
+    matches!(token.normal.as_str(), "-" | "–" | "—")
+        && spaced(token.span.start.checked_sub(1))
+        && spaced(Some(token.span.end))
 }
 
 /// Two requests are two only where their kinds differ, and where one is not the ground of the other:
@@ -160,7 +287,11 @@ fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str) 
         };
         // Work told of a bed by its name is noted as well, and of a crop where it was just done.
         let fresh = told.days.iter().all(|(day, _)| (today - *day).num_days() <= 1) && !tells_of_last(text);
-        let which = told.beds_named || !told.crops.is_empty() && fresh && told.did != Some(JobKind::Spray);
+        // The only box of hers is told as plainly by its kind; when the next is due may be asked of a spray just done.
+        let only = told.bed_kind.is_some() && told.beds.len() == 1;
+        let next = asked.points.contains(&Point::Time) && !asked.points.contains(&Point::Wait);
+        let of_crop = !told.crops.is_empty() && fresh && (told.did != Some(JobKind::Spray) || next);
+        let which = told.beds_named || only || of_crop;
         let noted = told_first && which && told.kind == Kind::Record;
         !noted && (again || started && asked.kind == Kind::Harvest)
     };
@@ -171,8 +302,11 @@ fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str) 
         && [first, second].iter().all(|part| !part.crops.is_empty() && !part.signs.is_empty())
         && other_crop;
     let calls = first.kind == Kind::Person || second.kind == Kind::Person;
+    // "Fed it on Sunday. Also the leaves are cupping": told as two things.
+    let also = first.kind == Kind::Record && first.did.is_some() && second.kind == Kind::Trouble && tells_of_more(text);
     let talk = |reading: &Reading| {
-        matches!(reading.kind, Kind::None | Kind::Care) || reading.kind == Kind::Trouble && !calls && !two_troubles
+        let alone = reading.kind == Kind::Trouble && !calls && !two_troubles && !also;
+        matches!(reading.kind, Kind::None | Kind::Care) || alone
     };
     // "seed for beans, one 6 foot row": what neither asks nor tells is no request.
     let differ = first.kind != second.kind || first.kind == Kind::Record && first.did != second.did || two_troubles;
@@ -199,6 +333,16 @@ fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str) 
         && !ground(second, first, false)
         && !talk(first)
         && !talk(second)
+}
+
+/// "Also", "one more thing": what follows is a matter of its own.
+fn tells_of_more(text: &str) -> bool {
+    const MORE: [&str; 6] = ["also", "plus", "separately", "aur", "और", "साथ"];
+    let text = Text::read(text);
+    (1..text.tokens.len()).any(|at| {
+        let begins = matches!(text.normal(at - 1), "." | "," | "।" | ";");
+        begins && MORE.contains(&text.normal(at))
+    })
 }
 
 /// "Last fed on 4 May. Next?" tells what was done before; nothing is to be noted.

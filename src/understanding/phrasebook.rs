@@ -27,12 +27,48 @@ pub struct Phrasebook<T> {
 #[derive(Debug, Clone)]
 struct Entry<T> {
     words: Vec<String>,
+    spelling: Spelling,
+    meaning: T,
+}
+
+/// How a phrase has to be spelled.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub(super) struct Spelling {
     /// The spellings of a phrase of one word whose sound is too short to tell, or is that of an everyday word;
     /// empty where any spelling will do.
     spelled: Vec<String>,
     /// Its sounds with all vowels, bent by number and case, where it is short and no everyday word: `kheere`.
     sounds: Vec<String>,
-    meaning: T,
+}
+
+impl Spelling {
+    /// Whether a phrase that begins at this token is spelled so. `fits` says that the language of the text is the
+    /// phrase's: `kale` is black in Hindi, an everyday word there is no English name.
+    pub(super) fn is_that(&self, forms: &Forms, start: usize, fits: bool, ordinary: &Ordinary) -> bool {
+        let heard = || forms.whole.hindi.get(start).is_some_and(|sound| self.sounds.contains(sound));
+        let as_said = |said: &String| self.spelled.contains(said) || !ordinary.is(said) && heard();
+        self.spelled.is_empty() || fits && forms.written.get(start).is_some_and(as_said)
+    }
+}
+
+/// A phrase's words as they are compared, empty where a token has none, and how it has to be spelled.
+pub(super) fn compared(phrase: &str, language: Language, by: By, ordinary: &Ordinary) -> (Vec<String>, Spelling) {
+    let text = Text::read_as(phrase, language);
+    let words: Vec<String> = text.tokens.iter().map(|token| form(token, language, by)).collect();
+    let english = language == Language::En;
+    let short = |word: &str| !english && word.chars().count() < SHORTEST_SOUND;
+    let everyday = |word: &str| by == By::Stem && ordinary.sounds_like(word);
+    let mut spelling = Spelling::default();
+    if let ([word], [token]) = (words.as_slice(), text.tokens.as_slice()) {
+        if short(word) || everyday(word) {
+            let endings = ["s", "es"].iter().filter(|_| english).map(|ending| format!("{}{ending}", token.normal));
+            spelling.spelled = std::iter::once(token.normal.clone()).chain(endings).collect();
+        }
+        if short(word) && !everyday(word) {
+            spelling.sounds = bent(&sound_key(&token.normal));
+        }
+    }
+    (words, spelling)
 }
 
 /// Sounds shorter than this meet by chance: `rai` is not `rain`.
@@ -94,6 +130,17 @@ impl Forms {
         self.written.get(position).map_or("", String::as_str)
     }
 
+    /// The stems by which the words of a language are compared; empty where a token has none.
+    #[must_use]
+    pub(super) fn stems(&self, english: bool) -> &[String] {
+        if english { &self.stem.english } else { &self.stem.hindi }
+    }
+
+    /// Whether phrases of this language fit the text.
+    pub(super) const fn fits(&self, english: bool) -> bool {
+        !english || self.english
+    }
+
     /// How many tokens there are.
     #[must_use]
     pub fn len(&self) -> usize {
@@ -129,29 +176,14 @@ impl<T: Clone> Phrasebook<T> {
 
     /// Adds one phrase.
     pub fn add_phrase(&mut self, phrase: &str, language: Language, meaning: &T) {
-        let text = Text::read_as(phrase, language);
-        let words: Vec<String> = text.tokens.iter().map(|token| form(token, language, self.by)).collect();
-        let english = language == Language::En;
-        let short = |word: &str| !english && word.chars().count() < SHORTEST_SOUND;
-        let everyday = |word: &str| self.by == By::Stem && self.ordinary.sounds_like(word);
-        let (mut spelled, mut sounds) = (Vec::new(), Vec::new());
-        if let ([word], [token]) = (words.as_slice(), text.tokens.as_slice()) {
-            if short(word) || everyday(word) {
-                spelled.push(token.normal.clone());
-                spelled
-                    .extend(["s", "es"].iter().filter(|_| english).map(|ending| format!("{}{ending}", token.normal)));
-            }
-            if short(word) && !everyday(word) {
-                sounds = bent(&sound_key(&token.normal));
-            }
-        }
-        let map = if english { &mut self.english } else { &mut self.hindi };
+        let (words, spelling) = compared(phrase, language, self.by, &self.ordinary);
+        let map = if language == Language::En { &mut self.english } else { &mut self.hindi };
         // A word of another script has no form here: a phrase with one would match any such word.
         if words.iter().any(String::is_empty) {
             return;
         }
         if let Some(first) = words.first() {
-            map.entry(first.clone()).or_default().push(Entry { words, spelled, sounds, meaning: meaning.clone() });
+            map.entry(first.clone()).or_default().push(Entry { words, spelling, meaning: meaning.clone() });
         }
     }
 
@@ -164,7 +196,7 @@ impl<T: Clone> Phrasebook<T> {
     /// Everything found, overlapping or not.
     #[must_use]
     pub fn find_all(&self, forms: &Forms) -> Vec<Hit<T>> {
-        let (written, heard, english) = (&forms.written, &forms.whole.hindi, forms.english);
+        let (all_forms, english) = (forms, forms.english);
         let forms = forms.by(self.by);
         let mut all = Vec::new();
         for start in 0..forms.english.len() {
@@ -172,13 +204,7 @@ impl<T: Clone> Phrasebook<T> {
                 let Some(phrases) = words.get(start).and_then(|word| map.get(word)) else { continue };
                 for entry in phrases {
                     let end = start + entry.words.len();
-                    // `kale` is black in Hindi: an everyday word there is no English name.
-                    let as_spelled = entry.spelled.is_empty()
-                        || fits
-                            && written.get(start).is_some_and(|said| {
-                                let sounds = || heard.get(start).is_some_and(|sound| entry.sounds.contains(sound));
-                                entry.spelled.contains(said) || !self.ordinary.is(said) && sounds()
-                            });
+                    let as_spelled = entry.spelling.is_that(all_forms, start, fits, &self.ordinary);
                     if as_spelled && words.get(start..end).is_some_and(|said| said == entry.words) {
                         all.push(Hit { span: start..end, meaning: entry.meaning.clone(), exact: true });
                     }
@@ -277,7 +303,7 @@ fn nearest<T: Clone>(
         .filter_map(|(known, phrases)| {
             let entry = phrases
                 .iter()
-                .find(|entry| entry.words.len() == 1 && entry.spelled.is_empty() && wanted(&entry.meaning))?;
+                .find(|entry| entry.words.len() == 1 && entry.spelling.spelled.is_empty() && wanted(&entry.meaning))?;
             Some((near(known, word)?, known, &entry.meaning))
         })
         .min_by_key(|(slips, known, _)| (*slips, (*known).clone()))
@@ -310,7 +336,8 @@ fn nearly_a_pair<T: Clone>(map: &HashMap<String, Vec<Entry<T>>>, words: &[String
 /// Words between those of a phrase that is said loosely turn it round.
 const NOT: [&str; 7] = ["not", "no", "never", "nahi", "nhi", "nahin", "नहीं"];
 
-fn without_overlaps<T>(mut all: Vec<Hit<T>>) -> Vec<Hit<T>> {
+/// The longest of those that overlap, the first where they are alike; in the order of the text.
+pub(super) fn without_overlaps<T>(mut all: Vec<Hit<T>>) -> Vec<Hit<T>> {
     all.sort_by_key(|hit| (std::cmp::Reverse(hit.span.len()), hit.span.start));
     let mut kept: Vec<Hit<T>> = Vec::new();
     for hit in all {

@@ -1,12 +1,17 @@
 //! A text, who wrote it and on which day → its reading.
 
 mod asked_back;
+mod claims;
 mod classed;
+mod contrast;
 mod deeds;
 mod leaning;
+mod leans;
 mod plainly;
+mod questions;
 mod seen;
 mod sky;
+mod theirs;
 mod words;
 
 use super::about::{Signs, about_feeds, about_sprays};
@@ -30,7 +35,7 @@ use chrono::NaiveDate;
 use std::ops::Range;
 
 pub use classed::classed;
-use deeds::{did, given, put_in};
+use deeds::Deeds;
 
 /// What reading needs of the knowledge base, made ready once.
 pub struct Reader<'a> {
@@ -38,6 +43,9 @@ pub struct Reader<'a> {
     pub index: &'a Index,
     pub gazetteer: &'a Gazetteer,
 }
+
+/// What is denied for another is told in so few tokens.
+const CONTRAST: usize = 14;
 
 /// Reads a message as one request. Never fails: what has no sense is a reading too.
 pub fn read_as(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
@@ -50,22 +58,41 @@ pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &As
 }
 
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
-    let found = Found::of(&text, reader, asker, today);
+    let mut found = Found::of(&text, reader, asker, today);
+    if let Some(reading) = found.in_another_place(&text, reader) {
+        return reading;
+    }
+    let mut contrasts = asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
     let plainly = found.plainly(&text, reader).or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness));
     let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
     let mut reading = Reading { sky: found.sky(&text, today), ..found.reading(&text, reader, kind, sureness) };
+    if let Some(days) = found.days_of_a_move(&text, today) {
+        reading.days = vec![days];
+    }
     if let Some(before) = &asker.before {
         if let Some(chosen) = found.chosen(&text, &reading, before) {
             return chosen;
         }
         found.with_day_after(&mut reading, before);
+        found.with_bare_size(&mut reading, before);
+        found.with_bare_amount(&text, &mut reading, before);
+        let others = found.other_beds(before, asker);
+        reading.beds_named |= others.len() == 1;
+        contrasts |= !others.is_empty();
+        reading.beds.extend(others);
+        reading.count = found.count_of_same(&text).or(reading.count);
     }
     if let Some(before) = &asker.before
-        && let Some(reading) = corrected(&reading, before, found.corrects())
-            .or_else(|| undone(&reading, before, found.undoes()))
-            .or_else(|| started(&reading, before))
+        && let Some(reading) = corrected(
+            &reading,
+            before,
+            contrasts || found.corrects() || found.says_otherwise(&text, reader, &reading, before),
+            asker,
+        )
+        .or_else(|| undone(&reading, before, found.undoes()))
+        .or_else(|| started(&reading, before))
     {
         return with_beds(reading, asker);
     }
@@ -75,7 +102,10 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
         return with_beds(reading, asker);
     }
     let reading = match &asker.before {
-        Some(before) => completed(reading, before, found.says(&text, reader, before, &kind, verdict.nearness)),
+        Some(before) => {
+            let says = found.says(&text, reader, before, (kind, verdict.nearness));
+            completed(reading, before, says, asker)
+        }
         None => reading,
     };
     with_beds(reading, asker)
@@ -118,6 +148,8 @@ impl Found {
         let hour = |span: &Range<usize>| sun_clock::is_hour(text, span.start, &reader.known.talk.sun);
         told.retain(|hit| !(hit.meaning == Told::Question && hour(&hit.span)));
         let mut names = reader.gazetteer.names(&forms, asker);
+        // "Friday" sounds as the name Farid does.
+        names.retain(|hit| !(matches!(hit.meaning, Named::SomeoneElse | Named::Site(_)) && is_day(&hit.span)));
         // What no phrase and no name has may be a name with a slip of the finger in it.
         let known_word = |position: usize| {
             let word = text.tokens.get(position).and_then(|token| index_word(token, text.language));
@@ -138,12 +170,21 @@ impl Found {
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);
         told.retain(|hit| hit.meaning != Told::Question || dated.iter().all(|day| !day.span.contains(&hit.span.start)));
+        let told_before = told.clone();
+        told.retain(|hit| hit.meaning != Told::Question || questions::asks(text, hit, &told_before));
         let asks =
             text.original.contains('?') || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk));
-        let did = did(&told)
-            .or_else(|| given(&told, &names, &quantities, asks))
-            .or_else(|| put_in(&told, &names, dated.iter().any(|day| day.last <= today)));
-        let days = dates::read(text, &reader.known.words, today, did.is_some());
+        let named: Vec<Range<usize>> = dated.iter().map(|day| day.span.clone()).collect();
+        let come = dated.iter().any(|day| day.last <= today);
+        let known = reader.known;
+        let deeds =
+            Deeds { text, known, told: &told, names: &names, quantities: &quantities, days: &named, come, asks };
+        let did = deeds.job();
+        let seen = told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_))) && !asks;
+        // "Kal nahi parso" after work told is of days gone by.
+        let of_work = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record && before.did.is_some());
+        let past = did.is_some() || seen || deeds.notes() || of_work && !asks;
+        let days = dates::read(text, &reader.known.words, today, past);
         let material = |kinds: &[MaterialKind]| {
             names.iter().any(|hit| match &hit.meaning {
                 Named::Material(id) => reader.known.materials.get(id).is_some_and(|found| kinds.contains(&found.kind)),
@@ -203,6 +244,10 @@ impl Found {
     /// What is not ours to tell: what others have, what the body wants, what the law forbids.
     fn of_others(&self) -> bool {
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
+        let own = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
+        if says(Told::OthersGarden) && !own && !self.asks && !says(Told::OthersSaid) {
+            return true;
+        }
         let someone = says(Told::Others) || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
         let theirs = says(Told::Data) || (self.asks || self.did.is_none()) && !says(Told::OthersSaid);
         someone && theirs || says(Told::NotOurs)
@@ -383,16 +428,18 @@ impl Found {
             temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
             did: self.did,
             put_off: self.put_off(text),
+            stays: self.stays(text),
+            not_to_move: self.told.iter().any(|hit| hit.meaning == Told::Move) && self.says_not(),
             jobs: self.jobs(),
             new_bed: self.is_new_bed(),
             one_more: self.told.iter().any(|hit| hit.meaning == Told::NewBed),
             undo: false,
-            no_such_day: self.no_such_day(text, reader),
+            no_such_day: self.no_such_day(text, reader) || self.is_on_no_day(text, reader),
             sun_hours: self.sun_hours(),
             sun_from_h: sun.and_then(|clock| clock.from_h),
             sun_until_h: sun.and_then(|clock| clock.until_h),
             someone_else: self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse),
-            emergency: reader.gazetteer.emergency(text, &self.crop_tokens()),
+            emergency: self.emergency(text, reader),
             corrects: false,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
             saw: self.saw(),

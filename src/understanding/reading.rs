@@ -98,6 +98,12 @@ pub struct Reading {
     /// A job that is to be done on another day.
     #[serde(default)]
     pub put_off: Option<JobKind>,
+    /// A job is told not to be moved, or not to be done on a day.
+    #[serde(default)]
+    pub stays: Option<JobKind>,
+    /// "Don't move it": of whatever was spoken of.
+    #[serde(default)]
+    pub not_to_move: bool,
     pub net_down: bool,
     /// A bed is told that is new.
     #[serde(default)]

@@ -23,7 +23,16 @@ pub(super) fn tense(text: &Text, words: &Words, day: &Range<usize>) -> Option<Te
     let before = verbs(text, words, clause.start..day.start);
     let after = verbs(text, words, day.end..clause.end);
     if text.language == Language::En {
-        return first_intent(&before).or_else(|| first_intent(&after));
+        // "Will feed Monday and sprayed Friday": the verb on the day's side of the joint rules.
+        let joint = (clause.start..day.start)
+            .rev()
+            .find(|at| matches!(text.normal(*at), "and" | "but" | "then" | "so" | "n" | "&"));
+        let near = joint.map(|joint| before.iter().copied().filter(|(at, _)| *at > joint).collect::<Vec<_>>());
+        let near = near.and_then(|near| first_intent(&near));
+        return near.or_else(|| first_intent(&before)).or_else(|| first_intent(&after));
+    }
+    if is_for(text, day.end) {
+        return Some(Tense::ToCome);
     }
     let Some(&(mut place, mut told)) = after.first() else {
         return before.last().map(|(_, tense)| *tense);
@@ -39,13 +48,22 @@ pub(super) fn tense(text: &Text, words: &Words, day: &Range<usize>) -> Option<Te
     Some(told)
 }
 
+/// "Kal ke liye", "kal subah ke liye": what is for a day has not been.
+fn is_for(text: &Text, after: usize) -> bool {
+    /// A part of the day may stand between.
+    const PARTED: usize = 1;
+    (after..=after + PARTED).any(|at| {
+        matches!(text.normal(at), "ke" | "k" | "के") && matches!(text.normal(at + 1), "liye" | "lie" | "लिए" | "लिये")
+    })
+}
+
 fn first_intent(verbs: &[(usize, Tense)]) -> Option<Tense> {
     let tenses = || verbs.iter().map(|(_, tense)| *tense);
     tenses().find(|tense| *tense == Tense::ToCome).or_else(|| tenses().next())
 }
 
 fn clause(text: &Text, day: &Range<usize>) -> Range<usize> {
-    let ends = |at: &usize| matches!(text.normal(*at), "," | "." | "?" | "!" | ";");
+    let ends = |at: &usize| matches!(text.normal(*at), "," | "." | "?" | "!" | ";" | "।");
     let start = (0..day.start).rev().find(ends).map_or(0, |at| at + 1);
     let end = (day.end..text.tokens.len()).find(ends).unwrap_or(text.tokens.len());
     start..end

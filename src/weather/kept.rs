@@ -6,7 +6,7 @@ use super::day::{Day, Origin};
 use super::row::DayRow;
 use super::source::{Content, Fetched, Service};
 use super::step::{Step, StepRow, merged};
-use chrono::{DateTime, Datelike, NaiveDate, Utc};
+use chrono::{DateTime, NaiveDate, Utc};
 use serde::{Deserialize, Serialize};
 
 /// A cell as it stands.
@@ -59,8 +59,8 @@ impl Good {
 }
 
 /// A day gone by.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(try_from = "PastRow", into = "PastRow")]
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(try_from = "PastRow")]
 pub struct PastDay {
     pub day: DayRow,
     pub was: Was,
@@ -69,20 +69,10 @@ pub struct PastDay {
     pub made: DateTime<Utc>,
 }
 
-/// A day gone by as the store keeps it, short, for a season of them is read for one answer: days of the common era, °C,
-/// °C, percent, m/s, MJ/m², h, mm, whether it was observed, by whom, made at so many seconds since 1970. How likely rain
-/// was is no longer of use.
-#[derive(Serialize, Deserialize)]
+/// A day gone by as older versions kept it: days of the common era, °C, °C, percent, m/s, MJ/m², h, mm, whether it was
+/// observed, by whom, made at so many seconds since 1970.
+#[derive(Deserialize)]
 struct PastRow(i32, f64, f64, Option<f64>, Option<f64>, Option<f64>, Option<f64>, Option<f64>, bool, Service, i64);
-
-impl From<PastDay> for PastRow {
-    fn from(past: PastDay) -> Self {
-        let PastDay { day, was, by, made } = past;
-        let DayRow { date, tmax_c, tmin_c, rh_mean_percent, wind_2m_m_s, solar_mj_m2, sunshine_h, rain_mm, .. } = day;
-        let (date, observed, made) = (date.num_days_from_ce(), was == Was::Observed, made.timestamp());
-        Self(date, tmax_c, tmin_c, rh_mean_percent, wind_2m_m_s, solar_mj_m2, sunshine_h, rain_mm, observed, by, made)
-    }
-}
 
 impl TryFrom<PastRow> for PastDay {
     type Error = &'static str;

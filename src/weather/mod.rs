@@ -9,6 +9,7 @@ pub mod daily;
 mod day;
 pub mod kept;
 mod normals;
+pub mod past_line;
 pub mod row;
 pub mod schedule;
 pub mod source;

@@ -53,7 +53,8 @@ pub fn reply(answer: &Answer, known: &Knowledge, phrases: &Phrases, manner: Mann
     };
     let mut by_harm: Vec<Line> = answer.cautions.clone();
     by_harm.sort_by_key(|line| !SAFETY_FIRST.contains(&line.phrase));
-    let (lines, working, cautions) = (say(&answer.lines), say(&answer.working), once(say(&by_harm)));
+    let (lines, cautions) = (say(&answer.lines), once(say(&by_harm)));
+    let working = [say(&answer.rest), say(&answer.working)].concat();
     // What was handed over or stopped has no working to show.
     let worked = manner.why && answer.outcome == Outcome::Answered && !working.is_empty();
     let mut shown = if worked { working.clone() } else { lines };

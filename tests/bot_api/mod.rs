@@ -3,13 +3,16 @@
 #![allow(dead_code, unused_imports, reason = "each test uses a part of it")]
 
 mod checks;
+mod clock;
 pub mod crew;
+pub mod crowd;
 mod http;
 mod people;
 mod server;
 mod typed;
 mod webhook;
 
+pub use clock::Clock;
 pub use server::{BotApi, Call, Fault, Sent};
 pub use webhook::post;
 

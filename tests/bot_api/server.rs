@@ -77,6 +77,8 @@ pub(super) struct State {
     pub(super) queries: BTreeSet<String>,
     messages: BTreeSet<(i64, i64)>,
     ended: bool,
+    /// Seconds since 1970 that new messages carry, where it is not the first morning.
+    dated: Option<i64>,
     /// Where updates are brought, and the secret that goes along.
     webhook: Option<(String, String)>,
 }
@@ -121,6 +123,12 @@ impl BotApi {
         self.shared.1.notify_all();
     }
 
+    /// What people write from now on is of this moment.
+    pub fn dated(&self, moment: &str) {
+        let moment: chrono::DateTime<chrono::FixedOffset> = moment.parse().unwrap();
+        self.state().dated = Some(moment.timestamp());
+    }
+
     /// Another program has updates brought to an address of its own.
     pub fn webhook_elsewhere(&self) {
         self.state().webhook = Some(("http://127.0.0.1:9/".into(), "other".into()));
@@ -144,13 +152,14 @@ impl BotApi {
         let mut state = self.state();
         state.next_message += 1;
         let number = state.next_message;
+        let date = state.dated.unwrap_or(MORNING);
         state.messages.insert((chat, number));
         let where_it_is = if chat < 0 {
             json!({"id": chat, "type": "group", "title": "Roofs"})
         } else {
             json!({"id": chat, "type": "private", "first_name": format!("User{chat}")})
         };
-        let mut message = json!({"message_id": number, "date": MORNING, "chat": where_it_is, "from": user(from)});
+        let mut message = json!({"message_id": number, "date": date, "chat": where_it_is, "from": user(from)});
         message.as_object_mut().unwrap().extend(more.as_object().unwrap().clone());
         (number, message)
     }

@@ -3,8 +3,8 @@
 use crate::weather_service::documents::{met_norway as compact, open_meteo as arrays};
 use crate::{NOW, at, nagpur};
 use chrono::{NaiveDate, TimeDelta};
-use rooftend::desk::sky::{Filed, Handed, PastMonth, Skies, SkySlip, file};
-use rooftend::garden::{Overlay, Site, SiteId, Slip, Store, ToldWeather};
+use rooftend::desk::sky::{Filed, Handed, PastMonth, Recalled, Skies, SkySlip, file};
+use rooftend::garden::{Overlay, Site, SiteId, SledStore, Slip, Store, ToldWeather};
 use rooftend::knowledge::{Files, Knowledge};
 use rooftend::weather::cell::{Cell, Spot};
 use rooftend::weather::source::{Answered, Fault, Fetched, met_norway, open_meteo};
@@ -20,14 +20,21 @@ fn spot() -> Spot {
 }
 
 /// A store and what answers see of it.
-struct Kept {
-    store: Overlay<'static>,
+struct Kept<S = Overlay<'static>> {
+    store: S,
     known: Knowledge,
+    recalled: Recalled,
 }
 
 impl Kept {
     fn new() -> Self {
-        Self { store: Overlay::in_memory(), known: Knowledge::read(&Files::embedded()).0 }
+        Self::over(Overlay::in_memory())
+    }
+}
+
+impl<S: Store> Kept<S> {
+    fn over(store: S) -> Self {
+        Self { store, known: Knowledge::read(&Files::embedded()).0, recalled: Recalled::default() }
     }
 
     fn takes(&self, by: By, document: &Value, now: &str) -> Filed {
@@ -45,8 +52,11 @@ impl Kept {
 
     fn on(&self, day: &str, now: &str) -> Day {
         let here = at(now).with_timezone(&chrono::FixedOffset::east_opt(19_800).unwrap());
-        let weather = Skies::new(&self.store, Handed::Nothing, &self.known).over(&site(), here).unwrap();
-        weather.on(date(day)).unwrap()
+        let read = Skies::new(&self.store, Handed::Nothing, &self.known).over(&site(), here).unwrap();
+        let recalled = Skies::new(&self.store, Handed::Nothing, &self.known).recalling(&self.recalled);
+        let day = read.on(date(day)).unwrap();
+        assert_eq!(Some(day), { recalled }.over(&site(), here).unwrap().on(day.date), "what is recalled is the same");
+        day
     }
 }
 
@@ -112,6 +122,37 @@ fn a_document_becomes_days_and_the_days_go_by() {
     assert_eq!(ahead.rain_chance.map(|chance| chance.as_percent()), Some(20.0));
     let past = PastMonth::days_of(&kept.store, &spot()).unwrap();
     assert_eq!(past.iter().map(|day| day.day.date).max(), Some(date("2026-05-19")));
+}
+
+/// What is kept in memory between answers never outlives what the store has, through a sheet over it as well.
+#[test]
+fn what_was_read_before_is_read_anew_once_it_is_written() {
+    let folder = tempfile::tempdir().unwrap();
+    let kept = Kept::over(SledStore::open(folder.path()).unwrap());
+    assert_eq!(kept.on("2026-05-18", NOW).origin, Origin::Normals);
+    for (step, spoil) in [0.0, 1.5, -2.0].into_iter().enumerate() {
+        let mut document = compact(at("2026-05-17T18:00:00Z"), 60, 30);
+        for hour in document["properties"]["timeseries"].as_array_mut().unwrap() {
+            let celsius = &mut hour["data"]["instant"]["details"]["air_temperature"];
+            *celsius = json!(celsius.as_f64().unwrap() + spoil);
+        }
+        let now = at(NOW) + TimeDelta::hours(4 * step as i64);
+        kept.takes(By::MetNorway, &document, &now.to_rfc3339());
+        let day = kept.on("2026-05-18", NOW);
+        assert!((day.tmax.as_celsius() - 43.0 - spoil).abs() < 0.1, "{day:?}");
+    }
+    // A day gone by that is observed afterwards.
+    let third = "2026-05-20T02:00:00Z";
+    assert_eq!(kept.on("2026-05-19", third).origin, Origin::Kept);
+    kept.takes(By::OpenMeteo, &arrays(at(third), 12), third);
+    assert_eq!(kept.on("2026-05-19", third).origin, Origin::Observed);
+    // A sheet sees what is below it, and what is written to it alone.
+    let stamp = |store: &dyn Store| store.stamp(SkySlip::DRAWER, &spot().to_string());
+    let sheet = Overlay::over(&kept.store);
+    assert_eq!(stamp(&sheet), stamp(&kept.store));
+    sheet.write(vec![SkySlip::new(&spot(), Default::default()).put().unwrap()]).unwrap();
+    assert_eq!(stamp(&sheet), None);
+    assert!(stamp(&kept.store).is_some());
 }
 
 #[test]

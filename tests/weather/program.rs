@@ -167,6 +167,25 @@ fn wrong_settings_are_refused() {
     assert!(String::from_utf8_lossy(&output.stderr).contains("no site with the id \"roof-99\""));
 }
 
+/// A service that takes the call and never answers: what was asked of the bot meanwhile is answered from what there is.
+#[test]
+fn a_silent_service_delays_no_answer() {
+    let service = Service::start([Reply::Silent]);
+    let garden = Garden::under(format!("met-norway={}", service.address()));
+    let api = bot_api::BotApi::start();
+    let more = [("ROOFTEND_WEATHER", garden.sources.as_str())];
+    let serving = bot_api::Serving::start(Path::new(garden.folder.path()), &api, &more);
+    serving.line("serving");
+    service.was_asked(1);
+    // The call is never answered, so any answer was given while it was open.
+    let answer = garden.asked("2026-05-18T07:30:00+05:30", WATER);
+    assert!(answer["text"].as_str().unwrap().contains("usual days"), "{answer}");
+    assert!(!has(&answer["sources"], "met-norway"), "{answer}");
+    // Nor does it hold the bot up when it is to end.
+    let (code, log) = serving.stop();
+    assert_eq!(code, Some(0), "{log}");
+}
+
 /// The bot fetches beside its answers, for each cell once, and keeps to what it has while the service is away.
 #[test]
 fn a_running_bot_fetches_in_the_background() {

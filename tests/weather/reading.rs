@@ -145,6 +145,9 @@ fn arrays_that_cannot_be() {
     refused_arrays("/hourly_units/temperature_2m", json!("°F"), "the unit \"°F\" was given, \"°C\" expected");
     refused_arrays("/hourly_units/precipitation", json!("inch"), "the unit \"inch\" was given, \"mm\" expected");
     refused_arrays("/latitude", json!(52.5), "it is for a place");
+    let cut = &arrays(at(NOW), 4).to_string()[..900];
+    let told = open_meteo::read(cut, nagpur()).unwrap_err().to_string();
+    assert_eq!(told, "open-meteo: line 1, column 900: the document is cut short");
     // What is not known of an hour is left out.
     let mut document = arrays(at(NOW), 4);
     document["hourly"]["temperature_2m"][5] = Value::Null;

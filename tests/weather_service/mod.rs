@@ -27,6 +27,8 @@ pub enum Reply {
     Dead,
     /// More is promised than comes.
     Broken,
+    /// The connection stays open and nothing comes.
+    Silent,
 }
 
 impl Reply {
@@ -125,6 +127,9 @@ fn serve(stream: TcpStream, notes: &Mutex<Vec<Asked>>, script: &Mutex<VecDeque<R
     let out = stream.get_mut();
     match reply.unwrap_or(Reply::Dead) {
         Reply::Dead => Ok(()),
+        Reply::Silent => loop {
+            std::thread::park();
+        },
         Reply::Broken => {
             out.write_all(b"HTTP/1.1 200 OK\r\nContent-Length: 5000\r\nConnection: close\r\n\r\n{\"geometry\"")
         }

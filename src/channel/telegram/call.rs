@@ -1,12 +1,16 @@
-//! One call with a JSON body. The client library waits ten seconds on a server's trouble before it says so; a letter
-//! that could go out again within one must not.
+//! One call, with a JSON body or with a file. The client library waits ten seconds on a server's trouble before it says
+//! so; what could go out again within one must not: every call is made here.
 
 use super::fault::Fault;
+use reqwest::RequestBuilder;
+use reqwest::multipart::{Form, Part};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use std::time::Duration;
 use teloxide::Bot;
 use teloxide::requests::Payload;
+
+const UNWRITTEN: &str = "the call could not be written";
 
 /// What every call is answered with.
 #[derive(Deserialize)]
@@ -38,10 +42,49 @@ pub struct Numbered {
 /// # Errors
 /// A [`Fault`], which holds nothing of the address or the message.
 pub async fn call<P: Payload + Serialize, T: DeserializeOwned>(bot: &Bot, payload: &P) -> Result<T, Fault> {
-    let body = serde_json::to_vec(payload).map_err(|_| Fault::Refused("the call could not be written"))?;
+    let body = serde_json::to_vec(payload).map_err(|_| Fault::Refused(UNWRITTEN))?;
+    answer_to(request(bot, P::NAME).header("Content-Type", "application/json").body(body)).await
+}
+
+/// A file that goes along with a call.
+pub struct Attached<'f> {
+    /// The parameter that it is.
+    pub parameter: &'static str,
+    pub name: &'f str,
+    pub bytes: Vec<u8>,
+}
+
+/// Makes a call of these parameters with a file ("Sending files" of the published Bot API: `multipart/form-data`, where
+/// what is neither text nor number is written as JSON).
+///
+/// # Errors
+/// As [`call`].
+pub async fn call_with_file<T: DeserializeOwned>(
+    bot: &Bot,
+    method: &str,
+    parameters: Vec<(&'static str, String)>,
+    file: Attached<'_>,
+) -> Result<T, Fault> {
+    let part = Part::bytes(file.bytes).file_name(file.name.to_owned());
+    let form = parameters.into_iter().fold(Form::new(), |form, (name, value)| form.text(name, value));
+    answer_to(request(bot, method).multipart(form.part(file.parameter, part))).await
+}
+
+/// A value as a parameter beside a file.
+///
+/// # Errors
+/// [`Fault::Refused`] where it is no JSON.
+pub fn parameter(value: &impl Serialize) -> Result<String, Fault> {
+    serde_json::to_string(value).map_err(|_| Fault::Refused(UNWRITTEN))
+}
+
+fn request(bot: &Bot, method: &str) -> RequestBuilder {
     let mut address = bot.api_url();
-    address.set_path(&format!("/bot{}/{}", bot.token(), P::NAME));
-    let request = bot.client().post(address).header("Content-Type", "application/json").body(body);
+    address.set_path(&format!("/bot{}/{method}", bot.token()));
+    bot.client().post(address)
+}
+
+async fn answer_to<T: DeserializeOwned>(request: RequestBuilder) -> Result<T, Fault> {
     let answered = request.send().await.map_err(|fault| Fault::of_network(&fault))?;
     let trouble = answered.status().is_server_error();
     let text = answered.text().await.map_err(|fault| Fault::of_network(&fault))?;
@@ -70,6 +113,7 @@ fn refused<T>(answer: &Answer<T>) -> Fault {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::channel::telegram::fault::{SAYS_SO_ALREADY, STANDS_NO_MORE};
 
     #[track_caller]
     fn case(answer: &str, expected: Fault) {
@@ -92,6 +136,18 @@ mod tests {
         case(
             r#"{"ok":false,"error_code":400,"description":"Bad Request: chat not found"}"#,
             Fault::Refused("bad request"),
+        );
+        case(
+            r#"{"ok":false,"error_code":400,"description":"Bad Request: message is not modified: specified new message content and reply markup are exactly the same as a current content and reply markup of the message"}"#,
+            Fault::Refused(SAYS_SO_ALREADY),
+        );
+        case(
+            r#"{"ok":false,"error_code":400,"description":"Bad Request: message to edit not found"}"#,
+            Fault::Refused(STANDS_NO_MORE),
+        );
+        case(
+            r#"{"ok":false,"error_code":409,"description":"Conflict: terminated by other getUpdates request; make sure that only one bot instance is running"}"#,
+            Fault::Rival,
         );
         case(r#"{"ok":false,"error_code":401,"description":"Unauthorized"}"#, Fault::Token);
         case(

@@ -1,7 +1,11 @@
 //! What a failed call means, without the address (and so the token) or anyone's words that its error may hold.
 
 use std::time::Duration;
-use teloxide::{ApiError, RequestError};
+
+/// An edit that would change nothing.
+pub const SAYS_SO_ALREADY: &str = "the message says so already";
+/// An edit of a message that is gone or too old.
+pub const STANDS_NO_MORE: &str = "the message can be changed no more";
 
 /// What to do after a failed call.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -24,17 +28,6 @@ pub enum Fault {
 }
 
 impl Fault {
-    pub fn of(error: &RequestError) -> Self {
-        match error {
-            RequestError::RetryAfter(seconds) => Self::TooFast(Duration::from_secs(u64::from(seconds.seconds()))),
-            RequestError::MigrateToChatId(chat) => Self::Moved(chat.0),
-            RequestError::Network(fault) => Self::of_network(fault),
-            RequestError::InvalidJson { .. } => Self::Later("the answer could not be read"),
-            RequestError::Io(_) => Self::Refused("a file could not be read"),
-            RequestError::Api(error) => Self::of_api(error),
-        }
-    }
-
     pub fn of_network(fault: &reqwest::Error) -> Self {
         if fault.is_timeout() {
             Self::Later("no answer in time")
@@ -45,29 +38,12 @@ impl Fault {
         }
     }
 
-    fn of_api(error: &ApiError) -> Self {
-        match error {
-            ApiError::InvalidToken => Self::Token,
-            ApiError::TerminatedByOtherGetUpdates => Self::Rival,
-            ApiError::CantGetUpdates => Self::Webhook,
-            ApiError::BotBlocked
-            | ApiError::BotKicked
-            | ApiError::BotKickedFromSupergroup
-            | ApiError::BotKickedFromChannel
-            | ApiError::UserDeactivated
-            | ApiError::CantInitiateConversation
-            | ApiError::CantTalkWithBots => Self::ShutOut,
-            ApiError::Unknown(text) => Self::of_text(text),
-            _ => Self::Refused("bad request"),
-        }
-    }
-
     /// The first word of a description stands for its number.
     pub fn of_text(text: &str) -> Self {
         if text.starts_with("Forbidden") {
             Self::ShutOut
         } else if text.starts_with("Bad Request") {
-            Self::Refused("bad request")
+            Self::Refused(refusal(text))
         } else if text.starts_with("Conflict") {
             if text.to_lowercase().contains("webhook") { Self::Webhook } else { Self::Rival }
         } else {
@@ -89,34 +65,38 @@ impl Fault {
     }
 }
 
+/// What a "Bad Request" was about; the platform tells edits apart by their words alone.
+fn refusal(text: &str) -> &'static str {
+    const GONE: [&str; 4] =
+        ["message to edit not found", "message can't be edited", "MESSAGE_ID_INVALID", "message identifier is not"];
+    if text.contains("message is not modified") {
+        SAYS_SO_ALREADY
+    } else if GONE.iter().any(|words| text.contains(words)) {
+        STANDS_NO_MORE
+    } else {
+        "bad request"
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
-    use std::sync::Arc;
-    use teloxide::types::{ChatId, Seconds};
 
     #[track_caller]
-    fn case(error: RequestError, expected: Fault) {
-        assert_eq!(Fault::of(&error), expected);
-        assert!(!Fault::of(&error).word().contains("42:secret"));
+    fn case(text: &str, expected: Fault) {
+        assert_eq!(Fault::of_text(text), expected);
+        assert!(!Fault::of_text(text).word().contains("42:secret"));
     }
 
     #[test]
-    fn each_fault_has_its_meaning() {
-        let api = |error| RequestError::Api(error);
-        let unknown = |text: &str| RequestError::Api(ApiError::Unknown(text.into()));
-        case(RequestError::RetryAfter(Seconds::from_seconds(7)), Fault::TooFast(Duration::from_secs(7)));
-        case(RequestError::MigrateToChatId(ChatId(-5)), Fault::Moved(-5));
-        case(api(ApiError::BotBlocked), Fault::ShutOut);
-        case(api(ApiError::InvalidToken), Fault::Token);
-        case(api(ApiError::TerminatedByOtherGetUpdates), Fault::Rival);
-        case(api(ApiError::ChatNotFound), Fault::Refused("bad request"));
-        case(unknown("Forbidden: bot can't initiate conversation with a user"), Fault::ShutOut);
-        case(unknown("Bad Request: something new"), Fault::Refused("bad request"));
-        case(unknown("Conflict: can't use getUpdates method while webhook is active; 42:secret"), Fault::Webhook);
-        case(unknown("Internal Server Error"), Fault::Later("the server has trouble"));
-        let source = Arc::new(serde_json::from_str::<u8>("x").unwrap_err());
-        let raw = "<html>42:secret".into();
-        case(RequestError::InvalidJson { source, raw }, Fault::Later("the answer could not be read"));
+    fn each_description_has_its_meaning() {
+        case("Forbidden: bot can't initiate conversation with a user", Fault::ShutOut);
+        case("Forbidden: user is deactivated", Fault::ShutOut);
+        case("Bad Request: something new; 42:secret", Fault::Refused("bad request"));
+        case("Bad Request: message can't be edited", Fault::Refused(STANDS_NO_MORE));
+        case("Bad Request: MESSAGE_ID_INVALID", Fault::Refused(STANDS_NO_MORE));
+        case("Conflict: can't use getUpdates method while webhook is active; 42:secret", Fault::Webhook);
+        case("Conflict: terminated by other getUpdates request", Fault::Rival);
+        case("Internal Server Error", Fault::Later("the server has trouble"));
     }
 }

@@ -6,8 +6,7 @@ use super::update::arrival;
 use super::{Line, POLL, Unusable, back_off};
 use chrono::Utc;
 use std::time::{Duration, Instant};
-use teloxide::payloads::{GetUpdatesSetters, SetMyCommands, SetMyCommandsSetters};
-use teloxide::prelude::Requester;
+use teloxide::payloads::{DeleteWebhook, GetMe, GetUpdates, GetUpdatesSetters, SetMyCommands, SetMyCommandsSetters};
 use teloxide::types::{AllowedUpdate, BotCommand, Me, Update};
 
 /// After a quiet day the platform may begin its numbers anew.
@@ -24,7 +23,8 @@ pub const UPDATES: [AllowedUpdate; 4] =
 pub async fn greet(mut line: Line) -> Result<(), Unusable> {
     let mut failures = 0;
     while !line.stopping() {
-        let asked = line.bot.get_me();
+        let me = GetMe::new();
+        let asked = call::<_, Me>(&line.bot, &me);
         let mut stop = line.stop.clone();
         let answered = tokio::select! {
             answered = asked => answered,
@@ -36,8 +36,7 @@ pub async fn greet(mut line: Line) -> Result<(), Unusable> {
                 welcome(&line, me).await;
                 return Ok(());
             }
-            Err(error) => {
-                let fault = Fault::of(&error);
+            Err(fault) => {
                 if fault == Fault::Token {
                     return Err(Unusable::Token);
                 }
@@ -69,8 +68,8 @@ async fn welcome(line: &Line, me: Me) {
 
 /// Polls until told to stop. A web address of another time is taken away first.
 pub async fn run(mut line: Line) {
-    if let Err(error) = line.bot.delete_webhook().await {
-        tracing::warn!(why = Fault::of(&error).word(), "whether there is a web address is not known");
+    if let Err(fault) = take_webhook_away(&line).await {
+        tracing::warn!(why = fault.word(), "whether there is a web address is not known");
     }
     let (mut offset, mut failures, mut last) = (None, 0, Instant::now());
     while !line.stopping() {
@@ -79,13 +78,13 @@ pub async fn run(mut line: Line) {
         }
         let seconds = u32::try_from(POLL.as_secs()).unwrap_or(25);
         let asked = Instant::now();
-        let mut call = line.bot.get_updates().timeout(seconds).allowed_updates(UPDATES);
+        let mut wanted = GetUpdates::new().timeout(seconds).allowed_updates(UPDATES);
         if let Some(offset) = offset {
-            call = call.offset(offset);
+            wanted = wanted.offset(offset);
         }
         let mut stop = line.stop.clone();
         let answered = tokio::select! {
-            answered = call => answered,
+            answered = call::<_, Vec<Update>>(&line.bot, &wanted) => answered,
             _ = stop.changed() => break,
         };
         let fault = match answered {
@@ -106,16 +105,20 @@ pub async fn run(mut line: Line) {
                 }
                 Fault::Later("the store could not be written")
             }
-            Err(error) => Fault::of(&error),
+            Err(fault) => fault,
         };
         failures += 1;
         line.counts.poll_failures.add(1);
         tracing::warn!(why = fault.word(), failures, "updates could not be had");
-        if fault == Fault::Webhook && line.bot.delete_webhook().await.is_ok() {
+        if fault == Fault::Webhook && take_webhook_away(&line).await.is_ok() {
             tracing::info!("the web address was taken away: updates are asked for from here");
         }
         line.rest(wait_of(fault, failures)).await;
     }
+}
+
+async fn take_webhook_away(line: &Line) -> Result<bool, Fault> {
+    call(&line.bot, &DeleteWebhook::new()).await
 }
 
 /// Files updates to disk; false when that failed and they must come again.

@@ -1,8 +1,8 @@
 //! Letters out: a chat's in their order, chats beside each other, tried again until they arrive.
 
 use super::Line;
-use super::call::{Numbered, call};
-use super::fault::Fault;
+use super::call::{Attached, Numbered, call, call_with_file, parameter};
+use super::fault::{Fault, SAYS_SO_ALREADY, STANDS_NO_MORE};
 use super::pace::Pace;
 use crate::desk::reception::{Content, Label, Letter, Outbox, Reception};
 use crate::garden::StoreError;
@@ -10,15 +10,13 @@ use chrono::{DateTime, TimeDelta, Utc};
 use std::collections::BTreeSet;
 use std::time::{Duration, Instant};
 use teloxide::payloads::{
-    AnswerCallbackQuery, CopyMessage, DeleteMyCommands, DeleteMyCommandsSetters, EditMessageTextSetters, SendMessage,
-    SendMessageSetters, SendPhotoSetters, SetMyCommands, SetMyCommandsSetters,
+    AnswerCallbackQuery, CopyMessage, DeleteMyCommands, DeleteMyCommandsSetters, EditMessageText,
+    EditMessageTextSetters, SendMessage, SendMessageSetters, SetMyCommands, SetMyCommandsSetters,
 };
-use teloxide::prelude::Requester;
 use teloxide::types::{
-    BotCommand, BotCommandScope, CallbackQueryId, ChatId, InlineKeyboardButton, InlineKeyboardMarkup, InputFile,
+    BotCommand, BotCommandScope, CallbackQueryId, ChatId, InlineKeyboardButton, InlineKeyboardMarkup,
     LinkPreviewOptions, MessageId, Recipient, ReplyParameters,
 };
-use teloxide::{ApiError, RequestError};
 use tokio::task::JoinSet;
 
 /// So many calls run beside each other.
@@ -156,31 +154,31 @@ async fn send(bot: &teloxide::Bot, letter: &Letter) -> Result<Option<i32>, Fault
             }
             call(bot, &message).await.map(|sent: Numbered| Some(sent.message_id))
         }
-        Content::Edit { message, text, buttons } => {
-            edit(bot, chat, *message, text, buttons).await.map_err(|error| Fault::of(&error))
-        }
+        Content::Edit { message, text, buttons } => edit(bot, chat, *message, text, buttons).await,
         Content::Picture { png, caption, buttons, reply_to } => {
-            let file = InputFile::memory(png.0.clone()).file_name("picture.png");
-            let mut call = bot.send_photo(chat, file);
+            let file = Attached { parameter: "photo", name: "picture.png", bytes: png.0.clone() };
+            let mut parameters = vec![("chat_id", chat.to_string())];
             if !caption.is_empty() {
-                call = call.caption(caption);
+                parameters.push(("caption", caption.clone()));
             }
             if !buttons.is_empty() {
-                call = call.reply_markup(keyboard(buttons));
+                parameters.push(("reply_markup", parameter(&keyboard(buttons))?));
             }
             if let Some(number) = reply_to {
-                call = call.reply_parameters(ReplyParameters::new(MessageId(*number)).allow_sending_without_reply());
+                let reply = ReplyParameters::new(MessageId(*number)).allow_sending_without_reply();
+                parameters.push(("reply_parameters", parameter(&reply)?));
             }
-            call.await.map(|message| Some(message.id.0)).map_err(|error| Fault::of(&error))
+            let sent: Numbered = call_with_file(bot, "sendPhoto", parameters, file).await?;
+            Ok(Some(sent.message_id))
         }
         Content::Copy { from_chat, message } => {
             let copy = CopyMessage::new(chat, ChatId(*from_chat), MessageId(*message));
             call(bot, &copy).await.map(|sent: Numbered| Some(sent.message_id))
         }
         Content::File { name, text } => {
-            let file = InputFile::memory(text.clone()).file_name(name.clone());
-            let sent = bot.send_document(chat, file).await;
-            sent.map(|message| Some(message.id.0)).map_err(|error| Fault::of(&error))
+            let file = Attached { parameter: "document", name, bytes: text.clone().into_bytes() };
+            let sent: Numbered = call_with_file(bot, "sendDocument", vec![("chat_id", chat.to_string())], file).await?;
+            Ok(Some(sent.message_id))
         }
         Content::Seen { query } => {
             call(bot, &AnswerCallbackQuery::new(CallbackQueryId(query.clone()))).await.map(|_: bool| None)
@@ -216,20 +214,18 @@ async fn edit(
     message: i32,
     text: &str,
     buttons: &[Label],
-) -> Result<Option<i32>, RequestError> {
+) -> Result<Option<i32>, Fault> {
     // Without a keyboard of its own the message loses the one it had.
-    let call = bot.edit_message_text(chat, MessageId(message), text).link_preview_options(no_preview());
-    let call = if buttons.is_empty() { call } else { call.reply_markup(keyboard(buttons)) };
-    match call.await {
-        Ok(_) | Err(RequestError::Api(ApiError::MessageNotModified)) => Ok(None),
-        Err(RequestError::Api(
-            ApiError::MessageToEditNotFound | ApiError::MessageCantBeEdited | ApiError::MessageIdInvalid,
-        )) => {
-            let mut call = bot.send_message(chat, text).link_preview_options(no_preview());
+    let changed = EditMessageText::new(chat, MessageId(message), text).link_preview_options(no_preview());
+    let changed = if buttons.is_empty() { changed } else { changed.reply_markup(keyboard(buttons)) };
+    match call(bot, &changed).await {
+        Ok(Numbered { .. }) | Err(Fault::Refused(SAYS_SO_ALREADY)) => Ok(None),
+        Err(Fault::Refused(STANDS_NO_MORE)) => {
+            let mut anew = SendMessage::new(chat, text).link_preview_options(no_preview());
             if !buttons.is_empty() {
-                call = call.reply_markup(keyboard(buttons));
+                anew = anew.reply_markup(keyboard(buttons));
             }
-            call.await.map(|message| Some(message.id.0))
+            call(bot, &anew).await.map(|sent: Numbered| Some(sent.message_id))
         }
         Err(fault) => Err(fault),
     }

@@ -1,6 +1,7 @@
 //! Updates brought to us: an address that the platform calls, behind whatever ends the encryption in front of it. Each
 //! update is filed to disk before it is acknowledged; without the secret nothing is read.
 
+use super::call::call;
 use super::fault::Fault;
 use super::poll::{UPDATES, file};
 use super::{Line, Unusable, back_off};
@@ -13,9 +14,8 @@ use ring::rand::SystemRandom;
 use std::net::SocketAddr;
 use std::sync::Arc;
 use std::time::Duration;
-use teloxide::payloads::SetWebhookSetters;
-use teloxide::prelude::Requester;
-use teloxide::types::Update;
+use teloxide::payloads::{GetWebhookInfo, SetWebhook, SetWebhookSetters};
+use teloxide::types::{Update, WebhookInfo};
 use tokio::net::TcpListener;
 use tokio::task::JoinHandle;
 
@@ -124,7 +124,7 @@ impl Open {
     /// Another program that polls, or sets its own, takes the address away: it is set again.
     async fn look(&self) {
         let line = &self.line;
-        let fault = match line.bot.get_webhook_info().await {
+        let fault = match call::<_, WebhookInfo>(&line.bot, &GetWebhookInfo::new()).await {
             Ok(info) => {
                 line.counts.polled((line.clock)().timestamp());
                 let waiting = info.pending_update_count;
@@ -138,7 +138,7 @@ impl Open {
                 tracing::warn!("updates went elsewhere: the web address is set again");
                 set(line, &self.webhook).await.err()
             }
-            Err(error) => Some(Fault::of(&error)),
+            Err(fault) => Some(fault),
         };
         if let Some(fault) = fault {
             line.counts.poll_failures.add(1);
@@ -149,9 +149,9 @@ impl Open {
 
 async fn set(line: &Line, webhook: &Webhook) -> Result<(), Fault> {
     let url = webhook.url.parse().map_err(|_| Fault::Refused("no address"))?;
-    let call = line.bot.set_webhook(url).secret_token(webhook.secret.clone());
-    let call = call.max_connections(AT_ONCE).allowed_updates(UPDATES);
-    call.await.map(drop).map_err(|error| Fault::of(&error))
+    let set = SetWebhook::new(url).secret_token(webhook.secret.clone());
+    let set = set.max_connections(AT_ONCE).allowed_updates(UPDATES);
+    call(&line.bot, &set).await.map(|_: bool| ())
 }
 
 /// One call: the secret first, then the body, then to disk, and only then "got it".

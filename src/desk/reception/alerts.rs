@@ -1,13 +1,15 @@
 //! Alerts that go out with the day's letter: each event once, again only when it has become worse.
 
 use super::Reception;
-use crate::desk::talk::Desk;
-use crate::garden::{Change, Overlay, Person, Slip, StoreError};
+use super::letter::Tells;
+use crate::answering::{Answer, Facts, alerts_told, called};
+use crate::garden::{Change, SiteId, Slip, StoreError};
 use crate::planning::alerts::Alert;
 use crate::script::Language;
+use crate::wording::{Manner, reply};
 use chrono::{DateTime, FixedOffset, NaiveDate, TimeDelta, Utc};
 use serde::{Deserialize, Serialize};
-use std::sync::PoisonError;
+use std::collections::BTreeMap;
 
 /// That a chat was told of an event, and how bad it was then.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -24,13 +26,18 @@ pub struct Alerted {
 impl Slip for Alerted {
     const DRAWER: &'static str = "alerts";
     fn key(&self) -> String {
-        format!("{}|{}", self.chat, self.event)
+        Self::key_of(self.chat, &self.event)
     }
 }
 
 impl Alerted {
     /// A season's alert is not told again in the same season.
     pub const KEPT: TimeDelta = TimeDelta::days(200);
+
+    #[must_use]
+    pub fn key_of(chat: i64, event: &str) -> String {
+        format!("{chat}|{event}")
+    }
 
     /// Whether it was told to this chat.
     #[must_use]
@@ -44,6 +51,8 @@ impl Alerted {
 pub struct AlertLetter {
     pub text: Option<String>,
     pub changes: Vec<Change>,
+    /// The events that the text tells, and what was noted of each before.
+    pub tells: Vec<Tells>,
 }
 
 impl AlertLetter {
@@ -59,7 +68,7 @@ impl AlertLetter {
 }
 
 impl Reception {
-    /// The alerts of a chat's person at a moment that were not told yet. Nothing is written here: the changes go out
+    /// The alerts of the sites of a chat's person at a moment that were not told yet. Nothing is written here: the changes go out
     /// with the letter.
     ///
     /// # Errors
@@ -67,24 +76,27 @@ impl Reception {
     pub(super) fn alerts_for(
         &self,
         chat: i64,
-        person: &Person,
-        here: DateTime<FixedOffset>,
-        language: Language,
+        facts: &Facts<'_>,
+        alerts: &BTreeMap<SiteId, Vec<Alert>>,
+        (here, language): (DateTime<FixedOffset>, Language),
     ) -> Result<AlertLetter, StoreError> {
-        let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
-        let sheet = Overlay::over(self.store.as_ref());
-        let told: Vec<Alerted> =
-            Alerted::all(self.store.as_ref())?.into_iter().filter(|told| told.chat == chat).collect();
-        let desk = Desk::new(&self.house, &sheet, forecast.as_deref()).speaking(Some(language));
-        let mut noted = Vec::new();
-        let mut wanted = |alert: &Alert| {
+        let told = Alerted::beginning(self.store.as_ref(), &format!("{chat}|"))?;
+        let (mut all, mut changes, mut tells) = (Vec::new(), Vec::new(), Vec::new());
+        for alert in facts.sites.iter().filter_map(|site| alerts.get(&site.site.id)).flatten() {
             let (new, slip) = noted_of(alert, chat, &told, here.with_timezone(&Utc));
-            noted.push(slip);
-            new
-        };
-        let text = desk.alerts(person, here, &mut wanted)?;
-        let changes = noted.iter().map(Slip::put).collect::<Result<_, _>>()?;
-        Ok(AlertLetter { text, changes })
+            if new {
+                let before = told.iter().find(|told| told.event == slip.event).cloned().map(Box::new);
+                tells.push(Tells::Alert { event: slip.event.clone(), before });
+                all.push(alert.clone());
+            }
+            changes.push(slip.put()?);
+        }
+        let text = (!all.is_empty()).then(|| {
+            let answer = Answer { called: called(facts), ..alerts_told(&all, facts) };
+            let manner = Manner { language, devanagari_digits: false, why: false, short: false };
+            reply(&answer, &self.house.known, self.house.phrases(language), manner).text
+        });
+        Ok(AlertLetter { text, changes, tells })
     }
 }
 

@@ -2,7 +2,7 @@
 //! its drawers through at every step, which would take longer with every message of the last days.
 
 use super::arrival::Update;
-use super::letter::Letter;
+use super::letter::{Letter, State};
 use crate::garden::{Change, Filed, Record, Slip, Store, StoreError};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -10,15 +10,28 @@ use std::collections::{BTreeMap, BTreeSet};
 #[derive(Debug, Default)]
 pub struct AtHand {
     arrivals: BTreeSet<u32>,
+    /// Those that wait: what was set aside is only in the store.
     letters: BTreeMap<String, Letter>,
+    /// The number of the last letter as the store was opened.
+    pub last_letter: Option<u64>,
 }
 
 impl AtHand {
     /// What a store holds.
     pub fn of(store: &dyn Store) -> Result<Self, StoreError> {
-        let waiting = Update::all(store)?.into_iter().filter(|update| update.waiting.is_some());
-        let letters = Letter::all(store)?.into_iter().map(|letter| (letter.key(), letter));
-        Ok(Self { arrivals: waiting.map(|update| update.number).collect(), letters: letters.collect() })
+        let mut all = Self::default();
+        Update::each(store, &mut |update| {
+            all.arrivals.extend(update.waiting.map(|_| update.number));
+            Ok(())
+        })?;
+        Letter::each(store, &mut |letter| {
+            all.last_letter = Some(letter.id);
+            if letter.state == State::Waiting {
+                all.letters.insert(letter.key(), letter);
+            }
+            Ok(())
+        })?;
+        Ok(all)
     }
 
     /// The numbers of the arrivals that wait longest, the oldest first.
@@ -31,12 +44,12 @@ impl AtHand {
         self.arrivals.remove(&number);
     }
 
-    /// In the order in which they were written, those set aside among them.
+    /// In the order in which they were written.
     pub fn letters(&self) -> impl Iterator<Item = &Letter> {
         self.letters.values()
     }
 
-    /// Whether a letter is there still.
+    /// Whether a letter waits still.
     pub fn has(&self, letter: &Letter) -> bool {
         self.letters.contains_key(&letter.key())
     }
@@ -62,11 +75,10 @@ impl AtHand {
                     self.arrivals.remove(&update.number);
                 }
             }
-            Letter::DRAWER => {
-                if let Ok(letter) = serde_json::from_value::<Letter>(filed.value.clone()) {
-                    self.letters.insert(filed.key.clone(), letter);
-                }
-            }
+            Letter::DRAWER => match serde_json::from_value::<Letter>(filed.value.clone()) {
+                Ok(letter) if letter.state == State::Waiting => drop(self.letters.insert(filed.key.clone(), letter)),
+                _ => drop(self.letters.remove(&filed.key)),
+            },
             _ => {}
         }
     }

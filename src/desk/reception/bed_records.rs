@@ -103,8 +103,16 @@ impl Turn<'_> {
 
     pub fn record_pick(&mut self, bed: &BedId, crop: Option<String>, grams: Option<f64>) -> Result<(), StoreError> {
         let amount = grams.filter(|grams| *grams > 0.0 && *grams <= MOST_G).map(weight);
-        let on = When::Day(self.local(bed)?.date());
-        self.note(bed, vec![JobDone { bed: bed.clone(), job: JobKind::Pick, on, what: crop, amount }.into()])
+        let now = self.local(bed)?;
+        let picked = |on: When| -> Record {
+            JobDone { bed: bed.clone(), job: JobKind::Pick, on, what: crop.clone(), amount }.into()
+        };
+        let mut pick = picked(When::Day(now.date()));
+        // A second basket of the same weight is no repetition: its clock time tells it from the first.
+        if amount.is_some() && self.sheet.record(pick.kind(), &pick.key())?.is_some() {
+            pick = picked(When::Moment(now));
+        }
+        self.note(bed, vec![pick])
     }
 
     /// Which crop was picked, where several stand there.

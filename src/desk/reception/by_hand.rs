@@ -52,6 +52,7 @@ pub fn answer_by_hand(
                     not_before,
                     until: None,
                     attempts: 0,
+                    tells: Vec::new(),
                     state: State::Waiting,
                 };
                 changes.push(letter.put()?);

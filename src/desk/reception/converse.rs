@@ -78,7 +78,11 @@ impl Turn<'_> {
 
     fn reply_out(&mut self, reply: &Reply) -> Result<(), StoreError> {
         if self.arrival.group {
-            self.text_out(&reply.text, Vec::new(), None);
+            // What would have to be known of a person is asked where nobody reads along.
+            let alone = self.phrase("bot-group-alone", &[]);
+            let asked = reply.outcome == Outcome::AskedBack;
+            let text = if asked { format!("{}\n{alone}", reply.text) } else { reply.text.clone() };
+            self.text_out(&text, Vec::new(), None);
             return Ok(());
         }
         let state = self.state()?;

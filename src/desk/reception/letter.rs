@@ -1,6 +1,8 @@
 //! What goes out: letters, in the order in which they were written.
 
-use crate::garden::{QuestionId, Slip};
+use super::alerts::Alerted;
+use super::reminder::Reminded;
+use crate::garden::{Change, QuestionId, Slip, StoreError};
 use crate::planning::reminders::JobName;
 use chrono::{DateTime, TimeDelta, Utc};
 use serde::{Deserialize, Serialize};
@@ -22,6 +24,18 @@ pub struct Letter {
     pub until: Option<DateTime<Utc>>,
     pub attempts: u32,
     pub state: State,
+    /// What was noted as told with it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub tells: Vec<Tells>,
+}
+
+/// Something that a letter tells and that was noted as told when it was written, with what had been noted before: that
+/// is put back where the letter is not brought.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Tells {
+    Job { name: JobName, before: Option<Box<Reminded>> },
+    Alert { event: String, before: Option<Box<Alerted>> },
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -140,6 +154,11 @@ impl Letter {
         !matches!(self.content, Content::Seen { .. } | Content::Menu { .. })
     }
 
+    /// As it stands now; a menu or the glow of a button that failed is of no use to anyone who looks.
+    pub fn put_or_dropped(&self) -> Result<Change, StoreError> {
+        if self.state == State::Failed && !self.counts() { self.taken_away() } else { self.put() }
+    }
+
     /// The same after a failed attempt: later each time, given up after a day.
     #[must_use]
     pub fn put_off(mut self, now: DateTime<Utc>, wait: Option<TimeDelta>) -> Self {
@@ -173,8 +192,15 @@ impl Slip for Sent {
 }
 
 impl Sent {
-    /// A reply to something older is a message of its own.
-    pub const KEPT: TimeDelta = TimeDelta::days(30);
+    /// A reply to something older is a message of its own: what was asked of the crew may wait long, an answer is soon
+    /// forgotten.
+    #[must_use]
+    pub const fn kept(&self) -> TimeDelta {
+        match self.follow {
+            Follow::Question(_) => TimeDelta::days(30),
+            Follow::Said(_) | Follow::Reminder(_) => TimeDelta::days(7),
+        }
+    }
 
     #[must_use]
     pub fn key_of(chat: i64, message: i32) -> String {
@@ -241,6 +267,7 @@ mod tests {
             until: None,
             attempts: 0,
             state: State::Waiting,
+            tells: Vec::new(),
         }
     }
 

@@ -15,6 +15,7 @@ mod by_hand;
 mod card;
 mod command;
 mod converse;
+mod courtesy;
 mod crew;
 mod crew_words;
 mod draft;
@@ -103,8 +104,8 @@ impl Reception {
         if !older.is_empty() {
             store.write(older)?;
         }
-        let next_letter = Letter::all(store.as_ref())?.last().map_or(1, |letter| letter.id + 1);
         let at_hand = AtHand::of(store.as_ref())?;
+        let next_letter = at_hand.last_letter.map_or(1, |last| last + 1);
         let memory = Mutex::new(Memory { next_letter, at_hand, ..Memory::default() });
         Ok(Self { house, store, forecast: RwLock::new(None), memory, drawing: RwLock::new(None) })
     }

@@ -74,7 +74,7 @@ impl Reception {
             return Ok(());
         }
         let later = letter.put_off(now, wait);
-        let mut changes = vec![later.put()?];
+        let mut changes = vec![later.put_or_dropped()?];
         if later.state == State::Failed {
             changes.extend(untold(self.store.as_ref(), &later)?);
         }
@@ -91,7 +91,7 @@ impl Reception {
             return Ok(());
         }
         let mut changes = untold(self.store.as_ref(), &letter)?;
-        changes.push(Letter { state: State::Failed, ..letter }.put()?);
+        changes.push(Letter { state: State::Failed, ..letter }.put_or_dropped()?);
         self.write(&mut memory, changes)
     }
 

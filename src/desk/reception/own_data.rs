@@ -38,7 +38,7 @@ impl Turn<'_> {
         let sites: Vec<String> = person.sites.iter().map(SiteId::to_string).collect();
         let day = card.since.with_timezone(self.now.offset()).format("%Y-%m-%d").to_string();
         let questions = self.questions_of(&person)?.len();
-        let sent = Sent::all(self.sheet)?.into_iter().filter(|sent| sent.chat == card.chat).count();
+        let sent = Sent::beginning(self.sheet, &format!("{}|", card.chat))?.len();
         let records = self.garden_of(&person)?;
         let records = records.jobs.len() + records.seen.len();
         let id = person.id.as_str();
@@ -80,9 +80,9 @@ impl Turn<'_> {
         let garden = self.garden_of(&person)?;
         let questions = self.questions_of(&person)?;
         let conversation = self.sheet.conversation(&person.id)?;
-        let sent: Vec<Sent> = Sent::all(self.sheet)?.into_iter().filter(|sent| sent.chat == card.chat).collect();
+        let sent = Sent::beginning(self.sheet, &format!("{}|", card.chat))?;
         let visits = super::traces::visits_by(self.sheet, &person.id)?;
-        let reminders = Reminded::all(self.sheet)?.into_iter().filter(|one| one.chat == card.chat).collect::<Vec<_>>();
+        let reminders = Reminded::beginning(self.sheet, &format!("{}|", card.chat))?;
         let moves = self.sheet.records(Kind::Move, "")?.into_iter().filter_map(Record::moved);
         let moves: Vec<Move> = moves.filter(|moved| moved.by.as_ref() == Some(&person.id)).collect();
         let rest = json!({
@@ -215,6 +215,9 @@ impl Turn<'_> {
                 garden.plantings.extend(self.sheet.plantings_of_bed(&bed.id)?);
                 garden.jobs.extend(self.sheet.jobs_of_bed(&bed.id)?);
                 garden.seen.extend(self.sheet.seen_of_bed(&bed.id)?);
+                // Who else of the crew moved a job is not about this person.
+                let moves = self.sheet.moves_of_bed(&bed.id)?.into_iter();
+                garden.moves.extend(moves.map(|moved| Move { by: moved.by.filter(|by| *by == person.id), ..moved }));
                 garden.beds.push(bed);
             }
             garden.sites.push(site);

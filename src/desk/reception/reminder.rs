@@ -3,17 +3,18 @@
 //! the letter that tells it, and taken back where that letter could not be brought in time.
 
 use super::Reception;
-use super::alerts::AlertLetter;
+use super::alerts::{AlertLetter, Alerted};
 use super::card::Card;
-use super::letter::{Content, Follow, Letter, State, pieces};
+use super::letter::{Content, Follow, Letter, State, Tells, pieces};
 use super::task::{Task, buttons};
 use super::turn::language_of;
 use crate::answering::reminder::{SitePlan, items, plan, told};
-use crate::answering::{Answer, Facts};
-use crate::desk::fetch::seen;
+use crate::answering::{Answer, Facts, SiteFacts, alerts_of_site};
+use crate::desk::fetch::seen_unasked;
 use crate::desk::sky::Handed;
 use crate::garden::rights::may_see_site;
-use crate::garden::{Change, Person, SiteId, Slip, Store, StoreError};
+use crate::garden::{Change, Person, Role, Site, SiteId, Slip, Store, StoreError};
+use crate::planning::alerts::Alert;
 use crate::planning::reminders::{JobName, ToldLast, Word, news, told_now};
 use crate::understanding::Reading;
 use crate::wording::{Manner, reply};
@@ -110,6 +111,21 @@ impl Awaiting {
     }
 }
 
+/// What the sites want and what comes to them, each worked out once for all who are told.
+#[derive(Debug, Default)]
+struct Plans {
+    jobs: BTreeMap<(SiteId, Word), SitePlan>,
+    alerts: BTreeMap<SiteId, Vec<Alert>>,
+}
+
+impl Plans {
+    fn take(&mut self, site: &SiteFacts<'_>, facts: &Facts<'_>, word: Word) {
+        let id = &site.site.id;
+        self.jobs.entry((id.clone(), word)).or_insert_with(|| plan(site, facts, word));
+        self.alerts.entry(id.clone()).or_insert_with(|| alerts_of_site(site, facts));
+    }
+}
+
 impl Reception {
     /// Writes the letters that are due now; `evening` is the hour from which tomorrow is told. Looking twice is
     /// harmless. Returns how many chats were written to.
@@ -117,7 +133,7 @@ impl Reception {
     /// # Errors
     /// When the store cannot be read or written: what was not written is planned again at the next look.
     pub fn reminders(&self, now: DateTime<Utc>, evening: u32) -> Result<usize, StoreError> {
-        let mut plans: BTreeMap<(SiteId, Word), SitePlan> = BTreeMap::new();
+        let mut plans = Plans::default();
         let (mut planned_on, mut written) = (None, 0);
         for awaiting in self.awaiting(now, evening)? {
             let here = awaiting.here;
@@ -125,14 +141,13 @@ impl Reception {
             let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
             let handed = forecast.as_deref().map_or(Handed::Nothing, Handed::Fixed);
             if planned_on.replace(state) != Some(state) {
-                plans.clear();
+                plans = Plans::default();
             }
             let (person, store) = (awaiting.person.clone(), self.store.as_ref());
-            let seen = seen(&self.house, store, handed, Some(person), here)?;
+            let seen = seen_unasked(&self.house, store, handed, person, here)?;
             let facts = seen.facts(&self.house, handed.any(), &Reading::default());
             for site in &facts.sites {
-                let key = (site.site.id.clone(), awaiting.word);
-                plans.entry(key).or_insert_with(|| plan(site, &facts, awaiting.word));
+                plans.take(site, &facts, awaiting.word);
             }
             let mut memory = self.memory();
             if memory.state != state {
@@ -157,11 +172,18 @@ impl Reception {
     /// The chats whose word of the evening or of the morning is still to come.
     fn awaiting(&self, now: DateTime<Utc>, evening: u32) -> Result<Vec<Awaiting>, StoreError> {
         let store = self.store.as_ref();
-        let sites = store.sites()?;
+        let sites: BTreeMap<SiteId, Site> = store.sites()?.into_iter().map(|site| (site.id.clone(), site)).collect();
         let mut all = Vec::new();
         for card in Card::all(store)?.into_iter().filter(|card| !card.blocked) {
             let Some(person) = store.person(&card.person)? else { continue };
-            let Some(site) = sites.iter().find(|site| may_see_site(Some(&person), &site.id)) else { continue };
+            let first = match person.role {
+                Role::Owner => sites.values().next(),
+                Role::Gardener | Role::Client => {
+                    let seen = person.sites.iter().filter(|id| may_see_site(Some(&person), id));
+                    seen.filter_map(|id| sites.get(id)).min_by_key(|site| &site.id)
+                }
+            };
+            let Some(site) = first else { continue };
             let there = now.with_timezone(&site.timezone);
             let (word, ends) = match there.hour() {
                 hour if !(QUIET_UNTIL..QUIET_FROM).contains(&hour) => continue,
@@ -175,6 +197,14 @@ impl Reception {
             let awaiting = Awaiting { card, person, here, word, until };
             let told = store.filed(Digested::DRAWER, &awaiting.digested(now).key())?.is_some();
             let memory = self.memory();
+            // What a letter tells that is late and not given up yet may be told or not: the next word waits for that.
+            let lapses = |letter: &Letter| {
+                let here = letter.chat == awaiting.card.chat && letter.state == State::Waiting;
+                here && letter.is_late(now) && !letter.has_lapsed(now)
+            };
+            if memory.at_hand.letters().any(lapses) {
+                continue;
+            }
             let looked = memory.looked.get(&awaiting.card.chat) == Some(&(here.date_naive(), memory.state));
             if !(told || word == Word::Morning && looked) {
                 all.push(awaiting);
@@ -187,27 +217,29 @@ impl Reception {
     fn words(
         &self,
         awaiting: &Awaiting,
-        plans: &BTreeMap<(SiteId, Word), SitePlan>,
+        plans: &Plans,
         facts: &Facts<'_>,
         letter: &mut u64,
         now: DateTime<Utc>,
     ) -> Result<(Vec<Change>, bool), StoreError> {
         let chat = awaiting.card.chat;
-        let known = Reminded::of_chat(self.store.as_ref(), chat)?;
+        let slips = Reminded::beginning(self.store.as_ref(), &format!("{chat}|"))?;
+        let known: BTreeMap<JobName, Reminded> = slips.into_iter().map(|slip| (slip.name.clone(), slip)).collect();
+        let last = |name: &JobName| known.get(name).map(|slip| &slip.told);
         let mut remembered: Vec<(JobName, ToldLast)> = Vec::new();
         let (mut jobs, mut waters) = (Vec::new(), Vec::new());
         for site in &facts.sites {
-            let Some(plan) = plans.get(&(site.site.id.clone(), awaiting.word)) else { continue };
+            let Some(plan) = plans.jobs.get(&(site.site.id.clone(), awaiting.word)) else { continue };
             for due in &plan.jobs {
                 let name = JobName::of(due);
-                if let Some(news) = news(due, plan.day, known.get(&name), awaiting.word) {
+                if let Some(news) = news(due, plan.day, last(&name), awaiting.word) {
                     remembered.push((name, told_now(due, news)));
                     jobs.push((due.clone(), news));
                 }
             }
             for bed in &plan.waters {
                 let name = JobName::watering(bed.bed.clone());
-                let Some((change, told)) = bed.change(known.get(&name)) else { continue };
+                let Some((change, told)) = bed.change(last(&name)) else { continue };
                 remembered.push((name, told));
                 waters.extend(change);
             }
@@ -220,7 +252,7 @@ impl Reception {
         let answer = told(&items, day.unwrap_or(awaiting.here.date_naive()), awaiting.word, facts);
         // Warnings of the weather go out in the same letter, before what is due.
         let language = language_of(Some(&awaiting.person), &awaiting.card);
-        let mut warned = self.alerts_for(chat, &awaiting.person, awaiting.here, language)?;
+        let mut warned = self.alerts_for(chat, facts, &plans.alerts, (awaiting.here, language))?;
         let jobs_told = answer.lines.len() > TITLE;
         let any = jobs_told || warned.text.is_some();
         let mut changes = std::mem::take(&mut warned.changes);
@@ -230,12 +262,14 @@ impl Reception {
         }
         if any {
             let tasks = items.iter().filter_map(Task::of).collect();
-            let names = remembered.iter().map(|(name, _)| name.clone()).collect();
+            let before = |name: &JobName| known.get(name).cloned().map(Box::new);
+            let mut tells = std::mem::take(&mut warned.tells);
+            tells.extend(remembered.iter().map(|(name, _)| Tells::Job { name: name.clone(), before: before(name) }));
             changes.extend(self.letters(
                 awaiting,
                 (&warned, jobs_told.then_some(&answer)),
                 tasks,
-                names,
+                &tells,
                 letter,
                 now,
             )?);
@@ -252,7 +286,7 @@ impl Reception {
         awaiting: &Awaiting,
         (warned, answer): (&AlertLetter, Option<&Answer>),
         tasks: Vec<Task>,
-        names: Vec<JobName>,
+        tells: &[Tells],
         next: &mut u64,
         now: DateTime<Utc>,
     ) -> Result<Vec<Change>, StoreError> {
@@ -268,15 +302,20 @@ impl Reception {
             (slip, labels) = buttons(tasks, chat, phrases, now)?;
             changes.push(slip.put()?);
         }
+        let job = |tells: &Tells| if let Tells::Job { name, .. } = tells { Some(name.clone()) } else { None };
+        let names: Vec<JobName> = tells.iter().filter_map(job).collect();
         let all = pieces(&text);
         let last = all.len().saturating_sub(1);
         for (place, text) in all.into_iter().enumerate() {
             let buttons = if place == last { labels.clone() } else { Vec::new() };
             let follow = (place == last).then(|| Follow::Reminder(names.clone()));
+            // A letter of several pieces has told nothing for sure before all of them are there.
+            let tells = tells.to_vec();
             let content = Content::Text { text, buttons, reply_to: None };
             let (id, state, until) = (*next, State::Waiting, Some(awaiting.until));
             *next += 1;
-            let letter = Letter { id, chat, content, follow, written: now, not_before: now, until, attempts: 0, state };
+            let (written, not_before, attempts) = (now, now, 0);
+            let letter = Letter { id, chat, content, follow, written, not_before, until, attempts, state, tells };
             changes.push(letter.put()?);
         }
         Ok(changes)
@@ -306,15 +345,25 @@ impl Reception {
     }
 }
 
-/// The changes that make what a letter told untold again; none for a letter that reminds of nothing.
+/// The changes that make what a letter told untold again: what was noted before it is put back. None for a letter that
+/// reminds of nothing.
 pub fn untold(store: &dyn Store, letter: &Letter) -> Result<Vec<Change>, StoreError> {
-    let Some(Follow::Reminder(names)) = &letter.follow else { return Ok(Vec::new()) };
     let mut changes = Vec::new();
-    for name in names {
-        let slip = Reminded::find(store, &Reminded::key_of(letter.chat, name))?;
+    for tells in &letter.tells {
         // What was told by a later letter stays told.
-        if let Some(slip) = slip.filter(|slip| slip.at <= letter.written) {
-            changes.push(slip.taken_away()?);
+        match tells {
+            Tells::Job { name, before } => {
+                let slip = Reminded::find(store, &Reminded::key_of(letter.chat, name))?;
+                if let Some(slip) = slip.filter(|slip| slip.at <= letter.written) {
+                    changes.push(before.as_ref().map_or_else(|| slip.taken_away(), |before| before.put())?);
+                }
+            }
+            Tells::Alert { event, before } => {
+                let slip = Alerted::find(store, &Alerted::key_of(letter.chat, event))?;
+                if let Some(slip) = slip.filter(|slip| slip.at <= letter.written) {
+                    changes.push(before.as_ref().map_or_else(|| slip.taken_away(), |before| before.put())?);
+                }
+            }
         }
     }
     Ok(changes)

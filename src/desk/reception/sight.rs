@@ -4,7 +4,7 @@ use super::arrival::What;
 use super::card::Card;
 use super::turn::{Turn, language_of};
 use crate::answering::{Answer, Facts, Line, Outcome, Said};
-use crate::desk::fetch::seen;
+use crate::desk::fetch::seen_unasked;
 use crate::garden::rights::may_see_site;
 use crate::garden::{Person, Role, SiteId, Store, StoreError};
 use crate::knowledge::Kind;
@@ -56,7 +56,7 @@ impl Turn<'_> {
         // Only this site is fetched: whoever sees all is given the one.
         let role = if person.role == Role::Owner { Role::Gardener } else { person.role };
         let narrowed = Person { role, sites: vec![site.clone()], ..person.clone() };
-        let seen = seen(self.house, self.sheet, self.handed(), Some(narrowed), now)?;
+        let seen = seen_unasked(self.house, self.sheet, self.handed(), narrowed, now)?;
         let facts = seen.facts(self.house, self.handed().any(), &Reading::blank(Kind::Water, self.language));
         Ok(work(&facts))
     }

@@ -53,7 +53,7 @@ impl Task {
             }
             Item::Water(changes) => {
                 let beds = changes.iter().map(|change| TaskBed { bed: change.bed.clone(), last: None }).collect();
-                let day = changes.first()?.week.days.first()?.0.date;
+                let day = changes.first()?.week.from;
                 Some(Self { job: JobKind::Water, what: None, beds, day, work: false })
             }
         }

@@ -3,10 +3,10 @@
 use super::Reception;
 use super::arrival::{Arrival, What};
 use super::card::Card;
-use super::letter::{Content, Letter};
+use super::letter::{self, Content, Follow, Letter, Sent};
 use super::menu::menu;
 use crate::desk::house::House;
-use crate::garden::{Change, Overlay, Person, PersonId, Role, Site, SiteId, Slip, Store};
+use crate::garden::{Change, Kind, Overlay, Person, PersonId, Role, Site, SiteId, Slip, Store};
 use crate::knowledge::Files;
 use crate::script::Language;
 use chrono::{DateTime, FixedOffset, TimeDelta, Utc};
@@ -116,6 +116,52 @@ fn filed_once_answered_once() {
     assert!(!format!("{:?}", store.drawer("updates").unwrap()).contains("/help"), "the words do not stay");
     reception.sweep(now + TimeDelta::days(3)).unwrap();
     assert!(store.drawer("updates").unwrap().is_empty());
+}
+
+/// The nightly work takes away what is past its day, and nothing that is not: a marked answer after a week, a question
+/// to the crew after a month, a conversation after a day, a letter that failed after a week.
+#[test]
+fn what_is_past_its_day_is_swept() {
+    let (store, reception) = crew();
+    let now = morning().with_timezone(&Utc);
+    let said = |number: u32, text: &str| {
+        let mut arrival = arrival(number, 3, What::Text(text.into()));
+        arrival.at = now;
+        reception.take_in(vec![arrival.clone()], now).unwrap();
+        reception.answer(&arrival, morning()).unwrap();
+    };
+    said(1, "how much water for the east box");
+    said(2, "please let me talk to a person");
+    let mut number = 100;
+    for letter in Letter::all(store.as_ref()).unwrap() {
+        number += 1;
+        reception.sent(&[(letter, Some(number))], now).unwrap();
+    }
+    said(3, "how much water for the mint basket");
+    let letter = Letter::all(store.as_ref()).unwrap().remove(0);
+    reception.refused(letter).unwrap();
+    let seen =
+        Letter { content: Content::Seen { query: "q".into() }, ..Letter::all(store.as_ref()).unwrap().remove(0) };
+    let seen = Letter { id: seen.id + 1, state: letter::State::Waiting, ..seen };
+    reception.write(&mut reception.memory(), vec![seen.put().unwrap()]).unwrap();
+    reception.refused(seen).unwrap();
+    let count = |drawer: &str| store.drawer(drawer).unwrap().len();
+    let talks = || store.records(Kind::Conversation, "").unwrap().len();
+    assert_eq!(count("outbox"), 1, "the glow of a button that failed is not kept");
+    let (marks, questions) = (count("sent"), store.questions().unwrap().len());
+    assert!(marks >= 2 && questions == 1 && talks() == 1, "{marks} {questions} {}", talks());
+    reception.sweep(now + TimeDelta::hours(23)).unwrap();
+    assert_eq!((count("sent"), talks(), count("updates")), (marks, 1, 3));
+    reception.sweep(now + TimeDelta::hours(25)).unwrap();
+    assert_eq!((count("sent"), talks(), count("updates")), (marks, 0, 3));
+    reception.sweep(now + TimeDelta::days(8)).unwrap();
+    let questions_alone = Sent::all(store.as_ref()).unwrap();
+    assert!(!questions_alone.is_empty() && questions_alone.len() < marks, "{questions_alone:?}");
+    assert!(questions_alone.iter().all(|sent| matches!(sent.follow, Follow::Question(_))));
+    assert_eq!((count("updates"), count("outbox"), count("buttons")), (0, 0, 0));
+    assert_eq!(store.questions().unwrap().len(), questions, "what waits for the crew waits");
+    reception.sweep(now + TimeDelta::days(31)).unwrap();
+    assert_eq!(count("sent"), 0);
 }
 
 #[test]

@@ -22,7 +22,8 @@ fn a_note_goes_to_each_client_when_the_gardener_says_so() {
     assert!(end[0].text.contains("The round is over"), "{end:?}");
     let offer = &end[1];
     assert_eq!(end.len(), 2, "only she has this roof: {end:?}");
-    for part in ["This would go to meera", "Ravi was at a", "Done: watered, green box", "Found: dry too early", "Until"]
+    for part in
+        ["This would go to meera", "Ravi was at a", "Done: watered (green box)", "Found: dry too early", "Until"]
     {
         assert!(offer.text.contains(part), "{part}: {}", offer.text);
     }
@@ -215,7 +216,7 @@ fn work_told_without_a_round_has_its_note_too() {
     assert!(garden.says_one(RAVI, "/note").text.contains("no work of yours today"));
     garden.says(RAVI, "fed the green box");
     let offer = garden.says_one(RAVI, "/note");
-    assert!(offer.text.contains("This would go to meera") && offer.text.contains("fed, green box"), "{offer:?}");
+    assert!(offer.text.contains("This would go to meera") && offer.text.contains("fed (green box)"), "{offer:?}");
     garden.presses(RAVI, &offer, "send");
     assert!(garden.says_one(RAVI, "/note").text.contains("no work of yours today"), "once a visit");
     // What a client records is no visit, and a gardener writes to nobody on another's roof.

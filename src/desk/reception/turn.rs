@@ -121,7 +121,12 @@ impl<'t> Turn<'t> {
                 self.say("bot-help", &[]);
                 Ok(())
             }
-            What::Text(text) if !text.starts_with('/') => self.converse(&text),
+            What::Text(text) if text.starts_with('/') => {
+                self.say("bot-group-alone", &[]);
+                Ok(())
+            }
+            What::Text(text) if self.courtesy(&text) => Ok(()),
+            What::Text(text) => self.converse(&text),
             What::Media { caption, album } => self.media(&caption, album.as_deref()),
             _ => Ok(()),
         }
@@ -145,7 +150,7 @@ impl<'t> Turn<'t> {
         if self.wishes("bot-words-me", text) {
             return self.show_kept();
         }
-        if self.crew_words(text)? || self.takes_words(text)? {
+        if self.crew_words(text)? || self.takes_words(text)? || !self.arrival.edited && self.courtesy(text) {
             return Ok(());
         }
         self.converse(text)
@@ -283,7 +288,7 @@ impl<'t> Turn<'t> {
         self.memory.next_letter += 1;
         let now = self.now.with_timezone(&Utc);
         let state = State::Waiting;
-        let until = None;
+        let (until, tells) = (None, Vec::new());
         self.letters.push(Letter {
             id,
             chat,
@@ -294,6 +299,7 @@ impl<'t> Turn<'t> {
             until,
             attempts: 0,
             state,
+            tells,
         });
     }
 

@@ -25,6 +25,9 @@ impl Visits {
     /// So many strangers' messages an hour in all, so that many accounts together cannot fill the day.
     pub const ALL_AN_HOUR: usize = 600;
 
+    /// More are not counted, and so not kept.
+    const MOST: usize = 2 * Self::ALL_AN_HOUR;
+
     /// Counts a message of a chat. Whoever brings a code is held to the share of one chat alone: strangers who fill the
     /// hour must not keep an invited client at the door, and a code of 80 bits is not found by trying.
     pub fn next(&mut self, chat: i64, code: bool, now: DateTime<Utc>) -> Welcome {
@@ -35,6 +38,10 @@ impl Visits {
         }
         self.of.retain(|_, times| !times.is_empty());
         let all: usize = self.of.values().map(VecDeque::len).sum();
+        // Far too many: nothing is kept of them either.
+        if all >= Self::MOST && !code {
+            return Welcome::Silent;
+        }
         let times = self.of.entry(chat).or_default();
         if times.len() > Self::AN_HOUR {
             return Welcome::Silent;

@@ -1,6 +1,7 @@
 //! How a site's weather is put together: what was said there, over what a file or the store foretells, over the days
 //! gone by, over usual days.
 
+use super::recalled::Recalled;
 use super::slips::{PastMonth, SkySlip};
 use crate::garden::{Site, Store, StoreError, ToldWeather};
 use crate::knowledge::Knowledge;
@@ -41,12 +42,19 @@ pub struct Skies<'s, 'a> {
     handed: Handed<'a>,
     known: &'a Knowledge,
     read: HashMap<(Spot, NaiveDate), Arc<SiteDays>>,
+    recalled: Option<&'s Recalled>,
 }
 
 impl<'s, 'a> Skies<'s, 'a> {
     #[must_use]
     pub fn new(store: &'s dyn Store, handed: Handed<'a>, known: &'a Knowledge) -> Self {
-        Self { store, handed, known, read: HashMap::new() }
+        Self { store, handed, known, read: HashMap::new(), recalled: None }
+    }
+
+    /// The same with what answers before this one read.
+    #[must_use]
+    pub fn recalling(self, recalled: &'s Recalled) -> Self {
+        Self { recalled: Some(recalled), ..self }
     }
 
     /// The weather of a site at a moment on its own clock; what was said after it does not count yet.
@@ -62,7 +70,7 @@ impl<'s, 'a> Skies<'s, 'a> {
             let spot = Spot::of(site.latitude_deg, site.longitude_deg, site.timezone);
             let read = match self.read.get(&(spot, today)) {
                 Some(read) => read.clone(),
-                None => Arc::new(standing(self.store, &spot, self.handed, today)?),
+                None => self.standing(&spot, today)?,
             };
             self.read.insert((spot, today), read.clone());
             weather = weather.keeping(read);
@@ -73,6 +81,15 @@ impl<'s, 'a> Skies<'s, 'a> {
             .filter(|told| told.at <= now)
             .filter_map(|told| Told::checked(told.date, told.tmax_c, told.tmin_c, told.rain_mm).ok());
         Ok(weather.as_told(told))
+    }
+
+    fn standing(&self, spot: &Spot, today: NaiveDate) -> Result<Arc<SiteDays>, StoreError> {
+        match (self.recalled, self.handed) {
+            (Some(recalled), Handed::Nothing) => {
+                recalled.or_read(self.store, spot, today, || standing(self.store, spot, Handed::Nothing, today))
+            }
+            _ => standing(self.store, spot, self.handed, today).map(Arc::new),
+        }
     }
 }
 

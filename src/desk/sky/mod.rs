@@ -3,8 +3,10 @@
 
 mod due;
 mod join;
+mod recalled;
 mod slips;
 
 pub use due::{Due, Filed, Rooms, due, file};
 pub use join::{Handed, Skies};
+pub use recalled::Recalled;
 pub use slips::{PastMonth, SkySlip, StepsSlip};

@@ -3,6 +3,7 @@
 use crate::garden::{Change, Slip, Store, StoreError};
 use crate::weather::cell::Spot;
 use crate::weather::kept::{PastDay, Sky};
+use crate::weather::past_line;
 use crate::weather::step::StepRow;
 use chrono::{Datelike, NaiveDate};
 use serde::{Deserialize, Serialize};
@@ -63,6 +64,7 @@ impl StepsSlip {
 pub struct PastMonth {
     spot: String,
     month: String,
+    #[serde(with = "past_line")]
     pub days: Vec<PastDay>,
 }
 

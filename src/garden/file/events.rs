@@ -136,14 +136,18 @@ impl Reader<'_> {
     }
 
     /// The bed that is named, as `site/bed`, or by its own id where only one site has it.
-    fn bed_of(&mut self, table: &Table<'_>) -> Option<BedId> {
+    pub(super) fn bed_of(&mut self, table: &Table<'_>) -> Option<BedId> {
         if !table.has("bed") {
             table.missing("bed", "\"roof-12/east-box\"", &mut self.notes);
         }
         let At { value, span } = table.text("bed", "roof-12/east-box", &mut self.notes)?;
         let whole = value.contains('/');
-        let meant = |bed: &&BedId| if whole { bed.to_string() == value } else { bed.bed() == value };
-        let found: Vec<&BedId> = self.beds.keys().filter(meant).collect();
+        let found: Vec<&BedId> = if whole {
+            let named = BedId::new(value).ok().and_then(|bed| self.beds.get_key_value(&bed));
+            named.into_iter().map(|(bed, _)| bed).collect()
+        } else {
+            self.beds.keys().filter(|bed| bed.bed() == value).collect()
+        };
         if let [only] = found.as_slice() {
             return Some((*only).clone());
         }

@@ -4,6 +4,7 @@
 mod beds;
 mod events;
 mod known;
+mod moves;
 mod people;
 mod problem;
 mod sites;
@@ -15,7 +16,7 @@ pub use problem::{Problem, Source};
 pub use write::write_garden;
 
 use super::bed::BedKind;
-use super::id::{BedId, SiteId};
+use super::id::{BedId, PersonId, SiteId};
 use super::store::{Garden, Kind, Record};
 use known::expected_one_of;
 use std::collections::{BTreeMap, BTreeSet};
@@ -25,7 +26,7 @@ use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
 /// The tables of a garden file.
-const SECTIONS: [&str; 6] = ["sites", "people", "beds", "plantings", "jobs_done", "seen"];
+const SECTIONS: [&str; 7] = ["sites", "people", "beds", "plantings", "jobs_done", "seen", "moves"];
 
 /// Reads the text of a garden file; `file` is its name for refusals. What the store holds `already`
 /// may be referred to.
@@ -59,7 +60,9 @@ struct Reader<'k> {
     /// The sites and beds that may be referred to, whatever else may be wrong with them.
     sites: BTreeSet<SiteId>,
     beds: BTreeMap<BedId, Option<BedKind>>,
-    /// Has the id of some site or bed been refused? Then a name that is not known may be that one's,
+    /// The people that may be referred to.
+    people: BTreeSet<PersonId>,
+    /// Has the id of some site, bed or person been refused, or a whole part? Then a name that is not known may be that one's,
     /// and one fault is told once.
     in_doubt: bool,
     /// What this file has held so far.
@@ -74,6 +77,7 @@ impl<'k> Reader<'k> {
             known,
             sites: already.sites.iter().map(|site| site.id.clone()).collect(),
             beds: already.beds.iter().map(|bed| (bed.id.clone(), Some(bed.kind))).collect(),
+            people: already.people.iter().map(|person| person.id.clone()).collect(),
             in_doubt: false,
             held: BTreeSet::new(),
             garden: Garden::default(),
@@ -86,6 +90,7 @@ impl<'k> Reader<'k> {
                 let message = format!("\"{}\" is no part of a garden file", key.get_ref());
                 let expected = expected_one_of(key.get_ref(), "a known part", &SECTIONS);
                 self.notes.note(key.span(), message, expected);
+                self.in_doubt = true;
             }
         }
         // Each may refer to those before it, whatever their order in the file.
@@ -95,6 +100,7 @@ impl<'k> Reader<'k> {
         self.section(document, "plantings", Self::planting);
         self.section(document, "jobs_done", Self::job);
         self.section(document, "seen", Self::look);
+        self.section(document, "moves", Self::moved);
     }
 
     fn section(

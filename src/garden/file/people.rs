@@ -25,7 +25,11 @@ impl Reader<'_> {
         let speaks = table.word("speaks", &tags, Speaks::with_word, notes);
         let named = table.texts("sites", "[\"roof-12\"]", notes);
         let sites = named.into_iter().filter_map(|site| self.known_site(site)).collect();
-        let id = id?;
+        let Some(id) = id else {
+            self.in_doubt = true;
+            return None;
+        };
+        self.people.insert(id.value.clone());
         let person = Person { id: id.value, name: name?.value.to_owned(), role: role?, sites, speaks };
         let what = format!("person \"{}\"", person.id);
         self.add(person, &what, id.span, "another id");

@@ -190,7 +190,7 @@ impl<'t> Table<'t> {
     }
 
     /// A text; or a day that was written without quotes, which means the same.
-    fn text_or_date(&self, key: &str, example: &str, notes: &mut Notes) -> Option<At<String>> {
+    pub fn text_or_date(&self, key: &str, example: &str, notes: &mut Notes) -> Option<At<String>> {
         let value = self.get(key)?;
         if let DeValue::Datetime(day) = value.get_ref() {
             return Some(At { value: day.to_string(), span: value.span() });

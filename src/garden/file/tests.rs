@@ -62,7 +62,9 @@ fn case(line: &str, instead: &str, expected: &str) {
         "{SITE}{BED}[[people]]\nid = \"meera\"\nname = \"Meera\"\nrole = \"client\"\nsites = [\"roof-12\"]\n\
          [[plantings]]\nbed = \"east-box\"\ncrop = \"spinach\"\nsown = \"2026-04-20\"\n\
          [[jobs_done]]\nbed = \"roof-12/east-box\"\njob = \"spray\"\non = \"2026-05-12\"\nwhat = \"neem-oil\"\n\
-         [[seen]]\nbed = \"east-box\"\non = \"2026-05-13T18:00\"\nwhat = \"still-wet\"\n"
+         [[seen]]\nbed = \"east-box\"\non = \"2026-05-13T18:00\"\nwhat = \"still-wet\"\n\
+         [[moves]]\nbed = \"east-box\"\njob = \"feed\"\nto = \"2026-05-22\"\nby = \"meera\"\n\
+         at = \"2026-05-18T02:30:00Z\"\nafter = \"2026-05-02\"\n"
     );
     assert_eq!(problems(&good), Vec::<String>::new());
     assert!(good.contains(line), "{line}");
@@ -205,6 +207,31 @@ fn faults_of_sites_and_people() {
         "[[people]]",
         "[[peple]]",
         "garden.toml:15:3: \"peple\" is no part of a garden file; expected: a known part; did you mean \"people\"?",
+    );
+}
+
+#[test]
+fn faults_of_moves() {
+    case(
+        "job = \"feed\"",
+        "job = \"water\"",
+        "garden.toml:35:7: job \"water\" is not known; expected: one of spray, feed, net, pick, sow",
+    );
+    more(
+        "job = \"feed\"",
+        "what = \"mustard-cake\"",
+        "garden.toml:36:8: what \"mustard-cake\" of a moved feed; expected: no \"what\": only a pick or a sow is of one crop",
+    );
+    case("to = \"2026-05-22\"\n", "", "garden.toml:33:1: this move has no to; expected: to = \"2026-05-22\"");
+    case(
+        "by = \"meera\"",
+        "by = \"mira\"",
+        "garden.toml:37:6: person \"mira\" is not known; expected: a person of this file or the store; did you mean \"meera\"?",
+    );
+    case(
+        "at = \"2026-05-18T02:30:00Z\"",
+        "at = \"2026-05-18\"",
+        "garden.toml:38:6: at \"2026-05-18\" is no moment; expected: a moment with its zone, like \"2026-05-18T02:30:00Z\"",
     );
 }
 

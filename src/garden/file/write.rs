@@ -2,14 +2,16 @@
 
 use crate::garden::bed::{Bed, Shape};
 use crate::garden::job::JobDone;
+use crate::garden::moved::Move;
 use crate::garden::person::Person;
 use crate::garden::planting::{Planting, Start};
 use crate::garden::seen::Seen;
 use crate::garden::site::Site;
 use crate::garden::store::Garden;
+use chrono::SecondsFormat;
 use std::fmt::Display;
 
-/// The garden file that holds this garden. Questions, conversations and moves are no part of one.
+/// The garden file that holds this garden. Questions and conversations are no part of one.
 #[must_use]
 pub fn write_garden(garden: &Garden) -> String {
     let mut file = File(String::new());
@@ -19,6 +21,7 @@ pub fn write_garden(garden: &Garden) -> String {
     garden.plantings.iter().for_each(|one| file.planting(one));
     garden.jobs.iter().for_each(|one| file.job(one));
     garden.seen.iter().for_each(|one| file.seen(one));
+    garden.moves.iter().for_each(|one| file.moved(one));
     file.0
 }
 
@@ -146,6 +149,17 @@ impl File {
         self.text("bed", &seen.bed);
         self.text("on", seen.on);
         self.text("what", seen.what);
+    }
+
+    fn moved(&mut self, moved: &Move) {
+        self.table("moves");
+        self.text("bed", &moved.bed);
+        self.text("job", moved.job);
+        self.maybe_text("what", moved.what.as_ref());
+        self.text("to", moved.to);
+        self.maybe_text("by", moved.by.as_ref());
+        self.text("at", moved.at.to_rfc3339_opts(SecondsFormat::AutoSi, true));
+        self.maybe_text("after", moved.after);
     }
 }
 

@@ -12,7 +12,7 @@ use crate::garden::question::Question;
 use crate::garden::seen::Seen;
 use crate::garden::site::Site;
 
-/// A garden in the open. A garden file carries the first six; a backup carries all.
+/// A garden in the open. A garden file carries all but questions, conversations and slips; a backup carries all.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Garden {
     pub people: Vec<Person>,

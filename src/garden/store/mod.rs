@@ -12,15 +12,17 @@ pub mod remote;
 mod safe_copy;
 mod seal;
 mod sled;
+mod stamps;
 mod writer;
 
 pub use error::StoreError;
 pub use garden::Garden;
 pub use holder::note_backup;
 pub use overlay::Overlay;
-pub(super) use record::fingerprint;
 pub use record::{Change, Kind, Record};
+pub(super) use record::{Fingerprint, fingerprint};
 pub use sled::SledStore;
+pub use stamps::Stamp;
 
 use super::bed::Bed;
 use super::conversation::Conversation;
@@ -45,6 +47,16 @@ pub trait Store: Send + Sync {
 
     /// The records whose keys begin with `prefix`, in the order of their keys; all for an empty one.
     fn records(&self, kind: Kind, prefix: &str) -> Result<Vec<Record>, StoreError>;
+
+    /// The same one after the other, for what may be too much to hold at once.
+    fn each(
+        &self,
+        kind: Kind,
+        prefix: &str,
+        work: &mut dyn FnMut(Record) -> Result<(), StoreError>,
+    ) -> Result<(), StoreError> {
+        self.records(kind, prefix)?.into_iter().try_for_each(work)
+    }
 
     /// Makes all of the changes or none; returns only when they would survive a crash.
     fn write(&self, changes: Vec<Change>) -> Result<(), StoreError>;
@@ -109,6 +121,17 @@ pub trait Store: Send + Sync {
     /// The slips of one drawer, in the order of their keys.
     fn drawer(&self, drawer: &str) -> Result<Vec<Filed>, StoreError> {
         Ok(self.records(Kind::Filed, &format!("{drawer}|"))?.into_iter().filter_map(Record::filed).collect())
+    }
+
+    /// How the slips of a drawer stand whose keys begin with the first part of this one (up to a bar). What was read
+    /// after a stamp was taken holds as long as the stamp is the same; none where a store cannot tell.
+    fn stamp(&self, _drawer: &str, _key: &str) -> Option<Stamp> {
+        None
+    }
+
+    /// The same for all records of a kind.
+    fn stamp_of(&self, _kind: Kind) -> Option<Stamp> {
+        None
     }
 
     /// Everything, for an export or a backup.

@@ -12,8 +12,9 @@ use std::time::{Duration, Instant};
 /// The version of the layout below; a store of a later one is left alone.
 const VERSION: u64 = 1;
 const VERSION_KEY: &str = "version";
-/// Memory for pages, in bytes: a crew's garden is small.
-const CACHE_BYTES: u64 = 64 * 1024 * 1024;
+/// Memory for pages, in bytes as they are on the disk; held they take more. A crew's garden is
+/// small, and what else there is (marks of answers, numbers of updates) is hardly ever read again.
+const CACHE_BYTES: u64 = 16 * 1024 * 1024;
 /// How long to wait for this very process to let go of a store that it has just closed.
 const LETTING_GO: Duration = Duration::from_millis(500);
 

@@ -2,6 +2,7 @@
 
 use super::error::StoreError;
 use super::record::{Change, Kind, Record};
+use super::stamps::{Stamp, head};
 use super::{Store, memory::NOTHING};
 use std::collections::BTreeMap;
 use std::ops::Bound;
@@ -67,6 +68,23 @@ impl Store for Overlay<'_> {
             };
         }
         Ok(merged.into_values().collect())
+    }
+
+    fn stamp(&self, drawer: &str, key: &str) -> Option<Stamp> {
+        let key = format!("{drawer}|{key}");
+        let head = head(&key);
+        let from = Bound::Included((Kind::Filed, head.to_owned()));
+        let like = |((kind, key), _): (&(Kind, String), &Change)| *kind == Kind::Filed && key.starts_with(head);
+        let own = self.changed().range((from, Bound::Unbounded)).next().is_some_and(like);
+        // What lies here alone is not counted.
+        if own { None } else { self.below.stamp(drawer, key.get(drawer.len() + 1..)?) }
+    }
+
+    fn stamp_of(&self, kind: Kind) -> Option<Stamp> {
+        let from = Bound::Included((kind, String::new()));
+        let own = self.changed().range((from, Bound::Unbounded)).next().is_some_and(|((of, _), _)| *of == kind);
+        // What lies here alone is not counted.
+        if own { None } else { self.below.stamp_of(kind) }
     }
 
     fn write(&self, changes: Vec<Change>) -> Result<(), StoreError> {

@@ -160,13 +160,35 @@ impl Record {
 
 /// FNV-1a, 64 bits (Fowler, Noll, Vo), over the parts with their lengths: any one changed byte changes it.
 pub fn fingerprint(parts: &[&[u8]]) -> u64 {
-    const BASIS: u64 = 0xcbf2_9ce4_8422_2325;
-    const PRIME: u64 = 0x0000_0100_0000_01b3;
-    let mut hash = BASIS;
-    let mut take = |byte: u8| hash = (hash ^ u64::from(byte)).wrapping_mul(PRIME);
+    let mut hash = Fingerprint::default();
     for part in parts {
-        (part.len() as u64).to_le_bytes().into_iter().for_each(&mut take);
-        part.iter().copied().for_each(&mut take);
+        hash.part(part.len() as u64);
+        hash.bytes(part);
     }
-    hash
+    hash.0
+}
+
+/// The same of what is not held in one piece.
+pub struct Fingerprint(pub u64);
+
+impl Default for Fingerprint {
+    fn default() -> Self {
+        const BASIS: u64 = 0xcbf2_9ce4_8422_2325;
+        Self(BASIS)
+    }
+}
+
+impl Fingerprint {
+    /// A part of so many bytes begins.
+    pub fn part(&mut self, length: u64) {
+        self.bytes(&length.to_le_bytes());
+    }
+
+    /// More of the part.
+    pub fn bytes(&mut self, bytes: &[u8]) {
+        const PRIME: u64 = 0x0000_0100_0000_01b3;
+        for byte in bytes {
+            self.0 = (self.0 ^ u64::from(*byte)).wrapping_mul(PRIME);
+        }
+    }
 }

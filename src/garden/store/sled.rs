@@ -6,10 +6,12 @@ use super::holder;
 use super::opening::{decode, files, open_sound, unwritable};
 use super::record::{Change, Kind, Record};
 use super::safe_copy::SafeCopy;
+use super::stamps::{Stamp, Stamps};
 use super::writer::Writer;
 use sled::{Db, Tree};
 use std::fs;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 /// The key of the [`Seal`].
 pub(super) const SEAL: &str = "seal";
@@ -51,6 +53,7 @@ pub struct SledStore {
     trees: Trees,
     // Its thread ends before the database is closed: fields drop in this order.
     writer: Option<Writer>,
+    stamps: Arc<Stamps>,
     _db: Db,
 }
 
@@ -78,8 +81,9 @@ impl SledStore {
         };
         safe_copy.remove_strays().map_err(unwritable)?;
         holder::take(folder).map_err(unwritable)?;
-        let writer = Writer::start(trees.clone())?;
-        Ok(Self { folder: folder.into(), trees, writer: Some(writer), _db: db })
+        let stamps = Arc::new(Stamps::new());
+        let writer = Writer::start(trees.clone(), stamps.clone())?;
+        Ok(Self { folder: folder.into(), trees, writer: Some(writer), stamps, _db: db })
     }
 
     fn decode(&self, kind: Kind, key: &[u8], value: &[u8]) -> Result<Record, StoreError> {
@@ -101,6 +105,27 @@ impl Store for SledStore {
                 self.decode(kind, &key, &value)
             })
             .collect()
+    }
+
+    fn stamp(&self, drawer: &str, key: &str) -> Option<Stamp> {
+        Some(self.stamps.of(&format!("{drawer}|{key}")))
+    }
+
+    fn stamp_of(&self, kind: Kind) -> Option<Stamp> {
+        Some(self.stamps.of_kind(kind))
+    }
+
+    fn each(
+        &self,
+        kind: Kind,
+        prefix: &str,
+        work: &mut dyn FnMut(Record) -> Result<(), StoreError>,
+    ) -> Result<(), StoreError> {
+        for pair in self.trees.of(kind)?.scan_prefix(prefix) {
+            let (key, value) = pair.map_err(failed)?;
+            work(self.decode(kind, &key, &value)?)?;
+        }
+        Ok(())
     }
 
     fn write(&self, changes: Vec<Change>) -> Result<(), StoreError> {

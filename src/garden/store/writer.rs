@@ -5,8 +5,10 @@ use super::error::StoreError;
 use super::record::{Change, Kind, Record};
 use super::seal::Seal;
 use super::sled::{SEAL, Trees};
+use super::stamps::Stamps;
 use sled::Transactional;
 use sled::transaction::{ConflictableTransactionError, ConflictableTransactionResult, TransactionalTree};
+use std::sync::Arc;
 use std::sync::mpsc::{Receiver, Sender, SyncSender, channel, sync_channel};
 use std::thread::JoinHandle;
 
@@ -32,11 +34,11 @@ pub struct Writer {
 }
 
 impl Writer {
-    pub fn start(trees: Trees) -> Result<Self, StoreError> {
+    pub fn start(trees: Trees, stamps: Arc<Stamps>) -> Result<Self, StoreError> {
         let (requests, waiting) = channel();
         let thread = std::thread::Builder::new()
             .name("store-writer".into())
-            .spawn(move || run(&trees, &waiting))
+            .spawn(move || run(&trees, &stamps, &waiting))
             .map_err(|error| StoreError::Failed(error.to_string()))?;
         Ok(Self { requests: Some(requests), thread: Some(thread) })
     }
@@ -70,11 +72,13 @@ fn ready(change: &Change) -> Result<Ready, StoreError> {
     Ok(Ready { kind: record.kind(), key: record.key(), value })
 }
 
-fn run(trees: &Trees, waiting: &Receiver<Request>) {
+fn run(trees: &Trees, stamps: &Stamps, waiting: &Receiver<Request>) {
     while let Ok(first) = waiting.recv() {
         let mut batch = vec![first];
         batch.extend(waiting.try_iter().take(BATCH - 1));
         let results: Vec<_> = batch.iter().map(|request| apply(trees, &request.changes)).collect();
+        let written = batch.iter().flat_map(|request| &request.changes);
+        written.for_each(|change| stamps.written(change.kind, &change.key));
         let flushed = trees.flush();
         for (request, result) in batch.into_iter().zip(results) {
             // Whoever no longer waits for the answer does not need it.

@@ -66,7 +66,8 @@ impl Growth<'_> {
 
     fn runs(&self, strict: f64) -> Vec<(usize, usize)> {
         let today = self.year.today();
-        let fits = |day: usize| self.hindrance(day, strict).is_none();
+        let bounds = self.bounds(strict);
+        let fits = |day: usize| self.suits(day, &bounds);
         let mut all: Vec<bool> = (0..=today + YEAR_DAYS).map(fits).collect();
         // A window that is open when the year ends is followed to its own end.
         let longest = today + YEAR_DAYS + LOOKED_BEYOND_DAYS;

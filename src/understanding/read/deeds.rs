@@ -1,56 +1,276 @@
 //! What a message tells as done.
 
+use super::claims::Claims;
 use super::{Hit, Named, Quantities, Told};
 use crate::garden::JobKind;
-use crate::knowledge::Point;
+use crate::knowledge::{Knowledge, MaterialKind, Point};
 use crate::quantity::UnitOf;
+use crate::script::{Language, Text};
+use std::ops::Range;
 
-/// What was done: said alone, or by a thing with a word for done after it, a few words apart.
-pub(super) fn did(told: &[Hit<Told>]) -> Option<JobKind> {
-    const APART: usize = 5;
-    let alone = told.iter().find_map(|hit| match hit.meaning {
-        Told::Did(kind) => Some((kind, hit.span.clone())),
-        _ => None,
-    });
-    let with_thing = told.iter().find_map(|thing| {
-        let Told::Thing(kind) = thing.meaning else { return None };
-        told.iter()
-            .any(|done| {
-                let apart = done.span.start.abs_diff(thing.span.start);
-                done.meaning == Told::Done && done.span != thing.span && apart <= APART
-            })
-            .then_some(kind)
-    });
-    // "Planted" in Hindi is also what one does with a net: the thing decides.
-    match (alone, with_thing) {
-        (Some((JobKind::Plant, _)), Some(kind)) => Some(kind),
-        (Some((kind, _)), _) => Some(kind),
-        (None, thing) => thing,
+/// What a text says of work, and what it is looked at with.
+pub(super) struct Deeds<'a> {
+    pub text: &'a Text,
+    pub known: &'a Knowledge,
+    pub told: &'a [Hit<Told>],
+    pub names: &'a [Hit<Named>],
+    pub quantities: &'a Quantities,
+    /// Where days are named, and whether one of them has come.
+    pub days: &'a [Range<usize>],
+    pub come: bool,
+    pub asks: bool,
+}
+
+impl Deeds<'_> {
+    /// The job that is told as done.
+    pub(super) fn job(&self) -> Option<JobKind> {
+        if self.claims().is_no_earnest() {
+            return None;
+        }
+        self.said()
+            .or_else(|| self.measured())
+            .or_else(|| self.net_moved())
+            .or_else(|| self.put_in())
+            .or_else(|| self.noted())
+    }
+
+    fn claims(&self) -> Claims<'_> {
+        Claims {
+            text: self.text,
+            words: &self.known.words,
+            told: self.told,
+            names: self.names,
+            days: self.days,
+            asks: self.asks,
+        }
+    }
+
+    fn says(&self, what: &Told) -> bool {
+        self.told.iter().any(|hit| hit.meaning == *what)
+    }
+
+    fn names_any(&self, what: impl Fn(&Named) -> bool) -> bool {
+        self.names.iter().any(|hit| what(&hit.meaning))
+    }
+
+    fn measures(&self, what: UnitOf) -> bool {
+        self.quantities.said.iter().any(|said| said.written.unit.measures() == what)
+    }
+
+    /// Something to give, or what a bed is filled with: what was measured may be that.
+    fn stuff(&self) -> bool {
+        self.names_any(|name| matches!(name, Named::Material(_) | Named::Mix(_)))
+            || self.says(&Told::Thing(JobKind::Sow))
+    }
+
+    /// Said alone, or by a thing with a word for done a few words apart.
+    fn said(&self) -> Option<JobKind> {
+        const APART: usize = 5;
+        let claims = self.claims();
+        let claimed = |hit: &&Hit<Told>| claims.is_made(&hit.span);
+        let alone = self.told.iter().filter(claimed).find_map(|hit| match hit.meaning {
+            Told::Did(kind) => Some(kind),
+            _ => None,
+        });
+        let mut done: Vec<Range<usize>> = self
+            .told
+            .iter()
+            .filter(|hit| hit.meaning == Told::Done)
+            .filter(claimed)
+            .map(|hit| hit.span.clone())
+            .collect();
+        // "Vermicompost is in the box as of yesterday".
+        let in_place = self.told.iter().filter(|hit| hit.meaning == Told::PutIn && self.come).filter(claimed);
+        done.extend(in_place.map(|hit| hit.span.clone()));
+        done.extend(self.verbs().into_iter().filter(|span| claims.is_made(span)));
+        let with_thing = self.things().into_iter().find_map(|(span, kind)| {
+            let near = |done: &Range<usize>| *done != span && done.start.abs_diff(span.start) <= APART;
+            done.iter().any(near).then_some(kind)
+        });
+        // Water is sprinkled with the word for spraying.
+        let sprays = self.things().iter().any(|(_, kind)| *kind == JobKind::Spray);
+        if (alone, with_thing, sprays) == (Some(JobKind::Spray), Some(JobKind::Water), false) {
+            return Some(JobKind::Water);
+        }
+        // "Planted" in Hindi is also what one does with a net: the thing decides.
+        match (alone, with_thing) {
+            (Some(JobKind::Plant), Some(kind)) => Some(kind),
+            (Some(kind), _) => Some(kind),
+            (None, thing) => thing,
+        }
+    }
+
+    /// What work is done with: what is given or sprayed before all else, since "cake water" is a feed and "neem cake" no
+    /// spray.
+    fn things(&self) -> Vec<(Range<usize>, JobKind)> {
+        let stuff: Vec<(Range<usize>, JobKind)> =
+            self.names.iter().filter_map(|hit| Some((hit.span.clone(), self.given_with(&hit.meaning)?))).collect();
+        let within = |span: &Range<usize>| {
+            stuff.iter().any(|(of, _)| of.start <= span.start && span.end <= of.end && of.len() >= span.len())
+        };
+        let things = self.told.iter().filter_map(|hit| match hit.meaning {
+            Told::Thing(kind) if !within(&hit.span) => Some((hit.span.clone(), kind)),
+            _ => None,
+        });
+        let mut all: Vec<(Range<usize>, JobKind)> = things.collect();
+        // "Water" beside what is stirred into it says less; a seed or a net says more.
+        let place = all.iter().position(|(_, kind)| *kind == JobKind::Water).unwrap_or(all.len());
+        all.splice(place..place, stuff);
+        all
+    }
+
+    fn given_with(&self, name: &Named) -> Option<JobKind> {
+        let Named::Material(id) = name else { return None };
+        match self.known.materials.get(id)?.kind {
+            MaterialKind::Spray => Some(JobKind::Spray),
+            MaterialKind::Feed | MaterialKind::Meal | MaterialKind::Compost => Some(JobKind::Feed),
+            MaterialKind::Net => Some(JobKind::Net),
+            _ => None,
+        }
+    }
+
+    /// English verbs with the ending of what is done, where a sentence has its verb: at its beginning, after who did it,
+    /// or in the passive. "Rotted manure" and "compost needed" hold none.
+    fn verbs(&self) -> Vec<Range<usize>> {
+        const BEFORE: [&str; 19] = [
+            "i", "we", "he", "she", "have", "has", "just", "already", "also", "and", "then", "n", "was", "were",
+            "been", "got", "is", "are", "gets",
+        ];
+        if self.text.language != Language::En {
+            return Vec::new();
+        }
+        let free = |at: usize| self.names.iter().all(|hit| !hit.span.contains(&at));
+        let no_deed = |at: usize| self.told.iter().any(|hit| hit.meaning == Told::NoDeed && hit.span.contains(&at));
+        let places = (0..self.text.tokens.len()).filter(|at| {
+            let word = self.text.normal(*at);
+            let past = word.len() >= 5 && word.ends_with("ed") && !word.ends_with("eed");
+            let placed = at.checked_sub(1).is_none_or(|before| {
+                BEFORE.contains(&self.text.normal(before))
+                    || self.text.tokens.get(before).is_some_and(|token| !token.is_word())
+            });
+            past && placed && free(*at) && !no_deed(*at)
+        });
+        places.map(|at| at..at + 1).collect()
+    }
+
+    /// Told and not asked about: "got 400 g of tomatoes", a crop and a weight; "done, 4 L on the east box", "the pot got
+    /// two mugs", a bed and what was poured.
+    fn measured(&self) -> Option<JobKind> {
+        let planted = self.names_any(|name| matches!(name, Named::Crop(_) | Named::OwnBed(_)));
+        if self.asks || !self.quantities.dimensions.is_empty() || self.stuff() || !planted {
+            return None;
+        }
+        let told = self.says(&Told::Got) || self.notes();
+        let done = told || self.done_claimed();
+        // "Chilli, 180 g today": a crop, its weight and a day that has come.
+        let weighed = self.come && !self.is_to_come() && self.names_any(|name| matches!(name, Named::Crop(_)));
+        let picked = told || self.says(&Told::Thing(JobKind::Pick)) || weighed && !self.says_done();
+        if picked && self.measures(UnitOf::Mass) {
+            return Some(JobKind::Pick);
+        }
+        (done && self.poured()).then_some(JobKind::Water)
+    }
+
+    fn is_to_come(&self) -> bool {
+        (0..self.text.tokens.len()).any(|at| self.known.words.is_to_come(self.text, at))
+    }
+
+    fn says_done(&self) -> bool {
+        self.says(&Told::Done)
+    }
+
+    /// "Net down from the tomato, 16 May": told without a verb, of a bed or crop and a day that has come.
+    fn net_moved(&self) -> Option<JobKind> {
+        let planted = self.names_any(|name| matches!(name, Named::Crop(_) | Named::OwnBed(_) | Named::BedKind(_)));
+        let net = self.things().iter().any(|(_, kind)| *kind == JobKind::Net);
+        (net && planted && self.says(&Told::NetDown) && self.come && !self.asks && !self.is_to_come())
+            .then_some(JobKind::Net)
+    }
+
+    fn done_claimed(&self) -> bool {
+        let claims = self.claims();
+        self.told.iter().any(|hit| hit.meaning == Told::Done && claims.is_made(&hit.span))
+    }
+
+    /// A volume that is no size of a bag, or vessels of a number: "two mugs", "half a can".
+    fn poured(&self) -> bool {
+        let of_bed = |at: usize| {
+            self.names
+                .iter()
+                .any(|hit| hit.span.contains(&at) && matches!(hit.meaning, Named::BedKind(_) | Named::OwnBed(_)))
+        };
+        let volume = self
+            .quantities
+            .said
+            .iter()
+            .any(|said| said.written.unit.measures() == UnitOf::Volume && !of_bed(said.span.end));
+        let vessel = self.told.iter().any(|hit| hit.meaning == Told::Vessel && counted(self.text, hit.span.start));
+        volume || vessel
+    }
+
+    /// "Chaulai 28 april ko daali": a crop that was put in on a day gone by, and nothing measured; or a crop and such a
+    /// day with a word for done, and picking asked about.
+    fn put_in(&self) -> Option<JobKind> {
+        const APART: usize = 5;
+        let crops = || self.names.iter().filter(|hit| matches!(hit.meaning, Named::Crop(_)));
+        let measured = self.measures(UnitOf::Mass) || self.measures(UnitOf::Volume);
+        if crops().next().is_none() || !self.come || self.stuff() {
+            return None;
+        }
+        let claims = self.claims();
+        let put = self
+            .told
+            .iter()
+            .filter(|hit| hit.meaning == Told::PutIn && claims.is_made(&hit.span))
+            .any(|hit| crops().any(|crop| crop.span.start.abs_diff(hit.span.start) <= APART));
+        let picking = self.says(&Told::Thing(JobKind::Pick)) || self.says(&Told::Point(Point::Wait));
+        (put && !measured || picking && self.done_claimed()).then_some(JobKind::Sow)
+    }
+
+    /// "Note: mustard cake, tomato bag, Thursday": what is to be noted was done, though no verb says so.
+    fn noted(&self) -> Option<JobKind> {
+        if !self.notes() || self.asks || self.is_to_come() {
+            return None;
+        }
+        self.things().first().map(|(_, kind)| *kind)
+    }
+
+    /// Whether the message asks at its beginning that something be written down.
+    pub(super) fn notes(&self) -> bool {
+        /// "Hi, please note down …": so many tokens may come before.
+        const FIRST: usize = 4;
+        let hindi = self.text.language != Language::En;
+        let people = |hit: &Hit<Told>| hindi && hit.span.len() == 1 && self.text.normal(hit.span.start) == "log";
+        self.told.iter().any(|hit| hit.meaning == Told::Note && hit.span.start < FIRST && !people(hit))
     }
 }
 
-/// Told and not asked about: "got 400 g of tomatoes", a crop and a weight; "done, 4 L on the east box", a bed and a
-/// volume of nothing but water.
-pub(super) fn given(told: &[Hit<Told>], names: &[Hit<Named>], quantities: &Quantities, asks: bool) -> Option<JobKind> {
-    let says = |what: Told| told.iter().any(|hit| hit.meaning == what);
-    let got = says(Told::Got);
-    let crop = names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)));
-    let bed = names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
-    let stuff = names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
-    let measured = |what: UnitOf| quantities.said.iter().any(|said| said.written.unit.measures() == what);
-    let plain = !asks && quantities.dimensions.is_empty() && !stuff;
-    if plain && crop && measured(UnitOf::Mass) && (got || says(Told::Thing(JobKind::Pick))) {
-        return Some(JobKind::Pick);
-    }
-    (plain && bed && measured(UnitOf::Volume) && (got || says(Told::Done))).then_some(JobKind::Water)
-}
-
-/// "Chaulai 28 april ko daali, when is it cut": a crop and a day gone by, told with a word for done, and picking asked
-/// about.
-pub(super) fn put_in(told: &[Hit<Told>], names: &[Hit<Named>], dated: bool) -> Option<JobKind> {
-    let says = |what: Told| told.iter().any(|hit| hit.meaning == what);
-    let crop = names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)));
-    let stuff = names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
-    let picking = says(Told::Thing(JobKind::Pick)) || says(Told::Point(Point::Wait));
-    (crop && dated && !stuff && picking && says(Told::Done)).then_some(JobKind::Sow)
+/// Whether a number or an article stands before the vessel there.
+pub(super) fn counted(text: &Text, at: usize) -> bool {
+    let before = |back: usize| at.checked_sub(back).map_or("", |place| text.normal(place));
+    let number = at.checked_sub(1).and_then(|place| text.tokens.get(place)).is_some_and(|token| token.number.is_some());
+    const ONE: [&str; 19] = [
+        "a",
+        "one",
+        "two",
+        "three",
+        "four",
+        "half",
+        "full",
+        "each",
+        "ek",
+        "do",
+        "teen",
+        "aadha",
+        "aadhi",
+        "एक",
+        "दो",
+        "तीन",
+        "आधा",
+        "आधी",
+        "of",
+    ];
+    number
+        || ONE.contains(&before(1))
+        || ONE.contains(&before(2)) && matches!(before(1), "small" | "big" | "full" | "watering" | "भर")
 }

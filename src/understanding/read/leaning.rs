@@ -80,7 +80,13 @@ impl Found {
     }
 
     /// Whether the message says its kind, and what it is about.
-    pub(super) fn says(&self, text: &Text, reader: &Reader<'_>, before: &Reading, kind: &Kind, nearness: f64) -> Says {
+    pub(super) fn says(
+        &self,
+        text: &Text,
+        reader: &Reader<'_>,
+        before: &Reading,
+        (kind, nearness): (Kind, f64),
+    ) -> Says {
         /// A message nearer than this to a way of asking has a kind of its own.
         const HAS_A_KIND: f64 = 0.45;
         // "How many days?" asks on; a question with a thing in it has a kind of its own.
@@ -90,9 +96,19 @@ impl Found {
             let sized = self.quantities.said.iter().any(|said| said.span.contains(&position))
                 || self.quantities.dimensions.iter().any(|found| found.span.contains(&position));
             let dated = self.days.iter().any(|day| day.span.contains(&position))
+                || self.is_before_a_day(text, position)
                 || matches!(reader.known.words.days.at(text, position), Some((DayWord::Month(_), _)));
             let empty = self.told.iter().any(|hit| {
-                let steers = matches!(hit.meaning, Told::Filler | Told::FollowUp | Told::Why);
+                let steers = matches!(
+                    hit.meaning,
+                    Told::Filler
+                        | Told::FollowUp
+                        | Told::Why
+                        | Told::Same
+                        | Told::Correction
+                        | Told::OtherOne
+                        | Told::All
+                );
                 let asks = matches!(hit.meaning, Told::Question | Told::Point(Point::Time | Point::Strength));
                 let product = matches!(hit.meaning, Told::Point(point) if point.tells_product());
                 hit.span.contains(&position) && (steers || product || bare && asks)
@@ -100,8 +116,17 @@ impl Found {
             let mark = text.tokens.get(position).is_none_or(|token| !token.normal.chars().any(char::is_alphanumeric));
             named || sized || dated || empty || mark
         };
+        // What is not ours stays so, however it begins.
+        if self.of_others() {
+            return Says::All;
+        }
+        // "What is due" needs no subject: nothing of what was said before is asked again.
+        let ties = self.begins_with(text, &Told::FollowUp);
+        let near = if self.days.is_empty() { HAS_A_KIND } else { HAS_A_KIND_OF_ITS_OWN };
+        if kind == Kind::Due && before.kind != Kind::Due && !ties && self.names.is_empty() && nearness >= near {
+            return Says::All;
+        }
         let open = (0..text.tokens.len()).filter(|position| !covered(*position)).count();
-        let ties = self.told.iter().any(|hit| hit.meaning == Told::FollowUp && hit.span.start == 0);
         // "What about …" keeps the kind, whatever follows it.
         let keeps = self.told.iter().any(|hit| {
             hit.meaning == Told::FollowUp
@@ -109,7 +134,7 @@ impl Found {
                 && hit.span.len() > 1
                 && nearness < HAS_A_KIND_OF_ITS_OWN
         });
-        if keeps {
+        if keeps || self.changes_only(text, reader, before, nearness) {
             return Says::NoKind;
         }
         let sized_or_named = !bare || !self.days.is_empty();
@@ -124,25 +149,39 @@ impl Found {
         if text.tokens.len() <= SHORT && self.points().any(Point::tells_product) {
             return Says::NoKind;
         }
-        if open == 0 && !text.tokens.is_empty() || (ties && nearness < HAS_A_KIND && !self.names.is_empty()) {
+        // "Ok thanks" says nothing and asks nothing.
+        let says_something = self.told.iter().any(|hit| !matches!(hit.meaning, Told::Filler | Told::FollowUp));
+        let idle = bare && self.days.is_empty() && !says_something && !self.asks;
+        if open == 0 && !idle || (ties && nearness < HAS_A_KIND && !self.names.is_empty()) {
             return Says::NoKind;
         }
         // A size is enough where no crop is needed.
-        let sized = matches!(kind, Kind::Mix | Kind::Build | Kind::Load) && !self.quantities.dimensions.is_empty();
+        let measured = !self.quantities.dimensions.is_empty();
+        let sized = matches!(kind, Kind::Mix | Kind::Build | Kind::Load) && measured;
         let subject = sized || self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_) | Named::OwnBed(_)));
         // The same sort of question again, with nothing it is about, is about the same.
         let all = self.told.iter().any(|hit| hit.meaning == Told::All);
-        let same = *kind == before.kind && *kind != Kind::Sow && !all;
+        let same = kind == before.kind && kind != Kind::Sow && !all;
         let ends = self.told.iter().any(|hit| hit.meaning == Told::FollowUp && hit.span.end == text.tokens.len());
         let leans = same || ends || self.told.iter().any(|hit| hit.meaning == Told::Pronoun);
         // "Removed it on Sunday": of the one bed spoken of.
-        let of_that = *kind == Kind::Record && leans && before.beds.len() == 1 && text.tokens.len() <= CORRECTION;
+        let of_that = kind == Kind::Record && leans && before.beds.len() == 1 && text.tokens.len() <= CORRECTION;
         let needs_subject =
             of_that || !matches!(kind, Kind::None | Kind::Person | Kind::Care | Kind::Due | Kind::Record);
-        if needs_subject && !subject && (ties || leans || text.tokens.len() <= SHORT) {
-            Says::NoSubject
-        } else {
-            Says::All
+        // Seed and room for nothing named, in a size that is: of what was spoken of.
+        let of_what = matches!(kind, Kind::Seed | Kind::Space | Kind::Water) && measured && !before.crops.is_empty();
+        let telling = (0..text.tokens.len()).filter(|at| !self.is_empty_word(*at)).count();
+        if needs_subject && !subject && (ties || leans || of_what || telling <= SHORT) {
+            return Says::NoSubject;
         }
+        let inside = self.told.iter().any(|hit| hit.meaning == Told::Inside);
+        let placed = measured || self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
+        if needs_subject && inside && !placed { Says::NoPlace } else { Says::All }
+    }
+
+    /// "On Friday", "by Sunday".
+    fn is_before_a_day(&self, text: &Text, position: usize) -> bool {
+        const BEFORE: [&str; 3] = ["on", "by", "for"];
+        BEFORE.contains(&text.normal(position)) && self.days.iter().any(|day| day.span.start == position + 1)
     }
 }

@@ -1,11 +1,13 @@
 //! What a message tells without weighing its words: days away, work done, a new bed, a correction.
 
 use super::{Found, Hit, Reader, Told};
-use crate::garden::JobKind;
-use crate::knowledge::{Aspect, DayWord, Kind, Point, TimeUnit};
+use crate::garden::{JobKind, Move};
+use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Point, Sign, TimeUnit};
 use crate::quantity::Unit;
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
+use crate::understanding::reading::Reading;
+use chrono::{Days, NaiveDate};
 use std::ops::Range;
 
 impl Found {
@@ -41,6 +43,46 @@ impl Found {
         self.told.iter().any(|hit| hit.meaning == Told::Correction) || self.told.iter().any(|hit| no(&hit))
     }
 
+    /// "Oh, it was yesterday", "300 g thi", "with neem oil": nothing but another day, amount or product than was just told.
+    pub(super) fn says_otherwise(&self, text: &Text, reader: &Reader<'_>, reading: &Reading, before: &Reading) -> bool {
+        // "Sown yesterday": what is done once was not done twice.
+        let once = matches!(before.did, Some(JobKind::Sow | JobKind::Plant)) && self.did == before.did;
+        let covered = |at: usize| {
+            let job = |hit: &Hit<Told>| {
+                hit.span.contains(&at) && matches!(hit.meaning, Told::Did(_) | Told::Thing(_) | Told::Done)
+            };
+            text.tokens.get(at).is_none_or(|token| !token.normal.chars().any(char::is_alphabetic))
+                || self.is_empty_word(at)
+                || once && self.told.iter().any(job)
+                || self.days.iter().any(|day| day.span.contains(&at))
+                || self.quantities.said.iter().any(|said| said.span.contains(&at))
+                || self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_)) && hit.span.contains(&at))
+                || reader.known.words.parts_of_day.at(text, at).is_some()
+        };
+        let bare = (0..text.tokens.len()).all(covered) && !self.begins_with(text, &Told::FollowUp);
+        // An amount or a product that was left out is of the same work.
+        let amount = reading.quantities.iter().any(|now| !before.quantities.contains(now));
+        let stuff = !reading.materials.is_empty() && reading.materials != before.materials;
+        let day = !reading.days.is_empty() && reading.days != before.days;
+        bare && (amount || stuff || day)
+    }
+
+    /// What happened to someone. "Kaat lu" is "shall I cut": no hot wind that struck anyone.
+    pub(super) fn emergency(&self, text: &Text, reader: &Reader<'_>) -> Option<Emergency> {
+        let cuts = self.told.iter().filter(|hit| hit.meaning == Told::Point(Point::Wait) && hit.span.len() > 1);
+        let spans: Vec<&Range<usize>> = cuts.map(|hit| &hit.span).collect();
+        if spans.is_empty() {
+            return reader.gazetteer.emergency(text, &self.crop_tokens());
+        }
+        let mut rest = text.clone();
+        let kept: Vec<usize> =
+            (0..text.tokens.len()).filter(|at| !spans.iter().any(|span| span.contains(at))).collect();
+        rest.tokens = kept.iter().filter_map(|at| text.tokens.get(*at).cloned()).collect();
+        let crops = self.crop_tokens();
+        let crops: Vec<usize> = (0..).zip(&kept).filter(|(_, at)| crops.contains(at)).map(|(now, _)| now).collect();
+        reader.gazetteer.emergency(&rest, &crops)
+    }
+
     pub(super) fn undoes(&self) -> bool {
         self.told.iter().any(|hit| hit.meaning == Told::Undo)
     }
@@ -56,6 +98,19 @@ impl Found {
             };
             month && !dated && (number(position.checked_sub(1)) || number(Some(position + 1)))
         })
+    }
+
+    /// Work of "last week": done on a day that is not told.
+    pub(super) fn is_on_no_day(&self, text: &Text, reader: &Reader<'_>) -> bool {
+        let words = &reader.known.words;
+        let last = (0..text.tokens.len()).any(|at| {
+            let length = words.sign(Sign::Last, text, at);
+            length.is_some_and(|length| {
+                let span = words.spans.at(text, at + length).map(|(unit, _)| unit);
+                matches!(span, Some(TimeUnit::Week | TimeUnit::Month | TimeUnit::Year))
+            })
+        });
+        last && self.did.is_some() && self.days.is_empty() && !self.asks
     }
 
     /// "5 hours of sun": the hours that are told.
@@ -113,9 +168,23 @@ impl Found {
     /// A job that is to be done on another day: "move the spray to friday", "spray kal karenge". Who says that a job is
     /// going to be done must name its day; who asks, or says that it is not, moves nothing.
     pub(super) fn put_off(&self, text: &Text) -> Option<JobKind> {
+        self.speaks_of_moving(text).filter(|_| !self.says_not())
+    }
+
+    /// A job that is not to be moved, or not to be done on a day: "don't move the spray", "kal spray nahi karenge". Of
+    /// several jobs it is not told which.
+    pub(super) fn stays(&self, text: &Text) -> Option<JobKind> {
+        self.speaks_of_moving(text).filter(|_| self.says_not() && self.jobs().len() < 2)
+    }
+
+    pub(super) fn says_not(&self) -> bool {
+        self.told.iter().any(|hit| hit.meaning == Told::Not)
+    }
+
+    /// The job whose day is spoken of as changed or not, told and not asked.
+    fn speaks_of_moving(&self, text: &Text) -> Option<JobKind> {
         /// A message of so few tokens is about the move alone: its day is asked back.
         const BARE: usize = 6;
-        const MOVABLE: [JobKind; 5] = [JobKind::Spray, JobKind::Feed, JobKind::Net, JobKind::Pick, JobKind::Sow];
         let says = |what: &Told| self.told.iter().any(|hit| hit.meaning == *what);
         // "Can you move …?" and "will spray" hold a word that asks, and ask nothing.
         let steers = |hit: &&Hit<Told>| matches!(hit.meaning, Told::Move | Told::Will);
@@ -125,19 +194,44 @@ impl Found {
         };
         let (polite, asked): (Vec<&Hit<Told>>, Vec<&Hit<Told>>) =
             self.told.iter().filter(|hit| hit.meaning == Told::Question).partition(|hit| within(hit));
-        let asks = !asked.is_empty() || text.original.contains('?') && polite.is_empty();
-        let job = MOVABLE.into_iter().find(|job| says(&Told::Thing(*job)))?;
+        let asks = !asked.is_empty()
+            || says(&Told::DidAsk)
+            || self.asks_whether_moved(text)
+            || text.original.contains('?') && polite.is_empty();
+        let job = Move::JOBS.into_iter().find(|job| says(&Told::Thing(*job)))?;
         let day = !self.days.is_empty();
         let moves = says(&Told::Move) && (day || self.for_days().is_some() || text.tokens.len() <= BARE);
         let will = says(&Told::Will) && day;
-        let told = (moves || will) && !asks && self.did.is_none() && !says(&Told::Not);
-        told.then_some(job)
+        ((moves || will) && !asks && self.did.is_none()).then_some(job)
+    }
+
+    /// "Did you move the spray to Friday", "was it moved": whether a job was moved is asked.
+    fn asks_whether_moved(&self, text: &Text) -> bool {
+        const HELPING: [&str; 7] = ["did", "have", "has", "had", "was", "were", "is"];
+        let moves = self.told.iter().any(|hit| hit.meaning == Told::Move);
+        let begins = (0..text.tokens.len()).find(|at| !self.is_empty_word(*at)).unwrap_or_default();
+        moves && (0..=begins).any(|at| HELPING.contains(&text.normal(at)))
+    }
+
+    /// Whether a job was moved is told by when it is due.
+    fn about_a_move_made(&self, text: &Text) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.85;
+        let job = self.jobs().into_iter().any(|job| Move::JOBS.contains(&job));
+        (job && self.asks_whether_moved(text) && !self.says_not()).then_some((Kind::Due, SURE))
+    }
+
+    /// The days on which a job may stand that was perhaps moved: from today to the day named, a week at least.
+    pub(super) fn days_of_a_move(&self, text: &Text, today: NaiveDate) -> Option<(NaiveDate, NaiveDate)> {
+        const WEEK: u64 = 6;
+        self.about_a_move_made(text)?;
+        let week = today.checked_add_days(Days::new(WEEK)).unwrap_or(today);
+        Some((today, self.days.iter().map(|day| day.last).max().map_or(week, |last| last.max(week))))
     }
 
     fn about_a_move(&self, text: &Text) -> Option<(Kind, f64)> {
         /// A job, a word for moving and a day leave little else (judgement).
         const SURE: f64 = 0.85;
-        self.put_off(text).map(|_| (Kind::Record, SURE))
+        self.put_off(text).or_else(|| self.stays(text)).map(|_| (Kind::Record, SURE))
     }
 
     /// What can be told without weighing words.
@@ -145,10 +239,12 @@ impl Found {
         self.about_the_talk(text)
             .or_else(|| self.about_a_saying())
             .or_else(|| self.about_a_move(text))
+            .or_else(|| self.about_a_move_made(text))
             .or_else(|| self.about_what_was_done())
             .or_else(|| self.about_waiting())
             .or_else(|| self.about_water())
             .or_else(|| self.about_a_new_bed())
+            .or_else(|| self.about_a_plant_after_work(text))
             .or_else(|| self.about_a_made_feed())
             .or_else(|| self.about_damp_mix())
             .or_else(|| self.about_a_trouble_after_work(reader))
@@ -157,6 +253,21 @@ impl Found {
             .or_else(|| self.about_a_net())
             .or_else(|| self.about_own_beds())
             .or_else(|| self.about_what_a_crop_wants())
+    }
+
+    /// A plant that looks wrong after the work told. What was sprayed against, cut off or pulled out is part of the work.
+    fn about_a_plant_after_work(&self, text: &Text) -> Option<(Kind, f64)> {
+        /// A sign on a plant beside work leaves little else (judgement).
+        const SURE: f64 = 0.8;
+        const SINCE: [&str; 13] =
+            ["now", "still", "but", "yet", "ab", "phir", "fir", "lekin", "magar", "अब", "फिर", "लेकिन", "मगर"];
+        let since = || text.tokens.iter().any(|token| SINCE.contains(&token.normal.as_str()));
+        let after = match self.did? {
+            JobKind::Water | JobKind::Feed | JobKind::TopUp => true,
+            JobKind::Spray | JobKind::Net | JobKind::Sow | JobKind::Plant => since(),
+            _ => false,
+        };
+        (after && self.on_plant && !self.asks).then_some((Kind::Trouble, SURE))
     }
 
     /// How much water, said so, where nothing else is named that one mixes or gives.
@@ -210,11 +321,12 @@ impl Found {
         const STRANGE: f64 = 0.5;
         /// So few tokens hold nothing but the work.
         const SHORT: usize = 6;
-        let named = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_)));
+        let named =
+            self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_) | Named::BedKind(_)));
         let seen = self.saw().is_some();
         // "Gave feed yesterday": of which bed is asked back.
         let short = text.tokens.len() <= SHORT && self.quantities.dimensions.is_empty();
-        let told = (self.did.is_some() && !self.on_plant || seen) && (named || short) && !self.asks;
+        let told = (self.did.is_some() || seen) && !self.on_plant && (named || short) && !self.asks;
         (told && self.strange(text, reader) < STRANGE).then_some((Kind::Record, SURE))
     }
 }

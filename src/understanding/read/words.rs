@@ -93,10 +93,14 @@ impl Found {
         all.into_iter().map(|(_, words)| words).collect()
     }
 
-    /// Nothing but a word for "why".
+    /// Nothing but a word for "why" among empty ones.
     pub(super) fn is_why(&self, text: &Text) -> bool {
-        let words = text.tokens.iter().filter(|token| token.normal.chars().any(char::is_alphanumeric)).count();
-        self.told.iter().any(|hit| hit.meaning == Told::Why && hit.span.len() >= words)
+        let why = |at: usize| self.told.iter().any(|hit| hit.meaning == Told::Why && hit.span.contains(&at));
+        let mark = |at: usize| text.tokens.get(at).is_none_or(|token| !token.normal.chars().any(char::is_alphanumeric));
+        let named = |at: usize| self.names.iter().any(|hit| hit.span.contains(&at));
+        let all = 0..text.tokens.len();
+        let only = all.clone().all(|at| why(at) || mark(at) || self.is_empty_word(at) && !named(at));
+        only && all.into_iter().any(why)
     }
 
     /// No word that any phrase, name or list has.

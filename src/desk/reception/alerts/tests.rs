@@ -137,6 +137,51 @@ fn a_heat_wave_goes_to_each_with_the_water_of_her_own_beds() {
     assert!(!to(&third, 3).contains("Clear drains"), "told once a season: {third:?}");
 }
 
+/// The evening's letter cannot be brought before the quiet hours: its alert was not told.
+#[test]
+fn an_alert_that_was_not_brought_goes_into_the_next_letter() {
+    let wave = [43.0, 43.0, 45.5, 46.0, 45.0, 44.0];
+    let (store, reception) = crew(&[(3, "meera", Language::En)]);
+    reception.set_forecast(Some(forecast("2026-05-18", &wave)));
+    assert_eq!(reception.reminders("2026-05-18T13:00:00Z".parse().unwrap(), EVENING).unwrap(), 1);
+    let letter = Letter::all(store.as_ref()).unwrap().remove(0);
+    assert!(format!("{:?}", letter.content).contains("Heat wave"), "{letter:?}");
+    // Half an hour before nine the connection is gone, and stays so.
+    reception.put_off(letter, None, "2026-05-18T15:00:00Z".parse().unwrap()).unwrap();
+    assert_eq!(reception.lapse("2026-05-18T15:32:00Z".parse().unwrap()).unwrap(), 1);
+    assert!(Alerted::all(store.as_ref()).unwrap().is_empty(), "nothing of it was told");
+    let next = morning(store.as_ref(), &reception, "2026-05-19", &wave[1..]);
+    assert!(next.iter().any(|(_, text)| text.contains("Heat wave")), "{next:?}");
+    let after = morning(store.as_ref(), &reception, "2026-05-20", &wave[2..]);
+    assert!(!after.iter().any(|(_, text)| text.contains("Heat wave")), "told once: {after:?}");
+
+    // What is past by then is not told any more.
+    let (store, reception) = crew(&[(3, "meera", Language::En)]);
+    reception.set_forecast(Some(forecast("2026-05-18", &wave)));
+    reception.reminders("2026-05-18T13:00:00Z".parse().unwrap(), EVENING).unwrap();
+    assert_eq!(reception.lapse("2026-05-18T15:32:00Z".parse().unwrap()).unwrap(), 1);
+    let next = morning(store.as_ref(), &reception, "2026-05-19", &[36.0, 36.0, 36.0, 36.0, 36.0, 36.0]);
+    assert!(!next.iter().any(|(_, text)| text.contains("eat wave")), "{next:?}");
+}
+
+/// A heat wave was told; that it has become a severe one was not brought: what was told of it before stays told.
+#[test]
+fn a_worse_grade_that_was_not_brought_is_told_again_and_the_first_is_not() {
+    let (store, reception) = crew(&[(3, "meera", Language::En)]);
+    morning(store.as_ref(), &reception, "2026-05-18", &[43.0, 45.5, 46.0, 45.0, 44.0]);
+    let told = Alerted::all(store.as_ref()).unwrap();
+    reception.set_forecast(Some(forecast("2026-05-18", &[43.0, 46.0, 47.5, 46.0, 44.0])));
+    reception.reminders("2026-05-18T13:00:00Z".parse().unwrap(), EVENING).unwrap();
+    let letter = Letter::all(store.as_ref()).unwrap().remove(0);
+    assert!(format!("{:?}", letter.content).contains("Severe heat wave"), "{letter:?}");
+    reception.refused(letter).unwrap();
+    let grades = |all: &[Alerted]| all.iter().map(|one| (one.event.clone(), one.grade)).collect::<Vec<_>>();
+    let after = Alerted::all(store.as_ref()).unwrap();
+    assert_eq!(grades(&after), grades(&told));
+    let next = morning(store.as_ref(), &reception, "2026-05-19", &[46.0, 47.5, 46.0, 44.0, 43.0]);
+    assert!(next.iter().any(|(_, text)| text.contains("Severe heat wave")), "{next:?}");
+}
+
 #[test]
 fn what_was_told_is_swept_after_the_season() {
     let (store, reception) = crew(&[(3, "meera", Language::En)]);

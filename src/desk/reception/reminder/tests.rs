@@ -1,6 +1,7 @@
 //! Reminders of the demo garden through its ten hot days of May, without any channel.
 
 use super::*;
+use crate::desk::fetch::seen;
 use crate::desk::house::House;
 use crate::desk::reception::arrival::{Arrival, What};
 use crate::desk::reception::letter::{Content, Letter, State};
@@ -392,6 +393,46 @@ fn a_heat_wave_changes_the_watering() {
     let times = lines.iter().filter(|line| line.contains("east box")).count();
     assert!(times <= 3, "each new rhythm once: {lines:?}");
     assert!(lines.iter().filter(|line| line.contains("until now not at all")).count() == 0, "{lines:?}");
+}
+
+/// A new rhythm of watering that could not be brought is told on the next evening, and a letter that is late but not
+/// given up yet holds the next word back: only then is it known what is untold.
+#[test]
+fn a_new_rhythm_that_was_not_brought_is_told_later() {
+    let (store, reception) = demo(&[(MEERA, "meera")]);
+    let cool_then_hot = |text: String| {
+        let mut read: serde_json::Value = serde_json::from_str(&text).unwrap();
+        for day in read["days"].as_array_mut().unwrap().iter_mut().take(7) {
+            let (tmax, tmin) = (serde_json::json!(27.0), serde_json::json!(16.0));
+            (day["tmax_c"], day["tmin_c"], day["rh_mean_percent"]) = (tmax, tmin, serde_json::json!(70));
+        }
+        read.to_string()
+    };
+    reception.set_forecast(forecast(cool_then_hot));
+    let waters = |letters: &[Letter]| texts(letters).join("\n").contains("From tomorrow water");
+    let told_of = |day: u32| {
+        reception.reminders(utc(&format!("{day}T18:30")), EVENING).unwrap();
+        Letter::all(store.as_ref()).unwrap()
+    };
+    let mut day = 18;
+    while !waters(&told_of(day)) {
+        told(store.as_ref(), &reception, MEERA);
+        day += 1;
+        assert!(day < 27, "no rhythm changes in these ten days");
+    }
+    let before = Reminded::of_chat(store.as_ref(), MEERA).unwrap();
+    assert_eq!(reception.lapse(utc(&format!("{day}T21:02"))).unwrap(), 1);
+    assert_ne!(Reminded::of_chat(store.as_ref(), MEERA).unwrap(), before);
+    reception.reminders(utc(&format!("{}T07:00", day + 1)), EVENING).unwrap();
+    // The morning's letter is late by a minute when the evening begins.
+    let letters = Letter::all(store.as_ref()).unwrap();
+    let late = usize::from(!letters.is_empty());
+    let evening = |minute: &str| reception.reminders(utc(&format!("{}T18:{minute}", day + 1)), EVENING).unwrap();
+    assert!(late == 0 || evening("01") == 0, "it waits until the morning's letter has lapsed");
+    assert_eq!(reception.lapse(utc(&format!("{}T18:02", day + 1))).unwrap(), late);
+    assert_eq!(evening("03"), 1);
+    let next = told(store.as_ref(), &reception, MEERA);
+    assert!(waters(&next), "{:?}", texts(&next));
 }
 
 /// Every item has its working, whatever its job.

@@ -2,11 +2,11 @@
 
 use super::*;
 use crate::garden::{
-    Bed, BedId, JobDone, JobKind, Measure, Person, PersonId, Planting, RainExposure, Role, Seen, SeenKind, Shape,
+    Bed, BedId, JobDone, JobKind, Measure, Move, Person, PersonId, Planting, RainExposure, Role, Seen, SeenKind, Shape,
     Sides, Site, Start, Wall, When,
 };
 use crate::quantity::{Length, Unit, Volume, Written};
-use chrono::{Days, NaiveDate};
+use chrono::{DateTime, Days, NaiveDate};
 use proptest::option;
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -117,11 +117,28 @@ fn job() -> impl Strategy<Value = JobDone> {
     })
 }
 
+/// A move of a picking carries its crop; of its other fields each may be missing.
+fn moved() -> impl Strategy<Value = Move> {
+    let jobs = select(vec![(JobKind::Spray, None), (JobKind::Net, None), (JobKind::Pick, Some("okra"))]);
+    (jobs, day(), any::<bool>(), 0..2_000_000_000_000_u64, option::of(day())).prop_map(
+        |((job, what), to, by, at, after)| Move {
+            bed: BedId::new("roof/box").unwrap(),
+            job,
+            what: what.map(Into::into),
+            to,
+            by: by.then(|| PersonId::new("meera").unwrap()),
+            at: DateTime::from_timestamp_millis(i64::try_from(at).unwrap()).unwrap(),
+            after,
+        },
+    )
+}
+
 fn garden() -> impl Strategy<Value = Garden> {
     let speaks = option::of(select(Speaks::ALL.to_vec()));
     let planting = (select(CROPS.to_vec()), any::<bool>(), any::<bool>(), day(), option::of(1..100_000_u32));
-    (site(), bed(), text(), speaks, planting, job(), when(), select(SeenKind::ALL.to_vec())).prop_map(
-        |(site, bed, name, speaks, (crop, microgreen, sown, day, plants), job, on, what)| Garden {
+    let seen = (when(), select(SeenKind::ALL.to_vec()));
+    (site(), bed(), text(), speaks, planting, job(), seen, option::of(moved())).prop_map(
+        |(site, bed, name, speaks, (crop, microgreen, sown, day, plants), job, (on, what), moved)| Garden {
             people: vec![Person {
                 id: PersonId::new("meera").unwrap(),
                 name,
@@ -140,6 +157,7 @@ fn garden() -> impl Strategy<Value = Garden> {
             sites: vec![site],
             beds: vec![bed],
             jobs: vec![job],
+            moves: moved.into_iter().collect(),
             ..Garden::default()
         },
     )

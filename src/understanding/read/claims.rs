@@ -1,0 +1,112 @@
+//! Whether a word for work claims that it was done: not where it is denied, meant to come, supposed, done elsewhere, or the
+//! circumstance of something else.
+
+use super::{Hit, Named, Told};
+use crate::knowledge::Words;
+use crate::script::{Language, Text};
+use std::ops::Range;
+
+/// Marks at which a clause ends.
+const ENDS: [&str; 8] = [",", ".", "?", "!", ";", "।", "-", ":"];
+
+/// Present and past are one word: only the words around it tell.
+const BOTH_TENSES: [&str; 5] = ["put", "cut", "set", "spread", "let"];
+
+/// What a claim is looked at with.
+pub(super) struct Claims<'a> {
+    pub text: &'a Text,
+    pub words: &'a Words,
+    pub told: &'a [Hit<Told>],
+    pub names: &'a [Hit<Named>],
+    pub days: &'a [Range<usize>],
+    pub asks: bool,
+}
+
+impl Claims<'_> {
+    /// A joke, or what is told of someone else's garden.
+    pub(super) fn is_no_earnest(&self) -> bool {
+        let own = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
+        self.says(&Told::Joke) || self.says(&Told::OthersGarden) && !own
+    }
+
+    /// Whether the word at this place claims that the work was done.
+    pub(super) fn is_made(&self, span: &Range<usize>) -> bool {
+        let at = span.start;
+        let both = BOTH_TENSES.contains(&self.text.normal(at));
+        let open = !self.asks || both;
+        // Asked about, what is supposed is the ground of the question: a wait counts from it.
+        let told_beside = !self.asks && (self.is_supposed(at) || self.is_circumstance(at));
+        let unsure = open && self.is_to_come(at) || both && self.wavers(at);
+        !(self.is_denied(span) || self.is_done_by_a_creature(at) || told_beside || unsure)
+    }
+
+    fn says(&self, what: &Told) -> bool {
+        self.told.iter().any(|hit| hit.meaning == *what)
+    }
+
+    fn said_at(&self, what: &Told, at: usize) -> bool {
+        self.told.iter().any(|hit| hit.meaning == *what && hit.span.contains(&at))
+    }
+
+    /// The tokens of the clause before a place, the nearest first, at most so many.
+    fn before(&self, at: usize, most: usize) -> impl Iterator<Item = usize> {
+        let text = self.text;
+        (0..at).rev().take(most).take_while(move |place| !ENDS.contains(&text.normal(*place)))
+    }
+
+    /// English denies before its verb, "not yet watered"; Hindi right beside it, "nahi diya", "diya nahi".
+    fn is_denied(&self, span: &Range<usize>) -> bool {
+        const ENGLISH: usize = 3;
+        if self.text.language == Language::En {
+            return self.before(span.start, ENGLISH).any(|at| self.said_at(&Told::Not, at));
+        }
+        // "Dali hi nahi".
+        let stressed = matches!(self.text.normal(span.end), "hi" | "ही" | "bhi" | "भी" | "to" | "तो");
+        let after = span.end + usize::from(stressed);
+        let hindi = self.before(span.start, 1).any(|at| self.said_at(&Told::Not, at));
+        hindi || self.said_at(&Told::Not, after)
+    }
+
+    fn is_to_come(&self, at: usize) -> bool {
+        const NEAR: usize = 3;
+        if self.text.language != Language::En {
+            return false;
+        }
+        let dated = |place: &usize| self.days.iter().any(|day| day.contains(place));
+        let vessel = |place: &usize| self.said_at(&Told::Vessel, *place);
+        let infinitive = at.checked_sub(1).is_some_and(|before| self.text.normal(before) == "to");
+        infinitive
+            || self
+                .before(at, NEAR)
+                .filter(|place| !dated(place) && !vessel(place))
+                .any(|place| self.words.is_to_come(self.text, place))
+    }
+
+    /// "If I had sprayed": anywhere before in its sentence.
+    fn is_supposed(&self, at: usize) -> bool {
+        const ASKED: [&str; 6] = ["see", "ask", "check", "know", "tell", "wonder"];
+        let sentence = (0..at).rev().take_while(|place| !matches!(self.text.normal(*place), "." | "?" | "!" | "।"));
+        sentence.into_iter().any(|place| {
+            let indirect = place.checked_sub(1).is_some_and(|before| ASKED.contains(&self.text.normal(before)));
+            self.said_at(&Told::Supposed, place) && !indirect
+        })
+    }
+
+    fn is_done_by_a_creature(&self, at: usize) -> bool {
+        self.before(at, 2).any(|place| self.said_at(&Told::Creature, place))
+    }
+
+    /// "After I gave a lot of water": not what the message is about.
+    fn is_circumstance(&self, at: usize) -> bool {
+        const NEAR: usize = 3;
+        const JOINS: [&str; 8] = ["after", "because", "when", "whenever", "though", "although", "once", "jab"];
+        self.before(at, NEAR).any(|place| JOINS.contains(&self.text.normal(place)))
+    }
+
+    /// "Put them in this week or wait".
+    fn wavers(&self, at: usize) -> bool {
+        let sentence =
+            (at..self.text.tokens.len()).take_while(|place| !matches!(self.text.normal(*place), "." | "?" | "!" | "।"));
+        sentence.into_iter().any(|place| self.text.normal(place) == "or")
+    }
+}

@@ -1,0 +1,71 @@
+//! Words that ask in one place and tell in another: "is", "will", "can", "do".
+
+use super::deeds::counted;
+use super::{Hit, Told};
+use crate::script::{Language, Text};
+
+/// Whether a word of the list of words that ask does ask where it stands.
+pub(super) fn asks(text: &Text, hit: &Hit<Told>, told: &[Hit<Told>]) -> bool {
+    if hit.span.len() > 1 {
+        return true;
+    }
+    let at = hit.span.start;
+    let english = text.language == Language::En;
+    match text.normal(at) {
+        // "Do" is two or "give", "is" is "this" in Hindi.
+        "do" | "is" | "are" if !english => false,
+        "can" if counted(text, at) => false,
+        // "Can you note …" is a polite wish.
+        "can" | "could" | "would" | "will" if wishes(text, at, told) => false,
+        "is" | "are" if begins(text, at) => true,
+        "is" | "are" => !tells(text, at, told) && !said_of(text, at),
+        "will" => begins_asking(text, at),
+        _ => true,
+    }
+}
+
+/// At the beginning of a sentence, or after a word that joins.
+fn begins(text: &Text, at: usize) -> bool {
+    const JOINS: [&str; 10] = ["and", "so", "but", "or", "then", "now", "ok", "how", "what", "when"];
+    at.checked_sub(1).is_none_or(|before| {
+        text.tokens.get(before).is_none_or(|token| !token.is_word() && token.number.is_none())
+            || JOINS.contains(&text.normal(before))
+    })
+}
+
+/// "The net is up", "the bag is watered": what follows tells that something was done.
+fn tells(text: &Text, at: usize, told: &[Hit<Told>]) -> bool {
+    const PLACED: [&str; 12] =
+        ["in", "on", "up", "off", "down", "over", "done", "out", "back", "now", "already", "all"];
+    let done = |place: usize| {
+        told.iter().any(|hit| {
+            let work = matches!(hit.meaning, Told::Did(_) | Told::Done | Told::NetDown | Told::Saw(_) | Told::PutIn);
+            work && hit.span.contains(&place) && !hit.span.contains(&at)
+        })
+    };
+    let after = at + 1;
+    PLACED.contains(&text.normal(after)) || done(after)
+}
+
+/// "It is cloudy": its subject stands before.
+fn said_of(text: &Text, at: usize) -> bool {
+    const WHO: [&str; 7] = ["it", "this", "that", "they", "there", "he", "she"];
+    const ASKS: [&str; 8] = ["how", "what", "when", "which", "why", "where", "who", "whether"];
+    let subject = at.checked_sub(1).is_some_and(|before| WHO.contains(&text.normal(before)));
+    subject && !(0..at).any(|before| ASKS.contains(&text.normal(before)))
+}
+
+/// It is asked that something be written down.
+fn wishes(text: &Text, at: usize, told: &[Hit<Told>]) -> bool {
+    const NEAR: usize = 2;
+    text.normal(at + 1) == "you" && told.iter().any(|hit| hit.meaning == Told::Note && hit.span.start <= at + 1 + NEAR)
+}
+
+/// "Will it rain" asks; "we will spray" and "will do the box on Thursday" do not.
+fn begins_asking(text: &Text, at: usize) -> bool {
+    const DEEDS: [&str; 14] =
+        ["do", "water", "spray", "feed", "pick", "sow", "plant", "put", "give", "cut", "harvest", "be", "take", "move"];
+    const WHO: [&str; 4] = ["i", "we", "he", "she"];
+    let said_by = at.checked_sub(1).is_some_and(|before| WHO.contains(&text.normal(before)));
+    !said_by && !DEEDS.contains(&text.normal(at + 1))
+}
