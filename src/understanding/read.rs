@@ -196,7 +196,10 @@ impl Found {
             |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
         let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
         let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
-        let Described { seen: signs, denied, like } = reader.gazetteer.signs(text, &parts_named(&names, reader.known));
+        let tray = |hit: &Hit<Named>| hit.meaning == Named::BedKind(BedKind::Tray);
+        let sprouts = told.iter().any(|hit| hit.meaning == Told::Microgreen) || names.iter().any(tray);
+        let Described { seen: signs, denied, like } =
+            reader.gazetteer.signs(text, &parts_named(&names, sprouts, reader.known));
         let on_plant = signs.iter().any(|id| reader.known.signs.get(id).is_some_and(|sign| sign.part != Part::Mix));
         Self { names, told, quantities, days, signs, denied, like, on_plant, asks, did, sprays, feeds }
     }
@@ -486,12 +489,13 @@ impl Found {
     }
 }
 
-/// The tokens that name a crop, with the look of the part that it is grown for.
-fn parts_named<'k>(names: &[Hit<Named>], known: &'k Knowledge) -> Vec<(usize, &'k str)> {
+/// The tokens that name a crop, with the look of the part that it is grown for: of one that is sprouted, the shoot.
+fn parts_named<'k>(names: &[Hit<Named>], sprouts: bool, known: &'k Knowledge) -> Vec<(usize, &'k str)> {
     let mut all = Vec::new();
     for hit in names {
         let Named::Crop(id) = &hit.meaning else { continue };
         let look = match known.crops.get(id).map(|crop| crop.grown_for) {
+            Some(_) if sprouts => "seedling",
             Some(GrownFor::Fruit | GrownFor::Pod) => "fruit",
             Some(GrownFor::Leaf | GrownFor::Herb | GrownFor::Head) => "leaf",
             Some(GrownFor::Root | GrownFor::Bulb) => "root",
