@@ -62,7 +62,16 @@ impl House {
             (index, phrases, gazetteer.join().unwrap_or_else(|_| Gazetteer::of(&known)))
         });
         let [en, hi, hi_latn] = phrases;
-        Ok(Self { index: index?, gazetteer, en, hi, hi_latn, known, skies: Recalled::default(), names: Names::default() })
+        Ok(Self {
+            index: index?,
+            gazetteer,
+            en,
+            hi,
+            hi_latn,
+            known,
+            skies: Recalled::default(),
+            names: Names::default(),
+        })
     }
 
     /// The phrases of a language.

@@ -107,9 +107,8 @@ impl Everyone {
             for (map, english) in [(&self.english, true), (&self.hindi, false)] {
                 for (end, words) in self.spans(forms, english, start) {
                     let names = map.get(&words).into_iter().flatten();
-                    let so = |name: &&Name| {
-                        name.spelling.is_that(forms, start, forms.fits(english), &Ordinary::default())
-                    };
+                    let so =
+                        |name: &&Name| name.spelling.is_that(forms, start, forms.fits(english), &Ordinary::default());
                     for (rank, meaning) in names.filter(so).filter_map(|name| self.meant(name, who)) {
                         all.push((rank, Hit { span: start..end, meaning, exact: true }));
                     }
@@ -142,17 +141,18 @@ impl Everyone {
     /// What a name means to this person: the likeliest of all who are called so. Her own name means nobody else.
     fn meant(&self, name: &Name, who: Option<&Person>) -> Option<(Rank, Named)> {
         let holders = name.holders.iter().filter_map(|holder| self.holders.get(*holder));
-        let meant = holders.filter_map(|holder| match holder {
-            Holder::Client(id, _) if who.is_some_and(|who| who.id == *id) => None,
-            Holder::Site(site) if may_see_site(who, site) => Some((Rank::OwnSite, Named::Site(site.clone()))),
-            Holder::Client(_, sites) => {
-                let seen = sites.iter().find(|site| may_see_site(who, site));
-                Some(seen.map_or((Rank::Unseen, Named::SomeoneElse), |site| {
-                    (Rank::LivesThere, Named::Site(site.clone()))
-                }))
-            }
-            Holder::Site(_) | Holder::Hidden => Some((Rank::Unseen, Named::SomeoneElse)),
-        });
+        let meant =
+            holders.filter_map(|holder| match holder {
+                Holder::Client(id, _) if who.is_some_and(|who| who.id == *id) => None,
+                Holder::Site(site) if may_see_site(who, site) => Some((Rank::OwnSite, Named::Site(site.clone()))),
+                Holder::Client(_, sites) => {
+                    let seen = sites.iter().find(|site| may_see_site(who, site));
+                    Some(seen.map_or((Rank::Unseen, Named::SomeoneElse), |site| {
+                        (Rank::LivesThere, Named::Site(site.clone()))
+                    }))
+                }
+                Holder::Site(_) | Holder::Hidden => Some((Rank::Unseen, Named::SomeoneElse)),
+            });
         meant.min_by_key(|(rank, _)| *rank)
     }
 }

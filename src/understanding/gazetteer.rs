@@ -1,8 +1,8 @@
 //! Every name the knowledge base has, ready to be found in a text.
 
 use super::asker::Asker;
-use super::phrasebook::{By, Forms, Hit, Phrasebook, without_overlaps};
 use super::emergencies::EmergencyBook;
+use super::phrasebook::{By, Forms, Hit, Phrasebook, without_overlaps};
 use super::symptoms::{Described, SignBook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
 use crate::knowledge::{Aspect, Emergency, Knowledge, Names, Ordinary, Point};
@@ -143,9 +143,8 @@ impl Gazetteer {
     #[must_use]
     pub fn names(&self, forms: &Forms, asker: &Asker) -> Vec<Hit<Named>> {
         let beds = asker.called.find_all(forms).into_iter();
-        let mut all: Vec<Hit<Named>> = beds
-            .map(|Hit { span, meaning, exact }| Hit { span, meaning: Named::OwnBed(meaning), exact })
-            .collect();
+        let mut all: Vec<Hit<Named>> =
+            beds.map(|Hit { span, meaning, exact }| Hit { span, meaning: Named::OwnBed(meaning), exact }).collect();
         let mut called = asker.everyone.find(forms, asker.who.as_ref());
         // Where they are equally long the first is kept.
         called.sort_by_key(|(rank, _)| *rank);

@@ -62,7 +62,8 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
     if let Some(reading) = found.in_another_place(&text, reader) {
         return reading;
     }
-    let mut contrasts = asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
+    let mut contrasts =
+        asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
     let plainly = found.plainly(&text, reader).or_else(|| found.vaguely(verdict.kind, verdict.sureness));
@@ -91,8 +92,8 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
             contrasts || found.corrects() || found.says_otherwise(&text, reader, &reading, before),
             asker,
         )
-            .or_else(|| undone(&reading, before, found.undoes()))
-            .or_else(|| started(&reading, before))
+        .or_else(|| undone(&reading, before, found.undoes()))
+        .or_else(|| started(&reading, before))
     {
         return with_beds(reading, asker);
     }

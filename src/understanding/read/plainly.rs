@@ -44,13 +44,7 @@ impl Found {
     }
 
     /// "Oh, it was yesterday", "300 g thi", "with neem oil": nothing but another day, amount or product than was just told.
-    pub(super) fn says_otherwise(
-        &self,
-        text: &Text,
-        reader: &Reader<'_>,
-        reading: &Reading,
-        before: &Reading,
-    ) -> bool {
+    pub(super) fn says_otherwise(&self, text: &Text, reader: &Reader<'_>, reading: &Reading, before: &Reading) -> bool {
         // "Sown yesterday": what is done once was not done twice.
         let once = matches!(before.did, Some(JobKind::Sow | JobKind::Plant)) && self.did == before.did;
         let covered = |at: usize| {

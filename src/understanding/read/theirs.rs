@@ -10,8 +10,7 @@ use std::ops::Range;
 const SURE: f64 = 0.95;
 
 /// What makes a name the owner of what follows it.
-const OWNS: [&str; 12] =
-    ["ka", "ke", "ki", "wala", "wale", "wali", "का", "के", "की", "वाला", "वाले", "वाली"];
+const OWNS: [&str; 12] = ["ka", "ke", "ki", "wala", "wale", "wali", "का", "के", "की", "वाला", "वाले", "वाली"];
 
 impl Found {
     /// The reading of a message about a place that the asker may not see, whatever was said before: nothing of her own
