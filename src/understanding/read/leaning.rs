@@ -1,6 +1,6 @@
 //! How far a message leans on the one before: an answer about a trouble, the same question of something else.
 
-use super::{Found, Named, Reader, Reading, Told};
+use super::{Found, Hit, Named, Reader, Reading, Told};
 use crate::knowledge::{DayWord, Kind, Point};
 use crate::script::Text;
 use crate::understanding::follow_up::Says;
@@ -96,7 +96,7 @@ impl Found {
             let sized = self.quantities.said.iter().any(|said| said.span.contains(&position))
                 || self.quantities.dimensions.iter().any(|found| found.span.contains(&position));
             let dated = self.days.iter().any(|day| day.span.contains(&position))
-                || self.is_before_a_day(text, position)
+                || self.is_of_a_day(text, position)
                 || matches!(reader.known.words.days.at(text, position), Some((DayWord::Month(_), _)));
             let empty = self.told.iter().any(|hit| {
                 let steers = matches!(
@@ -179,9 +179,11 @@ impl Found {
         if needs_subject && inside && !placed { Says::NoPlace } else { Says::All }
     }
 
-    /// "On Friday", "by Sunday".
-    fn is_before_a_day(&self, text: &Text, position: usize) -> bool {
+    /// "On" of "on Friday", "the day after".
+    fn is_of_a_day(&self, text: &Text, position: usize) -> bool {
         const BEFORE: [&str; 3] = ["on", "by", "for"];
-        BEFORE.contains(&text.normal(position)) && self.days.iter().any(|day| day.span.start == position + 1)
+        let after = |hit: &Hit<Told>| hit.meaning == Told::DayAfter && hit.span.contains(&position);
+        let before = BEFORE.contains(&text.normal(position));
+        before && self.days.iter().any(|day| day.span.start == position + 1) || self.told.iter().any(after)
     }
 }
