@@ -2,12 +2,12 @@
 
 use super::alerts_told::{lines, people};
 use super::answer::{Answer, Outcome};
-use super::facts::{Facts, SiteFacts};
+use super::facts::{BedFacts, Facts, SiteFacts};
 use super::figure::{Figure, FigureValue};
 use super::line::{Line, Said};
 use super::plots::plot;
 use crate::garden::{BedId, SiteId};
-use crate::knowledge::Point;
+use crate::knowledge::{Beyond, Point};
 use crate::needs::year::Year;
 use crate::planning::alerts::{Alert, alerts, is_foretold};
 use crate::planning::due::Plot;
@@ -34,7 +34,12 @@ pub fn alerts_of_site(site: &SiteFacts<'_>, facts: &Facts<'_>) -> Vec<Alert> {
         return Vec::new();
     }
     let today = site.now.date_naive();
-    let year = Year::around(&site.weather, today);
+    // The length of days and the heat of weeks matter to what runs to flower alone.
+    let bolts = |bed: &BedFacts| {
+        let mut crops = bed.plantings.iter().filter_map(|planting| facts.known.crops.get(&planting.crop));
+        crops.any(|crop| matches!(crop.heat.beyond, Beyond::Bolts))
+    };
+    let year = if site.beds.iter().any(bolts) { Year::around(&site.weather, today) } else { None };
     let plots: Vec<Plot<'_>> = site.beds.iter().map(|bed| plot(site, bed, year.as_ref(), facts.known)).collect();
     alerts(&site.site.id, &site.weather, today, &plots)
 }

@@ -53,12 +53,15 @@ impl Year {
         if days.len() < BEFORE + AFTER {
             return None;
         }
+        // A day of the year is as long in each of the three years that it lies in.
+        let hours = |ordinal: u16| SunDay::new(weather.latitude_deg, ordinal).daylight_hours();
+        let day_h: Vec<f64> = (1..=366).map(hours).collect();
         let weeks = days.windows(WEEK).filter_map(|week| {
-            let date = week.first()?.date;
+            let ordinal = week.first()?.date.ordinal0() as usize;
             Some(Week {
                 tmax: mean(week.iter().map(|day| day.tmax)),
                 tmin: mean(week.iter().map(|day| day.tmin)),
-                day_h: SunDay::new(weather.latitude_deg, u16::try_from(date.ordinal()).ok()?).daylight_hours(),
+                day_h: day_h.get(ordinal).copied()?,
             })
         });
         Some(Self { first, weeks: weeks.collect(), days })

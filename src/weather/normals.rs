@@ -1,7 +1,7 @@
 //! Usual days, from monthly normals.
 
 use super::day::{Day, Origin};
-use super::wet_days::wet_share;
+use super::wet_days::WetDays;
 use crate::knowledge::Place;
 use crate::quantity::{Fraction, Temperature, WaterDepth, WindSpeed};
 use chrono::{Datelike, Days, Months, NaiveDate};
@@ -10,7 +10,7 @@ use chrono::{Datelike, Days, Months, NaiveDate};
 ///
 /// Rain is the month's amount over its days, an expectation, not a shower; its chance is the share of days on which
 /// it comes.
-pub fn usual_day(place: &Place, date: NaiveDate) -> Day {
+pub fn usual_day(place: &Place, wet: &WetDays, date: NaiveDate) -> Day {
     let (before, after, share) = neighbours(date);
     let month = |index: u32| &place.months[index as usize % 12];
     let (from, to) = (month(before), month(after));
@@ -31,7 +31,7 @@ pub fn usual_day(place: &Place, date: NaiveDate) -> Day {
         solar: None,
         sunshine_h: both(from.sunshine_h, to.sunshine_h),
         rain: today.rain.map(|rain| WaterDepth::millimetres(rain.as_millimetres() / days_in_month(date))),
-        rain_chance: today.rain.map(|rain| wet_share(rain, days_in_month(date))),
+        rain_chance: wet.share(date.month0(), days_in_month(date)),
         origin: Origin::Normals,
     }
 }

@@ -6,6 +6,7 @@ use super::normals::usual_day;
 use super::source::Service;
 use super::source::file::Forecast;
 use super::told::Told;
+use super::wet_days::WetDays;
 use crate::knowledge::{Knowledge, Place};
 use chrono::{DateTime, FixedOffset, NaiveDate, TimeDelta};
 use std::collections::BTreeMap;
@@ -30,6 +31,7 @@ pub struct Weather<'a> {
     kept: Option<Arc<SiteDays>>,
     told: Option<Arc<BTreeMap<NaiveDate, Told>>>,
     normals: Option<(&'a Place, f64)>,
+    wet_days: Option<WetDays>,
 }
 
 /// Days of a site out of the store: gone by and foretold.
@@ -67,7 +69,8 @@ impl<'a> Weather<'a> {
         let forecast = forecast.filter(|forecast| reaches(forecast, latitude_deg, longitude_deg));
         let normals =
             known.nearest_place(latitude_deg, longitude_deg).filter(|(_, distance)| *distance <= NORMALS_REACH_KM);
-        Self { latitude_deg, longitude_deg, elevation_m, forecast, kept: None, told: None, normals }
+        let wet_days = normals.map(|(place, _)| WetDays::of(place));
+        Self { latitude_deg, longitude_deg, elevation_m, forecast, kept: None, told: None, normals, wet_days }
     }
 
     /// The weather of a listed place, from its normals alone.
@@ -81,6 +84,7 @@ impl<'a> Weather<'a> {
             kept: None,
             told: None,
             normals: Some((place, 0.0)),
+            wet_days: Some(WetDays::of(place)),
         }
     }
 
@@ -128,8 +132,10 @@ impl<'a> Weather<'a> {
         forecast.or_else(|| self.kept.as_ref()?.days.get(&date).copied())
     }
 
-    fn usual(&self, date: NaiveDate) -> Option<Day> {
-        self.normals.map(|(place, _)| usual_day(place, date))
+    /// The usual day of a date, if the place's normals are known.
+    #[must_use]
+    pub fn usual(&self, date: NaiveDate) -> Option<Day> {
+        self.normals.zip(self.wet_days.as_ref()).map(|((place, _), wet)| usual_day(place, wet, date))
     }
 
     /// The day as it counts for the seasons of a year: foretold, else usual. What one past day was like says nothing of

@@ -1,6 +1,7 @@
 //! On how many days of a month it usually rains, where only the month's amount is known.
 
 use crate::agronomy::maths::powf;
+use crate::knowledge::Place;
 use crate::quantity::{Fraction, WaterDepth};
 
 /// Wet days grow with the month's rain to this power: as the gridded climatology of East Anglia derives them (New,
@@ -12,11 +13,29 @@ const OF_ONE_MM: f64 = 1.05;
 /// No month is taken to be wetter than this.
 const MOST: f64 = 0.9;
 
-/// The share of a month's days on which it rains.
-pub fn wet_share(rain: WaterDepth, days_in_month: f64) -> Fraction {
+/// On how many days of each month it rains, worked out once for all the days of a year; none where its rain is not known.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WetDays([Option<f64>; 12]);
+
+impl WetDays {
+    /// Of a place's months.
+    pub fn of(place: &Place) -> Self {
+        Self(std::array::from_fn(|month| place.months.get(month)?.rain.map(wet_days)))
+    }
+
+    /// The share of a month's days (the first is 0) on which it rains.
+    pub fn share(&self, month0: u32, days_in_month: f64) -> Option<Fraction> {
+        Some(share(self.0.get(month0 as usize).copied()??, days_in_month))
+    }
+}
+
+fn wet_days(rain: WaterDepth) -> f64 {
     let millimetres = rain.as_millimetres().max(0.0);
-    let days = (OF_ONE_MM * powf(millimetres, POWER)).min(millimetres);
-    Fraction::of_one((days / days_in_month.max(1.0)).min(MOST))
+    (OF_ONE_MM * powf(millimetres, POWER)).min(millimetres)
+}
+
+fn share(wet_days: f64, days_in_month: f64) -> Fraction {
+    Fraction::of_one((wet_days / days_in_month.max(1.0)).min(MOST))
 }
 
 #[cfg(test)]
@@ -25,7 +44,7 @@ mod tests {
 
     #[track_caller]
     fn case(rain_mm: f64, days: std::ops::RangeInclusive<f64>) {
-        let got = wet_share(WaterDepth::millimetres(rain_mm), 31.0).as_of_one() * 31.0;
+        let got = share(wet_days(WaterDepth::millimetres(rain_mm)), 31.0).as_of_one() * 31.0;
         assert!(days.contains(&got), "{rain_mm}: {got}");
     }
 

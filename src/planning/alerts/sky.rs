@@ -71,8 +71,7 @@ fn heat_grade(day: &Day, usual: Temperature) -> Option<u8> {
 /// The usual maximum of a day. Where no usual days are known the day's own stands in: then only what is hot anywhere
 /// counts.
 fn usual(weather: &Weather<'_>, day: &Day) -> Option<Temperature> {
-    let normals = weather.normals().map(|(place, _)| Weather::of_place(place));
-    normals.map_or(Some(day.tmax), |normals| normals.on(day.date).map(|usual| usual.tmax))
+    Some(weather.usual(day.date).map_or(day.tmax, |usual| usual.tmax))
 }
 
 fn rain(roof: &Roof<'_>) -> Option<Alert> {
