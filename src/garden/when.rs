@@ -62,6 +62,9 @@ impl Display for When {
 impl FromStr for When {
     type Err = NotADay;
     fn from_str(text: &str) -> Result<Self, NotADay> {
+        if let Some(when) = as_written(text) {
+            return Ok(when);
+        }
         if text.len() == 10 {
             return NaiveDate::parse_from_str(text, "%Y-%m-%d").map(Self::Day).map_err(|_| NotADay(text.into()));
         }
@@ -70,6 +73,27 @@ impl FromStr for When {
             .find_map(|form| NaiveDateTime::parse_from_str(text, form).ok())
             .map(Self::Moment)
             .ok_or_else(|| NotADay(text.into()))
+    }
+}
+
+/// A day or a minute as records write it, read by its places: years of records are read for an answer, and a form that
+/// is worked through each time takes several times as long.
+fn as_written(text: &str) -> Option<When> {
+    let number = |from: usize, to: usize| {
+        let digits = text.get(from..to).filter(|part| part.bytes().all(|byte| byte.is_ascii_digit()))?;
+        digits.parse::<u32>().ok()
+    };
+    let mark = |at: usize, mark: u8| text.as_bytes().get(at) == Some(&mark);
+    if !(mark(4, b'-') && mark(7, b'-')) {
+        return None;
+    }
+    let day = NaiveDate::from_ymd_opt(i32::try_from(number(0, 4)?).ok()?, number(5, 7)?, number(8, 10)?)?;
+    match text.len() {
+        10 => Some(When::Day(day)),
+        16 if mark(10, b'T') && mark(13, b':') => {
+            day.and_hms_opt(number(11, 13)?, number(14, 16)?, 0).map(When::Moment)
+        }
+        _ => None,
     }
 }
 
@@ -107,6 +131,8 @@ mod tests {
         case("2026-05-13T25:00", &format!("\"2026-05-13T25:00\" {expected}"));
         case("2026-5-3", &format!("\"2026-5-3\" {expected}"));
         case("", &format!("\"\" {expected}"));
+        case("2026-05-13 18:00", &format!("\"2026-05-13 18:00\" {expected}"));
+        case("2026-05-13T18:61", &format!("\"2026-05-13T18:61\" {expected}"));
     }
 
     #[test]

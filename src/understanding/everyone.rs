@@ -161,6 +161,7 @@ impl Everyone {
 mod tests {
     use super::*;
     use crate::script::Text;
+    use crate::understanding::phrasebook::without_overlaps;
 
     fn site(id: &str, name: &str) -> Site {
         let json = serde_json::json!({
@@ -186,7 +187,7 @@ mod tests {
         let everyone = Everyone::of(&people, &sites, &Ordinary::default());
         let mut all = everyone.find(&Forms::of(&Text::read(text)), who);
         all.sort_by_key(|(rank, _)| *rank);
-        let hits = super::super::phrasebook::without_overlaps(all.into_iter().map(|(_, hit)| hit).collect());
+        let hits = without_overlaps(all.into_iter().map(|(_, hit)| hit).collect());
         hits.into_iter()
             .map(|hit| match hit.meaning {
                 Named::Site(site) => site.to_string(),

@@ -55,13 +55,16 @@ impl Store for Overlay<'_> {
 
     fn records(&self, kind: Kind, prefix: &str) -> Result<Vec<Record>, StoreError> {
         let below = self.below.records(kind, prefix)?;
-        let mut merged: BTreeMap<String, Record> = below.into_iter().map(|record| (record.key(), record)).collect();
+        let changed = self.changed();
         let from = Bound::Included((kind, prefix.to_owned()));
-        for ((_, key), change) in self
-            .changed()
-            .range((from, Bound::Unbounded))
-            .take_while(|((of_kind, key), _)| *of_kind == kind && key.starts_with(prefix))
-        {
+        let like = |((of_kind, key), _): &(&(Kind, String), &Change)| *of_kind == kind && key.starts_with(prefix);
+        let mut own = changed.range((from, Bound::Unbounded)).take_while(like).peekable();
+        // Years of records are not sorted again for nothing.
+        if own.peek().is_none() {
+            return Ok(below);
+        }
+        let mut merged: BTreeMap<String, Record> = below.into_iter().map(|record| (record.key(), record)).collect();
+        for ((_, key), change) in own {
             match change {
                 Change::Put(record) => merged.insert(key.clone(), record.clone()),
                 Change::Remove(_) => merged.remove(key),
