@@ -112,7 +112,8 @@ impl Found {
             None => true,
             // "Pulled it out: knots on the roots."
             Some(JobKind::Pull) => parts().any(|part| part == Part::Root),
-            Some(JobKind::Sow) => parts().all(|part| part == Part::Seedling) || self.signs.len() > 1,
+            // What was sown is a trouble where it does not come.
+            Some(JobKind::Sow) => self.signs.len() > 1 || self.signs.iter().any(|sign| sign == "seed-not-up"),
             Some(job) => BEFORE.contains(&job) && (after_work || self.signs.len() > 1),
         };
         let works = [JobKind::Water, JobKind::Spray, JobKind::Feed, JobKind::Net, JobKind::Pick, JobKind::Sow];
