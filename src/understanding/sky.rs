@@ -4,21 +4,23 @@ use super::asker::Asker;
 use super::read::{Reader, read_part};
 use super::reading::{Reading, SkyTold};
 use crate::knowledge::{Aspect, Kind};
-use crate::script::Text;
+use crate::script::{Text, Token, index_word};
 use chrono::{Days, NaiveDate};
 
 /// A reading that is surer than this stands, whatever it tells of the sky.
 const SURE_ENOUGH: f64 = 0.65;
 /// What is told plainly leaves little else (judgement).
 const SURE: f64 = 0.8;
-/// More strange words than this beside it are chatter.
-const STRANGE_WORDS: usize = 1;
+/// More strange words than this beside it are chatter (judgement).
+const STRANGE_WORDS: usize = 0;
 
 /// What a message about the weather asks: what stands beside the telling, else how it changes the water of all beds.
 pub fn told(text: &str, whole: Reading, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     // A record of which nothing was done or seen is none: rain that "happened" reads like work.
     let of_nothing = whole.kind == Kind::Record && whole.saw.is_none() && !whole.new_bed;
-    let open = whole.kind == Kind::None || whole.sureness < SURE_ENOUGH || of_nothing;
+    // Weather that leans to watering, and nothing asked: it is told of all beds.
+    let alone = whole.kind == Kind::Water && !whole.asks && !whole.beds_named;
+    let open = whole.kind == Kind::None || whole.sureness < SURE_ENOUGH || of_nothing || alone;
     if whole.sky.is_empty() || whole.did.is_some() || whole.emergency.is_some() || !open {
         return with_now(whole, today);
     }
@@ -27,7 +29,7 @@ pub fn told(text: &str, whole: Reading, reader: &Reader<'_>, asker: &Asker, toda
     if let Some(part) = beside.filter(|part| part.sureness >= SURE_ENOUGH) {
         return with_now(Reading { sky, ..part }, today);
     }
-    if !plainly(&sky) || whole.unknown.len() > STRANGE_WORDS || !whole.crops.is_empty() {
+    if !plainly(&sky) || strange_words(text, reader) > STRANGE_WORDS || !whole.crops.is_empty() {
         return whole;
     }
     let named = !whole.beds.is_empty();
@@ -40,6 +42,19 @@ pub fn told(text: &str, whole: Reading, reader: &Reader<'_>, asker: &Asker, toda
     let all_beds = !named && before.is_none();
     let quantities = Vec::new();
     with_now(Reading { kind: Kind::Water, sureness: SURE, beds, all_beds, quantities, ..whole }, today)
+}
+
+/// Words that no way of asking about growing has and that are not everyday ones: "match", "trophy".
+fn strange_words(text: &str, reader: &Reader<'_>) -> usize {
+    const LEAST_LETTERS: usize = 4;
+    let text = Text::read(text);
+    let strange = |token: &&Token| {
+        token.is_word()
+            && token.normal.chars().count() >= LEAST_LETTERS
+            && !reader.known.ordinary.is(&token.normal)
+            && index_word(token, text.language).is_some_and(|word| !reader.index.knows_of_care(&word))
+    };
+    text.tokens.iter().filter(strange).count()
 }
 
 /// A figure was said, or rain that fell: "no rain" alone is as often part of a question.
