@@ -60,6 +60,7 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
             if stand_apart(&first, &second, today, text)
                 && !cut(&whole, &first, &second)
                 && !is_start(&whole, &first)
+                && !is_offer(&whole, &first)
                 && ![&first, &second].into_iter().any(tells_of_the_sky) =>
         {
             let sky = || whole.sky.clone();
@@ -228,6 +229,11 @@ fn with_detail(first: Reading, detail: &Reading, today: NaiveDate) -> Reading {
         whole.materials.clone_from(&detail.materials);
     }
     whole
+}
+
+/// "Two mugs, and shall I pour more?": what the whole message does not tell as poured was only offered.
+fn is_offer(whole: &Reading, first: &Reading) -> bool {
+    whole.asks && whole.did.is_none() && first.did == Some(JobKind::Water)
 }
 
 /// The border runs through the measures of one thing: "a box of 3 x 2 ft, 10 in deep".
