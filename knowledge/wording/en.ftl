@@ -238,6 +238,7 @@ handed-over-kind =
        *[other] that
     } yet, so I have passed your question to the crew.
 handed-over-unknown = I don't have a good answer to that. I have passed it to the crew: someone will get back to you here.
+mix-without = My recipes all hold { $material }: I have none that was tried without it. I have passed it to the crew.
 declined = That is not something I can help with. I know about beds, water, sowing and harvest on your roof.
 not-understood = I did not get that. You can ask, for example:
 

@@ -234,6 +234,7 @@ handed-over-kind =
        *[other] Iska
     } hisaab abhi mujhse nahi hota, isliye aapka sawaal team ko bhej diya hai.
 handed-over-unknown = Iska theek jawab mere paas nahi hai. Team ko bhej diya hai: koi aapko yahin jawab dega.
+mix-without = Mere sabhi nuskhon mein { $material } hai: uske bina aazmaya hua nuskha mere paas nahi hai. Team ko bhej diya hai.
 declined = Ismein mujhse madad nahi ho payegi. Mujhe aapki chhat ke bed, paani, buvai aur tudai ki jaankari hai.
 not-understood = Samajh nahi aaya. Aise poochhkar dekhein:
 

@@ -40,6 +40,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     let id = mix_meant(reading, subject.as_ref());
     let Some(mix) = facts.known.mixes.get(&id) else { return super::handed_over::not_known() };
+    if let Some(material) = left_out(reading, mix, facts) {
+        return Answer::hand_over(Line::new("mix-without").with("material", Said::Material(material)));
+    }
     let mut answer = Answer::new(Outcome::Answered);
     match subject {
         Some(subject) => {
@@ -55,6 +58,14 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     recipe_notes(&mut answer, mix);
     answer
+}
+
+/// The part of the mix that is to be left out: its recipe says nothing of a mix without it.
+fn left_out(reading: &Reading, mix: &Mix, facts: &Facts<'_>) -> Option<String> {
+    let parts = mix.components.iter().map(|part| &part.material);
+    let mut parts = parts.chain(mix.additions.iter().map(|part| &part.material));
+    let named = parts.find(|part| reading.materials.contains(part))?;
+    says(reading, &facts.known.talk.without).then(|| named.clone())
 }
 
 /// How far the mix has gone down, where that is told: one length beside a word for it.

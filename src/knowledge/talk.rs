@@ -129,6 +129,12 @@ pub struct Talk {
     /// The mix of a bed has gone down.
     #[serde(default)]
     pub sunk: Names,
+    /// A material is to be left out: "without perlite".
+    #[serde(default)]
+    pub without: Names,
+    /// All that was offered, where nothing else is said.
+    #[serde(default)]
+    pub every: Names,
     #[serde(default)]
     pub sun: SunWords,
     #[serde(default)]

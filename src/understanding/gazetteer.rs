@@ -89,6 +89,8 @@ pub enum Told {
     ConditionEnd,
     /// Not the one spoken of but the one beside it.
     OtherOne,
+    /// All that was offered.
+    Every,
     /// In the thing spoken of.
     Inside,
     /// What an amount is wanted in.
@@ -254,7 +256,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for speak in &talk.speak {
         told.add(&speak.words, &Told::Speak(speak.language));
     }
-    let lists: [(&Names, Told); 44] = [
+    let lists: [(&Names, Told); 45] = [
         (&talk.elsewhere, Told::Elsewhere),
         (&talk.hearsay, Told::Hearsay),
         (&talk.ails, Told::Ails),
@@ -289,6 +291,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         (&talk.condition, Told::Condition),
         (&talk.condition_end, Told::ConditionEnd),
         (&talk.other_one, Told::OtherOne),
+        (&talk.every, Told::Every),
         (&talk.inside, Told::Inside),
         (&talk.amount_in, Told::AmountIn),
         (&talk.note, Told::Note),

@@ -100,7 +100,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
         return with_beds(reading, asker);
     }
     if let Some(before) = &asker.before
-        && let Some(reading) = found.answers_about_trouble(&text, &reading, before)
+        && let Some(reading) = found.answers_about_trouble(&text, reader, &reading, before)
     {
         return with_beds(reading, asker);
     }

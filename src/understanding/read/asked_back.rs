@@ -1,5 +1,6 @@
 //! Short messages that answer what was asked back, or want the last answer put otherwise.
 
+use super::leans::is_mark;
 use super::{Found, Reading, Told};
 use crate::garden::BedId;
 use crate::script::{Language, Text};
@@ -46,6 +47,7 @@ impl Found {
         let beds: Vec<BedId> = match (self.nth(), self.has(&Told::Both)) {
             (_, true) => offered.iter().take(2).cloned().collect(),
             (Some(place), _) => vec![offered.get(place - 1)?.clone()],
+            (None, _) if self.is_nothing_but(text, &Told::Every) => offered.clone(),
             (None, _) => return None,
         };
         Some(Reading {
@@ -58,6 +60,13 @@ impl Found {
             why: false,
             ..before.clone()
         })
+    }
+
+    /// Such words are there, and none besides but empty ones.
+    fn is_nothing_but(&self, text: &Text, what: &Told) -> bool {
+        let within = |at: usize| self.told.iter().any(|hit| hit.meaning == *what && hit.span.contains(&at));
+        let empty = |at: usize| is_mark(text, at) || self.is_empty_word(at);
+        self.has(what) && (0..text.tokens.len()).all(|at| within(at) || empty(at))
     }
 
     /// "And the day after?": after the day spoken of.

@@ -1,4 +1,4 @@
-//! "A 4 by 2 box": sides without a unit, of a box.
+//! "A 4 by 2 box": sides without a unit, of a box or a tray.
 
 use super::{Found, Measured, Named, Reading};
 use crate::garden::BedKind;
@@ -18,7 +18,7 @@ impl Found {
     pub(super) fn with_bare_box(&self, reading: &mut Reading) {
         let [bare] = self.quantities.bare.as_slice() else { return };
         let beside = |at: usize| at + NEAR >= bare.span.start && at <= bare.span.end + NEAR;
-        let of_box = |named: &Named| *named == Named::BedKind(BedKind::Box);
+        let of_box = |named: &Named| matches!(named, Named::BedKind(BedKind::Box | BedKind::Tray));
         let is_box = self.names.iter().any(|hit| of_box(&hit.meaning) && beside(hit.span.start));
         let fits = bare.values.len() <= 3 && bare.values.iter().all(|value| SIDES_FT.contains(value));
         if !is_box || !fits || !reading.measures.is_empty() {

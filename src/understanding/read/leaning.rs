@@ -1,9 +1,12 @@
 //! How far a message leans on the one before: an answer about a trouble, the same question of something else.
 
+use super::leans::is_mark;
 use super::{Found, Hit, Named, Reader, Reading, Told};
 use crate::knowledge::{DayWord, Kind, Point};
-use crate::script::Text;
+use crate::quantity::Unit;
+use crate::script::{Language, Text, Token, index_word, index_words_as};
 use crate::understanding::follow_up::Says;
+use crate::understanding::quantities::Said;
 
 /// A message that is as good as one of the ways of asking says all, however it begins.
 const HAS_A_KIND_OF_ITS_OWN: f64 = 0.75;
@@ -17,14 +20,31 @@ const SHORT: usize = 6;
 impl Found {
     /// The reading of an answer to a question about a trouble: a sign that was offered or another, none of them,
     /// or not known. Anything longer is a message of its own.
-    pub(super) fn answers_about_trouble(&self, text: &Text, reading: &Reading, before: &Reading) -> Option<Reading> {
+    pub(super) fn answers_about_trouble(
+        &self,
+        text: &Text,
+        reader: &Reader<'_>,
+        reading: &Reading,
+        before: &Reading,
+    ) -> Option<Reading> {
         /// An answer has at most so many tokens.
         const LONGEST: usize = 12;
         /// So sure a reading of another kind is a question of its own (judgement).
         const OTHER: f64 = 0.85;
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
-        let unknown = says(Told::Point(Point::NotKnown));
-        let (yes, none) = (says(Told::Yes), says(Told::NoneOfThese) && self.signs.is_empty());
+        // "At night": words of one of the signs that were asked about.
+        let close = self.near_what_was_offered(text, reader, before);
+        // "Yesterday only", "my maid told me": no matter of its own, and no sign either.
+        let adrift = reading.kind == Kind::None
+            && reading.sureness < OTHER
+            && !self.of_others()
+            && text.tokens.len() <= SHORT
+            && close.is_none();
+        let none = says(Told::NoneOfThese) && self.signs.is_empty();
+        // "No insects visible" denies one thing, not all that was asked about.
+        let denies_one = none && close.is_none() && self.words_beside(text, &Told::NoneOfThese) > 1;
+        let unknown = says(Told::Point(Point::NotKnown)) || adrift || denies_one;
+        let (yes, none) = (says(Told::Yes), none && !denies_one && close.is_none());
         let waits = before.kind == Kind::Trouble && before.asked > 0;
         let nth = self.nth().and_then(|place| before.offered.get(place - 1)).filter(|_| self.signs.is_empty());
         let named = nth.is_some() || !self.signs.is_empty() || !reading.crops.is_empty() || !reading.beds.is_empty();
@@ -38,7 +58,7 @@ impl Found {
         if other_plant || other_matter {
             return None;
         }
-        if !waits || text.tokens.len() > LONGEST || !(named || yes || none || unknown) {
+        if !waits || text.tokens.len() > LONGEST || !(named || yes || none || unknown || close.is_some()) {
             return None;
         }
         let mut now = before.clone();
@@ -57,6 +77,8 @@ impl Found {
         }
         let mut seen = self.signs.clone();
         seen.extend(nth.cloned());
+        seen.extend(close.filter(|_| self.signs.is_empty()));
+        now.denied.extend(self.denied.iter().filter(|sign| !before.denied.contains(sign)).cloned());
         if yes && seen.is_empty() && before.offered.len() == 1 {
             seen.clone_from(&before.offered);
         }
@@ -77,6 +99,36 @@ impl Found {
         }
         now.offered.clear();
         Some(now)
+    }
+
+    /// The one sign among those asked about that has the telling words of a short answer in its name.
+    fn near_what_was_offered(&self, text: &Text, reader: &Reader<'_>, before: &Reading) -> Option<String> {
+        let empty = |at: usize| is_mark(text, at) || self.is_empty_word(at);
+        let telling = |(at, token): (usize, &Token)| {
+            let word = (!empty(at) && !reader.known.ordinary.is(&token.normal)).then_some(token)?;
+            index_word(word, text.language)
+        };
+        let said: Vec<String> = text.tokens.iter().enumerate().filter_map(telling).collect();
+        if said.is_empty() || text.tokens.len() > SHORT {
+            return None;
+        }
+        let has_all = |id: &&String| {
+            let Some(sign) = reader.known.signs.get(*id) else { return false };
+            let of = |(language, names): (Language, &Vec<String>)| {
+                let words: Vec<String> = names.iter().flat_map(|name| index_words_as(name, language)).collect();
+                said.iter().all(|word| words.contains(word))
+            };
+            sign.names.each().into_iter().any(of)
+        };
+        let mut close = before.offered.iter().filter(has_all);
+        let first = close.next()?;
+        close.next().is_none().then(|| first.clone())
+    }
+
+    /// How many words stand beside those of a meaning, the empty ones left out.
+    fn words_beside(&self, text: &Text, what: &Told) -> usize {
+        let within = |at: usize| self.told.iter().any(|hit| hit.meaning == *what && hit.span.contains(&at));
+        (0..text.tokens.len()).filter(|at| !within(*at) && !is_mark(text, *at) && !self.is_empty_word(*at)).count()
     }
 
     /// Whether the message says its kind, and what it is about.
@@ -149,6 +201,12 @@ impl Found {
         if text.tokens.len() <= SHORT && self.points().any(Point::tells_product) {
             return Says::NoKind;
         }
+        // "I only have 75 %" after a net was spoken of.
+        let percent = |said: &Said| said.written.unit == Unit::Percent;
+        let share = self.names.is_empty() && self.quantities.said.iter().any(percent);
+        if before.kind == Kind::Shade && share && text.tokens.len() <= CORRECTION && nearness < HAS_A_KIND_OF_ITS_OWN {
+            return Says::NoKind;
+        }
         // "Ok thanks" says nothing and asks nothing.
         let says_something = self.told.iter().any(|hit| !matches!(hit.meaning, Told::Filler | Told::FollowUp));
         let idle = bare && self.days.is_empty() && !says_something && !self.asks;
@@ -156,7 +214,7 @@ impl Found {
             return Says::NoKind;
         }
         // A size is enough where no crop is needed.
-        let measured = !self.quantities.dimensions.is_empty();
+        let measured = !(self.quantities.dimensions.is_empty() && self.quantities.bare.is_empty());
         let sized = matches!(kind, Kind::Mix | Kind::Build | Kind::Load) && measured;
         let subject = sized || self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_) | Named::OwnBed(_)));
         // The same sort of question again, with nothing it is about, is about the same.

@@ -252,6 +252,6 @@ const fn is_of_a_size(kind: Kind) -> bool {
     )
 }
 
-fn is_mark(text: &Text, at: usize) -> bool {
+pub(super) fn is_mark(text: &Text, at: usize) -> bool {
     text.tokens.get(at).is_none_or(|token| !token.normal.chars().any(char::is_alphanumeric))
 }
