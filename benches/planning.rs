@@ -10,6 +10,7 @@
 mod roofs;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
+use rayon::iter::{IntoParallelIterator, ParallelIterator};
 use roofs::{BEDS_A_ROOF, Roofs, now, store_of};
 use rooftend::answering::reminder::{items, plan, told};
 use rooftend::answering::{Facts, SiteFacts, alerts_of_site, alerts_told};
@@ -55,8 +56,16 @@ fn evening<'a>(known: &'a Knowledge, site: SiteFacts<'a>) -> usize {
     count
 }
 
+/// How the roofs made together are planned.
+#[derive(Clone, Copy, PartialEq)]
+enum Cores {
+    One,
+    /// As the reception does it.
+    All,
+}
+
 /// How long the planning of so many beds takes, the making of the roofs left out.
-fn planned(known: &Knowledge, forecast: &Forecast, beds: usize) -> (Duration, usize) {
+fn planned(known: &Knowledge, forecast: &Forecast, beds: usize, cores: Cores) -> (Duration, usize) {
     let mut roofs = Roofs::new(known, forecast);
     let (mut took, mut jobs) = (Duration::ZERO, 0);
     let mut left = beds.div_ceil(BEDS_A_ROOF);
@@ -64,7 +73,10 @@ fn planned(known: &Knowledge, forecast: &Forecast, beds: usize) -> (Duration, us
         let some: Vec<SiteFacts<'_>> = (0..left.min(AT_ONCE)).map(|_| roofs.facts()).collect();
         left -= some.len();
         let begun = Instant::now();
-        jobs += some.into_iter().map(|site| evening(known, site)).sum::<usize>();
+        jobs += match cores {
+            Cores::One => some.into_iter().map(|site| evening(known, site)).sum::<usize>(),
+            Cores::All => some.into_par_iter().map(|site| evening(known, site)).sum(),
+        };
         took += begun.elapsed();
     }
     (took, jobs)
@@ -91,18 +103,19 @@ fn planning(criterion: &mut Criterion) {
     // Not where the benches are only tried.
     if std::env::args().any(|argument| argument == "--bench") {
         let most = std::env::var("ROOFTEND_BENCH_BEDS").ok().and_then(|beds| beds.parse().ok()).unwrap_or(usize::MAX);
-        for beds in [1_000, 10_000, 50_000].into_iter().filter(|beds| *beds <= most) {
+        for beds in [1_000, 10_000, 100_000].into_iter().filter(|beds| *beds <= most) {
             row("planned and written from the store, a chat a roof", beds, received(&house, beds));
         }
         for beds in [1_000, 10_000, 100_000, 1_000_000].into_iter().filter(|beds| *beds <= most) {
-            row("planned, one thread", beds, planned(known, &forecast, beds));
+            row("planned, one core", beds, planned(known, &forecast, beds, Cores::One));
+            row("planned, all cores", beds, planned(known, &forecast, beds, Cores::All));
         }
     }
     let mut group = criterion.benchmark_group("planning");
     group.sample_size(10);
     group.throughput(Throughput::Elements(1_000));
     group.bench_function("an evening of 1 000 beds", |bench| {
-        bench.iter_custom(|times| (0..times).map(|_| planned(known, &forecast, 1_000).0).sum());
+        bench.iter_custom(|times| (0..times).map(|_| planned(known, &forecast, 1_000, Cores::One).0).sum());
     });
     group.finish();
 }

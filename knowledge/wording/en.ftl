@@ -966,9 +966,10 @@ bot-menu-invite = invite a person
 bot-menu-people = who is known
 bot-menu-remove = remove a person
 # What people write without a command, in any language, parted by a bar.
-bot-words-me = show what you keep about me | what do you keep about me | what do you know about me | my data
-bot-words-export = export my data | send me my data
-bot-words-forget = forget me | forget everything about me | delete my data
+bot-words-me = show what you keep about me | what do you keep about me | what do you know about me | my data | show my data | what have you stored about me
+bot-words-export = export my data | send me my data | download my data | a copy of my data
+bot-words-forget = forget me | forget everything about me | delete my data | delete me | remove my data | erase my data | delete everything about me
+bot-words-help = help | what can you do | what all can you do | how does this work | how do i use this | what can i ask | what should i ask
 
 # (end of: Bot)
 

@@ -959,9 +959,10 @@ bot-menu-invite = kisi ko nyota dein
 bot-menu-people = kaun-kaun darj hai
 bot-menu-remove = kisi ko hatayein
 # Bina command ke log jo likhte hain, khadi lakeer se alag.
-bot-words-me = mere baare mein kya rakha hai | mere baare mein kya jaante hain | meri jaankari dikhayein
+bot-words-me = mere baare mein kya rakha hai | mere baare mein kya jaante hain | meri jaankari dikhayein | meri jaankari dikhao | mere bare me kya likha hai
 bot-words-export = meri jaankari bhejein | meri jaankari file mein bhejein
-bot-words-forget = mujhe bhool jayein | mujhe bhool jao | meri jaankari hata dein | meri jaankari mita dein
+bot-words-forget = mujhe bhool jayein | mujhe bhool jao | meri jaankari hata dein | meri jaankari mita dein | meri jaankari hata do | meri jaankari mita do | mera sab kuch hata do
+bot-words-help = madad | aap kya kar sakte ho | aap kya kar sakte hain | tum kya kar sakte ho | kya kya kar sakte ho | kya poochh sakte hain | kya puchu | ye kaise chalta hai | yeh kaise chalta hai
 
 # (end of: Bot)
 
@@ -1266,7 +1267,7 @@ draw-month =
         [feb] Feb
         [mar] March
         [apr] April
-        [may] Mai
+        [may] May
         [jun] June
         [jul] July
         [aug] Aug

@@ -32,9 +32,34 @@ impl Gathered {
         let wanted = self.before.get(from)? + sum.as_degree_days() - HAIR;
         let place = self.before.partition_point(|gathered| *gathered < wanted).max(from + 1);
         let (before, after) = (self.before.get(place - 1)?, self.before.get(place)?);
-        let late = wanted - before >= (after - before) / 2.0;
-        Some(if late && wanted > *before { place } else { place - 1 })
+        Some(nearest(place, wanted, *before, *after))
     }
+}
+
+/// The same from the first day on, with no day looked at beyond that morning: most crops are ready long before the days
+/// known end.
+#[must_use]
+pub fn full_after(
+    days: impl Iterator<Item = DayTemperatures>,
+    thresholds: Thresholds,
+    sum: ThermalTime,
+) -> Option<usize> {
+    let wanted = sum.as_degree_days() - HAIR;
+    let mut before = 0.0;
+    for (passed, day) in days.enumerate() {
+        let after = before + thermal_time(day, thresholds).as_degree_days();
+        if after >= wanted {
+            return Some(nearest(passed + 1, wanted, before, after));
+        }
+        before = after;
+    }
+    None
+}
+
+/// The morning after the day on which a sum is full, or the one before it, whichever is nearer.
+fn nearest(after_day: usize, wanted: f64, before: f64, after: f64) -> usize {
+    let late = wanted - before >= (after - before) / 2.0;
+    if late && wanted > before { after_day } else { after_day - 1 }
 }
 
 #[cfg(test)]
@@ -46,13 +71,17 @@ mod tests {
     fn case(from: usize, sum: f64, expected: Option<usize>) {
         let celsius = Temperature::celsius;
         let days = std::iter::repeat_n(DayTemperatures { tmax: celsius(25.0), tmin: celsius(15.0) }, 5);
-        let gathered = Gathered::over(days, Thresholds { base: celsius(10.0), upper: None });
-        assert_eq!(gathered.reached(from, ThermalTime::degree_days(sum)), expected, "{from} {sum}");
+        let (thresholds, sum) = (Thresholds { base: celsius(10.0), upper: None }, ThermalTime::degree_days(sum));
+        assert_eq!(Gathered::over(days.clone(), thresholds).reached(from, sum), expected, "{from} {sum:?}");
+        if from == 0 {
+            assert_eq!(full_after(days, thresholds, sum), expected, "{sum:?}");
+        }
     }
 
     /// Ten degree days a day.
     #[test]
     fn a_sum_is_full_by_the_nearest_morning() {
+        case(0, 0.0, Some(0));
         case(0, 10.0, Some(1));
         case(0, 13.0, Some(1));
         case(0, 17.0, Some(2));

@@ -1,6 +1,6 @@
 //! When a crop is ready, when it ends, how much to expect.
 
-use super::gathered::Gathered;
+use super::gathered::full_after;
 use super::heat::temperatures;
 use super::space::bed_places;
 use super::surroundings::{Standing, vessel};
@@ -52,13 +52,15 @@ pub fn harvest_window(standing: &Standing<'_>, weather: &Weather<'_>) -> Option<
         _ => (&crop.harvest.first, &crop.heat.base, &crop.heat.upper, Some(&crop.harvest.picking_days)),
     };
     let thresholds = Thresholds { base: base.value(), upper: Some(upper.value()) };
-    let days: Vec<Day> = weather.from(start.date()).take(FURTHEST_DAYS).collect();
+    // The latest first: the others lie before it, and no day beyond it is looked at.
+    let mut days: Vec<Day> = Vec::new();
+    let until_late = weather.from(start.date()).take(FURTHEST_DAYS).inspect(|day| days.push(*day));
+    let late = full_after(until_late.map(|day| warmed(&day, -1.0)), thresholds, sum.is.high())?;
     let reach = |degree_days: ThermalTime, warmer: f64| {
-        Gathered::over(days.iter().map(|day| warmed(day, warmer)), thresholds).reached(0, degree_days)
+        full_after(days.iter().map(|day| warmed(day, warmer)), thresholds, degree_days)
     };
     let value = reach(sum.value(), 0.0)?;
     let early = reach(sum.is.low(), 1.0)?;
-    let late = reach(sum.is.high(), -1.0)?;
     let date = |days: usize| start.date().checked_add_days(Days::new(days as u64)).unwrap_or(NaiveDate::MAX);
     let first = Estimate::spanning(date(value), [date(early), date(late)]);
     let last = picking.map(|picking| {

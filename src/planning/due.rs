@@ -4,7 +4,7 @@ use super::moves::{held, last_done};
 use crate::garden::{Bed, BedId, BedKind, JobDone, JobKind, Move, RainExposure, Start};
 use crate::knowledge::{GrownFor, Knowledge, SprayUse};
 use crate::needs::feed_day::{Counted, feed_day, rhythm};
-use crate::needs::harvest::harvest_window;
+use crate::needs::harvest::{HarvestWindow, harvest_window};
 use crate::needs::shade::net_need;
 use crate::needs::spray::{Obstacle, SprayHours, SprayedBed, next_spray};
 use crate::needs::surroundings::Standing;
@@ -101,8 +101,9 @@ impl Due {
 /// own rhythm, several times a week.
 #[must_use]
 pub fn due(plot: &Plot<'_>, until: NaiveDate) -> Vec<Due> {
-    let picks = picks(plot, until);
-    let mut all: Vec<Due> = spray(plot).into_iter().chain(feed(plot)).chain(net(plot)).chain(picks).collect();
+    let windows: Vec<_> = plot.standing.iter().map(|standing| harvest_window(standing, plot.weather)).collect();
+    let picks = picks(plot, &windows, until);
+    let mut all: Vec<Due> = spray(plot, &windows).into_iter().chain(feed(plot)).chain(net(plot)).chain(picks).collect();
     all.retain(|due| due.date <= until);
     all.sort_by(|a, b| (a.date, a.job.word()).cmp(&(b.date, b.job.word())));
     all
@@ -119,7 +120,7 @@ fn last<'a>(plot: &Plot<'a>, job: JobKind) -> Option<&'a JobDone> {
 }
 
 /// What is no sprouting tray has its weekly spray.
-fn spray(plot: &Plot<'_>) -> Option<Due> {
+fn spray(plot: &Plot<'_>, windows: &[Option<HarvestWindow>]) -> Option<Due> {
     if !plot.standing.iter().any(|standing| !standing.microgreen) {
         return None;
     }
@@ -131,8 +132,8 @@ fn spray(plot: &Plot<'_>) -> Option<Due> {
     let of_record = before.and_then(|done| product(done.what.as_deref()?));
     let (id, spray): (&str, &SprayUse) = of_record.or_else(|| product(USUAL_SPRAY))?;
     let today = plot.now.date_naive();
-    let windows = plot.standing.iter().filter_map(|standing| harvest_window(standing, plot.weather));
-    let pickings: Vec<NaiveDate> = windows.map(|window| window.first.value()).filter(|first| *first >= today).collect();
+    let firsts = windows.iter().flatten().map(|window| window.first.value());
+    let pickings: Vec<NaiveDate> = firsts.filter(|first| *first >= today).collect();
     let sprayed = SprayedBed {
         last: before.map(|done| done.on.date()),
         pickings: &pickings,
@@ -197,11 +198,11 @@ fn net(plot: &Plot<'_>) -> Option<Due> {
 }
 
 /// The first pick of each planting, and the next one of what was picked; and the sowing of a tray that was cut.
-fn picks(plot: &Plot<'_>, until: NaiveDate) -> Vec<Due> {
+fn picks(plot: &Plot<'_>, windows: &[Option<HarvestWindow>], until: NaiveDate) -> Vec<Due> {
     let today = plot.now.date_naive();
     let mut all = Vec::new();
-    for standing in &plot.standing {
-        let Some(window) = harvest_window(standing, plot.weather) else { continue };
+    for (standing, window) in plot.standing.iter().zip(windows) {
+        let Some(window) = window else { continue };
         let picked = plot
             .jobs
             .iter()

@@ -81,7 +81,9 @@ const HINDI: &[&str] = &[
     "fir", "jab", "tab", "agar", "liye", "liya", "lu", "lun", "lena", "laga", "lagau", "lagana", "lagani",
     "lagane", "lagaya", "lagayi", "lagai", "lagaye", "lagega", "lagegi", "dala", "dali", "dalu", "dalna",
     "daal", "boya", "boyi", "boi", "boye", "bona", "todu", "toda", "todi", "todna", "batao", "bata", "dikhao",
-    "bolo", "raat", "subah", "sham", "din", "baar",
+    "bolo", "raat", "subah", "sham", "din", "baar", "kaat", "kaata", "kaati", "kati", "kaate", "tod", "tode",
+    "nikla", "nikle", "nikli", "nikala", "nikali", "nikale", "utara", "utari", "utare", "utaara", "utaari", "utaare",
+    "mila", "mili", "gila", "geela", "geeli", "sookha", "sukha", "sookhi", "sukhi", "li", "di", "bhari", "bhara",
 ];
 
 /// English words that are no words of romanised Hindi.

@@ -28,6 +28,8 @@ pub struct Evidence {
     pub started: bool,
     /// A month is named without a day: "is June ok for it".
     pub month: bool,
+    /// A share is said that only a net has where no mix and no material is named: "50 or 75 % for tomato".
+    pub cut: bool,
     pub sprays: About,
     pub feeds: About,
 }
@@ -104,6 +106,7 @@ fn leaning(kind: Kind, evidence: Evidence) -> f64 {
         Kind::Sow if evidence.month && !evidence.told && evidence.sizes + evidence.signs == 0 && !evidence.picking => {
             0.30
         }
+        Kind::Shade if evidence.cut && !evidence.told => 0.50,
         Kind::Record if evidence.told && !evidence.asks => 0.45,
         Kind::Record if evidence.told => 0.0,
         // Who asks and tells of nothing done or seen has nothing to note.

@@ -1,6 +1,7 @@
 //! A text, who wrote it and on which day → its reading.
 
 mod asked_back;
+mod bare_box;
 mod claims;
 mod classed;
 mod contrast;
@@ -85,6 +86,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
         reading.beds.extend(others);
         reading.count = found.count_of_same(&text).or(reading.count);
     }
+    found.with_bare_box(&mut reading);
     if let Some(before) = &asker.before
         && let Some(reading) = corrected(
             &reading,
@@ -224,6 +226,7 @@ impl Found {
             crop: self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_))),
             started: self.asks && matches!(self.did, Some(JobKind::Sow | JobKind::Plant)),
             month: !self.months(text, reader).is_empty(),
+            cut: self.says_a_cut(text),
             sprays: about_sprays(&signs, self.sprays),
             feeds: about_feeds(&signs, self.feeds && !mix),
         }

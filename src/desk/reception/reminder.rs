@@ -17,8 +17,10 @@ use crate::garden::{Change, Person, Role, Site, SiteId, Slip, Store, StoreError}
 use crate::planning::alerts::Alert;
 use crate::planning::reminders::{JobName, ToldLast, Word, news, told_now};
 use crate::understanding::Reading;
+use crate::weather::Forecast;
 use crate::wording::{Manner, reply};
 use chrono::{DateTime, FixedOffset, NaiveDate, Offset, TimeDelta, TimeZone, Timelike, Utc};
+use rayon::iter::{IntoParallelRefIterator, ParallelIterator};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use std::sync::PoisonError;
@@ -111,6 +113,9 @@ impl Awaiting {
     }
 }
 
+/// So many chats are looked at side by side before their letters are written, one after the other.
+const AT_ONCE: usize = 64;
+
 /// What the sites want and what comes to them, each worked out once for all who are told.
 #[derive(Debug, Default)]
 struct Plans {
@@ -118,11 +123,23 @@ struct Plans {
     alerts: BTreeMap<SiteId, Vec<Alert>>,
 }
 
+/// What one site wants and what comes to it.
+type Planned = (SiteId, SitePlan, Vec<Alert>);
+
 impl Plans {
-    fn take(&mut self, site: &SiteFacts<'_>, facts: &Facts<'_>, word: Word) {
-        let id = &site.site.id;
-        self.jobs.entry((id.clone(), word)).or_insert_with(|| plan(site, facts, word));
-        self.alerts.entry(id.clone()).or_insert_with(|| alerts_of_site(site, facts));
+    /// The plans of those sites that have none yet.
+    fn missing(&self, facts: &Facts<'_>, word: Word) -> Vec<Planned> {
+        let wants = |site: &&SiteFacts<'_>| !self.jobs.contains_key(&(site.site.id.clone(), word));
+        let planned =
+            |site: &SiteFacts<'_>| (site.site.id.clone(), plan(site, facts, word), alerts_of_site(site, facts));
+        facts.sites.par_iter().filter(wants).map(planned).collect()
+    }
+
+    fn take(&mut self, planned: Vec<Planned>, word: Word) {
+        for (id, plan, alerts) in planned {
+            self.jobs.insert((id.clone(), word), plan);
+            self.alerts.insert(id, alerts);
+        }
     }
 }
 
@@ -135,38 +152,51 @@ impl Reception {
     pub fn reminders(&self, now: DateTime<Utc>, evening: u32) -> Result<usize, StoreError> {
         let mut plans = Plans::default();
         let (mut planned_on, mut written) = (None, 0);
-        for awaiting in self.awaiting(now, evening)? {
-            let here = awaiting.here;
+        for few in self.awaiting(now, evening)?.chunks(AT_ONCE) {
             let state = self.memory().state;
             let forecast = self.forecast.read().unwrap_or_else(PoisonError::into_inner).clone();
-            let handed = forecast.as_deref().map_or(Handed::Nothing, Handed::Fixed);
             if planned_on.replace(state) != Some(state) {
                 plans = Plans::default();
             }
-            let (person, store) = (awaiting.person.clone(), self.store.as_ref());
-            let seen = seen_unasked(&self.house, store, handed, person, here)?;
-            let facts = seen.facts(&self.house, handed.any(), &Reading::default());
-            for site in &facts.sites {
-                plans.take(site, &facts, awaiting.word);
+            let looked: Vec<_> =
+                few.par_iter().map(|awaiting| self.looked_at(awaiting, &plans, forecast.as_deref())).collect();
+            for (awaiting, looked) in few.iter().zip(looked) {
+                let (facts, planned) = looked?;
+                plans.take(planned, awaiting.word);
+                let mut memory = self.memory();
+                if memory.state != state {
+                    // Records or forecast changed while this was worked out: the next look plans it anew.
+                    continue;
+                }
+                let mut letter = memory.next_letter;
+                let (changes, any) = self.words(awaiting, &plans, &facts, &mut letter, now)?;
+                // What the morning looked through is looked through again when something changes.
+                if awaiting.word == Word::Morning {
+                    memory.looked.insert(awaiting.card.chat, (awaiting.here.date_naive(), state));
+                }
+                if !changes.is_empty() {
+                    self.write(&mut memory, changes)?;
+                    memory.next_letter = letter;
+                }
+                written += usize::from(any);
             }
-            let mut memory = self.memory();
-            if memory.state != state {
-                // Records or forecast changed while this was worked out: the next look plans it anew.
-                continue;
-            }
-            let mut letter = memory.next_letter;
-            let (changes, any) = self.words(&awaiting, &plans, &facts, &mut letter, now)?;
-            // What the morning looked through is looked through again when something changes.
-            if awaiting.word == Word::Morning {
-                memory.looked.insert(awaiting.card.chat, (here.date_naive(), state));
-            }
-            if !changes.is_empty() {
-                self.write(&mut memory, changes)?;
-                memory.next_letter = letter;
-            }
-            written += usize::from(any);
         }
         Ok(written)
+    }
+
+    /// What a chat's person may see, and the plans of those of her sites that nobody has looked at yet.
+    fn looked_at<'a>(
+        &'a self,
+        awaiting: &Awaiting,
+        plans: &Plans,
+        forecast: Option<&'a Forecast>,
+    ) -> Result<(Facts<'a>, Vec<Planned>), StoreError> {
+        let handed = forecast.map_or(Handed::Nothing, Handed::Fixed);
+        let (person, store) = (awaiting.person.clone(), self.store.as_ref());
+        let seen = seen_unasked(&self.house, store, handed, person, awaiting.here)?;
+        let facts = seen.facts(&self.house, handed.any(), &Reading::default());
+        let planned = plans.missing(&facts, awaiting.word);
+        Ok((facts, planned))
     }
 
     /// The chats whose word of the evening or of the morning is still to come.

@@ -150,6 +150,9 @@ impl<'t> Turn<'t> {
         if self.wishes("bot-words-me", text) {
             return self.show_kept();
         }
+        if self.wishes("bot-words-help", text) {
+            return self.command("help");
+        }
         if self.crew_words(text)? || self.takes_words(text)? || !self.arrival.edited && self.courtesy(text) {
             return Ok(());
         }

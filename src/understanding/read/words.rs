@@ -1,7 +1,8 @@
 //! What the words of a message are worth: those to search by, those that nothing here knows.
 
-use super::{Found, Reader, Told};
+use super::{Found, Named, Reader, Told};
 use crate::knowledge::{DayWord, Sign};
+use crate::quantity::Unit;
 use crate::script::{Language, Text, Token, index_word};
 
 /// Letters of a name that nonsense may hold by chance.
@@ -39,6 +40,24 @@ impl Found {
             }
         }
         months
+    }
+
+    /// "50 or 75 percent for the tomato?": shares as nets have them, of a crop or bed, and no mix, material or sign that
+    /// they could be of.
+    pub(super) fn says_a_cut(&self, text: &Text) -> bool {
+        /// Nets for plants cut so much of the light (percent).
+        const CUTS: std::ops::RangeInclusive<f64> = 20.0..=95.0;
+        let cut = |said: &super::quantities::Said| {
+            let share = said.written.unit == Unit::Percent && CUTS.contains(&said.written.value);
+            share && text.normal(said.span.end) != "of"
+        };
+        let plant = |named: &Named| matches!(named, Named::Crop(_) | Named::OwnBed(_));
+        let other = |named: &Named| matches!(named, Named::Material(_) | Named::Mix(_));
+        self.did.is_none()
+            && self.signs.is_empty()
+            && self.quantities.said.iter().any(cut)
+            && self.names.iter().any(|hit| plant(&hit.meaning))
+            && !self.names.iter().any(|hit| other(&hit.meaning))
     }
 
     /// The share of the telling words (neither names nor everyday words) that no way of asking about growing has.
