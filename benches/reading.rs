@@ -1,7 +1,10 @@
-//! How long one reading and one whole answer take, over the labelled messages: p50 and p99 are printed, and criterion
-//! measures one pass over them.
+//! How long one reading and one whole answer take, over the labelled messages and over 10 000 spoiled ones: p50 and p99
+//! are printed, and criterion measures one pass over the labelled.
 
 #![allow(clippy::disallowed_methods, reason = "a bench measures time")]
+
+#[path = "../tests/spoiled/mod.rs"]
+mod spoiled;
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use rooftend::desk::{Desk, House, Message};
@@ -11,8 +14,12 @@ use rooftend::garden::{Garden, KnownIds, PersonId, read_garden};
 use rooftend::knowledge::Files;
 use rooftend::understanding::{Asker, Reader, read};
 use rooftend::weather::Forecast;
+use spoiled::{Dice, Fillings, message};
 use std::hint::black_box;
 use std::time::{Duration, Instant};
+
+/// So many messages that nobody wrote.
+const SPOILED: usize = 10_000;
 
 fn messages() -> Vec<String> {
     let files = [include_str!("../tests/reading/messages.jsonl"), include_str!("../tests/reading/other-writer.jsonl")];
@@ -45,7 +52,7 @@ fn reading(criterion: &mut Criterion) {
         let message = Message { from: PersonId::new("meera").ok(), text: text.to_owned(), now };
         Desk::new(&house, &forgetful, Some(&forecast)).answer(black_box(&message)).expect("a reply")
     };
-    let timed = |run: &dyn Fn(&str)| -> Vec<Duration> {
+    let timed = |messages: &[String], run: &dyn Fn(&str)| -> Vec<Duration> {
         let time = |text: &String| {
             let start = Instant::now();
             run(text);
@@ -55,8 +62,15 @@ fn reading(criterion: &mut Criterion) {
     };
     let read_it = |text: &str| drop(black_box(one_reading(text)));
     let answer_it = |text: &str| drop(black_box(one_answer(text)));
-    told("one reading", timed(&read_it));
-    told("one whole answer", timed(&answer_it));
+    told("one reading", timed(&messages, &read_it));
+    told("one whole answer", timed(&messages, &answer_it));
+    // Not where the benches are only tried.
+    if std::env::args().any(|argument| argument == "--bench") {
+        let (mut dice, fillings) = (Dice::of(1), Fillings::of(&house.known));
+        let spoiled: Vec<String> = (0..SPOILED).map(|_| message(&mut dice, &fillings)).collect();
+        told("one reading of a spoiled message", timed(&spoiled, &read_it));
+        told("one whole answer to a spoiled message", timed(&spoiled, &answer_it));
+    }
     let mut group = criterion.benchmark_group("messages");
     group.sample_size(10);
     group.bench_function("all of them read", |bench| bench.iter(|| messages.iter().for_each(|text| read_it(text))));

@@ -6,6 +6,8 @@
 //! `ROOFTEND_ANSWERED=1` answers all.
 #![allow(clippy::disallowed_methods, reason = "the test reads its settings")]
 
+mod spoiled;
+
 use proptest::prelude::*;
 use rooftend::desk::{Desk, House, Message};
 use rooftend::garden::import::import;
@@ -14,6 +16,7 @@ use rooftend::garden::{Garden, KnownIds, PersonId, read_garden};
 use rooftend::knowledge::Files;
 use rooftend::understanding::{Asker, Reader, read};
 use rooftend::weather::Forecast;
+use spoiled::{Dice, Fillings, message};
 use std::sync::LazyLock;
 
 /// A letter of the messenger holds 4096; some of them are left for what a channel adds.
@@ -21,9 +24,6 @@ const LONGEST: usize = 4000;
 
 struct Setting {
     house: House,
-    crops: Vec<String>,
-    materials: Vec<String>,
-    troubles: Vec<String>,
     garden: Garden,
     forecast: Forecast,
 }
@@ -35,107 +35,11 @@ static SETTING: LazyLock<Setting> = LazyLock::new(|| {
     let garden =
         read_garden("garden.toml", include_str!("../demo-data/garden.toml"), &ids, &Garden::default()).unwrap();
     let forecast = Forecast::read("may.json", include_str!("../demo-data/forecast-may.json")).unwrap();
-    let crops = house.known.crops.values().flat_map(|crop| crop.names.all()).map(str::to_owned).collect();
-    let stuff = house.known.materials.values().flat_map(|material| material.names.all()).map(str::to_owned).collect();
-    let troubles = house.known.troubles.values().flat_map(|trouble| trouble.names.all()).map(str::to_owned).collect();
-    Setting { house, crops, materials: stuff, troubles, garden, forecast }
+    Setting { house, garden, forecast }
 });
 
 fn number(name: &str, usual: u64) -> u64 {
     std::env::var(name).ok().and_then(|value| value.parse().ok()).unwrap_or(usual)
-}
-
-/// Numbers that look like chance and are the same each time (xorshift64*).
-struct Dice(u64);
-
-impl Dice {
-    fn of(seed: u64) -> Self {
-        Self(seed.wrapping_mul(0x9E37_79B9_7F4A_7C15) | 1)
-    }
-
-    fn below(&mut self, end: usize) -> usize {
-        self.0 ^= self.0 >> 12;
-        self.0 ^= self.0 << 25;
-        self.0 ^= self.0 >> 27;
-        (self.0.wrapping_mul(0x2545_F491_4F6C_DD1D) >> 33) as usize % end.max(1)
-    }
-
-    fn one_in(&mut self, chances: usize) -> bool {
-        self.below(chances) == 0
-    }
-
-    fn pick<'t, T: AsRef<str>>(&mut self, from: &'t [T]) -> &'t str {
-        from[self.below(from.len())].as_ref()
-    }
-}
-
-const SIZES: [&str; 12] = [
-    "4x3 ft",
-    "20 L",
-    "12 inch",
-    "3 फुट x 2 फुट",
-    "half a bucket",
-    "डेढ़ फुट",
-    "2.5 kg",
-    "5 ml/L",
-    "50 %",
-    "10x20x3 in",
-    "sadhe teen foot",
-    "0 ft",
-];
-const DAYS: [&str; 12] = [
-    "today",
-    "kal",
-    "कल",
-    "on 31 June",
-    "3 weeks ago",
-    "parso",
-    "12 May",
-    "29/2",
-    "next friday",
-    "पिछले सोमवार",
-    "10 tareekh",
-    "on 9999-12-31",
-];
-const OTHERS: [&str; 10] = ["?", " 🌱", " and ", " aur ", ", ", " pls", "!!", "\n", " \u{200d} ", " और "];
-
-/// One message of this number: a phrasing filled in, perhaps with another, and spoiled.
-fn message(dice: &mut Dice, setting: &Setting) -> String {
-    let known = &setting.house.known;
-    let mut text = String::new();
-    loop {
-        let way = &known.ways_of_asking[dice.below(known.ways_of_asking.len())].phrase;
-        for (place, piece) in way.split(['{', '}']).enumerate() {
-            text.push_str(match (place % 2, piece) {
-                (0, said) => said,
-                (_, "crop") => dice.pick(&setting.crops),
-                (_, "material") => dice.pick(&setting.materials),
-                (_, "trouble") => dice.pick(&setting.troubles),
-                (_, "size") => dice.pick(&SIZES),
-                (_, "day") => dice.pick(&DAYS),
-                (_, "bed") => dice.pick(&["east box", "mint ki tokri", "गमला", "tray", "all beds", "north bag"]),
-                (_, "place") => dice.pick(&["nagpur", "दिल्ली", "the roof", "Roof 12"]),
-                _ => "mix",
-            });
-        }
-        if !dice.one_in(4) {
-            break;
-        }
-        text.push_str(dice.pick(&OTHERS));
-    }
-    let mut letters: Vec<char> = text.chars().collect();
-    for _ in 0..dice.below(4) {
-        let at = dice.below(letters.len());
-        match dice.below(6) {
-            0 => drop(letters.get(at).is_some().then(|| letters.remove(at))),
-            1 => letters.insert(at, dice.pick(&["a", "्", "े", "0", " ", "'", "ß", "🌧"]).chars().next().unwrap()),
-            2 if at > 0 => letters.swap(at - 1, at),
-            3 => letters.truncate(at.max(3)),
-            4 => letters.iter_mut().for_each(|letter| *letter = letter.to_ascii_uppercase()),
-            _ => letters.extend(dice.pick(&OTHERS).chars()),
-        }
-    }
-    letters.into_iter().collect()
 }
 
 /// Sends messages one after another in one conversation, and says what is wrong with a reply.
@@ -175,10 +79,11 @@ fn spoiled_messages_are_read() {
         let workers: Vec<_> = (0..threads)
             .map(|worker| {
                 scope.spawn(move || {
+                    let fillings = Fillings::of(&SETTING.house.known);
                     let mut wrong = Vec::new();
                     for chat in (worker..all.div_ceil(CONVERSATION)).step_by(threads as usize) {
                         let mut dice = Dice::of(seed.wrapping_mul(1_000_003) + chat);
-                        let texts: Vec<String> = (0..CONVERSATION).map(|_| message(&mut dice, &SETTING)).collect();
+                        let texts: Vec<String> = (0..CONVERSATION).map(|_| message(&mut dice, &fillings)).collect();
                         if chat % answered == 0 {
                             wrong.extend(faults(&texts, &SETTING));
                         } else {

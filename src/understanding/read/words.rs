@@ -1,6 +1,6 @@
 //! What the words of a message are worth: those to search by, those that nothing here knows.
 
-use super::{Found, Named, Reader, Told};
+use super::{Found, Hit, Named, Reader, Told};
 use crate::knowledge::{DayWord, Sign};
 use crate::quantity::Unit;
 use crate::script::{Language, Text, Token, index_word};
@@ -9,13 +9,17 @@ use crate::script::{Language, Text, Token, index_word};
 const SHORT_NAME: usize = 3;
 
 impl Found {
-    /// The words that tell what is asked about: neither fillers nor words that only ask. A word of romanised
+    /// The words that tell what is asked about: neither fillers, nor words that only ask, nor names of beds. A word of romanised
     /// Hindi may be an English one, so it is searched in both forms.
     pub(super) fn search_words(&self, text: &Text) -> Vec<String> {
         let telling = |position: usize| {
-            !self.told.iter().any(|hit| {
-                hit.span.contains(&position) && matches!(hit.meaning, Told::Filler | Told::Question | Told::FollowUp)
-            })
+            // What her bed is called says nothing of the matter: the "east box" is no question of where the sun is.
+            let own = |hit: &&Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::Site(_));
+            !self.names.iter().filter(own).any(|hit| hit.span.contains(&position))
+                && !self.told.iter().any(|hit| {
+                    hit.span.contains(&position)
+                        && matches!(hit.meaning, Told::Filler | Told::Question | Told::FollowUp)
+                })
         };
         let mut words = Vec::new();
         for (_, token) in text.tokens.iter().enumerate().filter(|(position, _)| telling(*position)) {
