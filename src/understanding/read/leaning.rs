@@ -4,7 +4,7 @@ use super::leans::is_mark;
 use super::{Found, Hit, Named, Reader, Reading, Told};
 use crate::knowledge::{DayWord, Kind, Point};
 use crate::quantity::Unit;
-use crate::script::{Language, Text, Token, index_word, index_words_as};
+use crate::script::{Language, Text, index_word, index_words_as, numbers};
 use crate::understanding::follow_up::Says;
 use crate::understanding::quantities::Said;
 
@@ -31,25 +31,31 @@ impl Found {
         const LONGEST: usize = 12;
         /// So sure a reading of another kind is a question of its own (judgement).
         const OTHER: f64 = 0.85;
+        /// Less sure of its kind than this, what tells and asks nothing answers the question (judgement).
+        const UNSURE: f64 = 0.8;
+        /// A description has at least so many telling words (judgement).
+        const LEAST_ALIKE: usize = 2;
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
         // "At night": words of one of the signs that were asked about.
         let close = self.near_what_was_offered(text, reader, before);
         // "Yesterday only", "my maid told me": no matter of its own, and no sign either.
-        let adrift = reading.kind == Kind::None
-            && reading.sureness < OTHER
+        let unsure = !self.asks && self.did.is_none() && reading.sureness < UNSURE;
+        let adrift = (reading.kind == Kind::None && reading.sureness < OTHER || unsure)
             && !self.of_others()
             && text.tokens.len() <= SHORT
             && close.is_none();
         let none = says(Told::NoneOfThese) && self.signs.is_empty();
         // "No insects visible" denies one thing, not all that was asked about.
         let denies_one = none && close.is_none() && self.words_beside(text, &Told::NoneOfThese) > 1;
-        let unknown = says(Told::Point(Point::NotKnown)) || adrift || denies_one;
+        // More of the same trouble that holds no sign: "since three days".
+        let more = reading.kind == Kind::Trouble && self.signs.is_empty() && !self.asks && self.did.is_none();
+        let unknown = says(Told::Point(Point::NotKnown)) || adrift || denies_one || more && close.is_none();
         let (yes, none) = (says(Told::Yes), none && !denies_one && close.is_none());
         let waits = before.kind == Kind::Trouble && before.asked > 0;
         let nth = self.nth().and_then(|place| before.offered.get(place - 1)).filter(|_| self.signs.is_empty());
         let named = nth.is_some() || !self.signs.is_empty() || !reading.crops.is_empty() || !reading.beds.is_empty();
         // What is seen on another plant, or asked about something else, is no answer.
-        let other_plant = !self.signs.is_empty()
+        let other_plant = (!self.signs.is_empty() || self.asks)
             && !before.crops.is_empty()
             && !reading.crops.is_empty()
             && reading.crops.iter().all(|crop| !before.crops.contains(crop));
@@ -87,7 +93,9 @@ impl Found {
                 now.signs.push(sign);
             }
         }
-        for (trouble, share) in &self.like {
+        // Few words are like a trouble by chance.
+        let tells = !adrift && self.telling_words(text, reader).len() >= LEAST_ALIKE;
+        for (trouble, share) in self.like.iter().filter(|_| tells) {
             match now.like.iter_mut().find(|(known, _)| known == trouble) {
                 Some(known) => known.1 = known.1.max(*share),
                 None => now.like.push((trouble.clone(), *share)),
@@ -103,12 +111,7 @@ impl Found {
 
     /// The one sign among those asked about that has the telling words of a short answer in its name.
     fn near_what_was_offered(&self, text: &Text, reader: &Reader<'_>, before: &Reading) -> Option<String> {
-        let empty = |at: usize| is_mark(text, at) || self.is_empty_word(at);
-        let telling = |(at, token): (usize, &Token)| {
-            let word = (!empty(at) && !reader.known.ordinary.is(&token.normal)).then_some(token)?;
-            index_word(word, text.language)
-        };
-        let said: Vec<String> = text.tokens.iter().enumerate().filter_map(telling).collect();
+        let said = self.telling_words(text, reader);
         if said.is_empty() || text.tokens.len() > SHORT {
             return None;
         }
@@ -123,6 +126,21 @@ impl Found {
         let mut close = before.offered.iter().filter(has_all);
         let first = close.next()?;
         close.next().is_none().then(|| first.clone())
+    }
+
+    /// The words that tell something: neither empty nor everyday ones, no numbers, no days.
+    fn telling_words(&self, text: &Text, reader: &Reader<'_>) -> Vec<String> {
+        let dated = |at: usize| self.days.iter().any(|day| day.span.contains(&at));
+        let timed = |at: usize| reader.known.words.spans.at(text, at).is_some();
+        let counted = numbers(text);
+        let silent = |at: &usize| {
+            let empty = is_mark(text, *at) || self.is_empty_word(*at) || dated(*at) || timed(*at);
+            empty || counted.iter().any(|number| number.span.contains(at))
+        };
+        let left = (0..text.tokens.len()).filter(|at| !silent(at)).filter_map(|at| text.tokens.get(at));
+        left.filter(|token| !reader.known.ordinary.is(&token.normal))
+            .filter_map(|token| index_word(token, text.language))
+            .collect()
     }
 
     /// How many words stand beside those of a meaning, the empty ones left out.
