@@ -371,3 +371,46 @@ fn rain_and_pickings_move_the_spray() {
     assert!(("2026-05-24".."2026-05-31").contains(&ready.as_str()), "{ready}");
     assert!(day > ready && said.contains("pick that first"), "{ready} {day}: {said}");
 }
+
+/// Another roof of the same people, whose box goes by the same name.
+const BACK_ROOF: &str = r#"
+[[sites]]
+id = "back"
+name = "Back terrace"
+latitude = 20.60
+longitude = 78.97
+elevation_m = 247
+timezone = "Asia/Kolkata"
+
+[[beds]]
+id = "box-two"
+site = "back"
+names = ["East box"]
+kind = "box"
+length = "3 ft"
+width = "2 ft"
+depth = "10 in"
+"#;
+
+#[test]
+fn of_two_beds_of_one_name_it_is_asked_which() {
+    let named = BOX.replace("kind =", "names = [\"east box\", \"long box\"]\nkind =");
+    let garden = Garden::of(&[ROOF, &named, AMARANTH, BACK_ROOF]);
+    let now = "2026-05-18T08:00:00+05:30";
+    for message in
+        ["how much water for the east box", "watered the east box with 6 litres", "east box mein kitna paani"]
+    {
+        let reply = garden.ask(now, message);
+        assert_eq!(reply["outcome"], "asked_back", "{message}: {reply:#}");
+        assert_eq!(reply["choices"].as_array().map(Vec::len), Some(2), "{message}: {reply:#}");
+    }
+    assert!(!garden.exported().contains("jobs_done"), "nothing is noted before it is told which");
+    // A name that only one of them has, and the roof, tell them apart.
+    for message in ["watered the long box", "watered the east box on the roof"] {
+        let reply = garden.ask(now, message);
+        assert_eq!(reply["outcome"], "recorded", "{message}: {reply:#}");
+        assert_eq!(reply["reading"]["beds"], serde_json::json!(["roof/east-box"]), "{message}: {reply:#}");
+    }
+    let reply = garden.ask(now, "watered the east box on the back terrace");
+    assert_eq!(reply["reading"]["beds"], serde_json::json!(["back/box-two"]), "{reply:#}");
+}

@@ -45,8 +45,17 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) 
     if !other_bed {
         with_place(&mut now, before, says, asker);
     }
+    on_the_roof_told(&mut now, before);
     now.follow_up = true;
     now
+}
+
+/// "Roof 12" after beds of one name were asked about: the one there.
+fn on_the_roof_told(now: &mut Reading, before: &Reading) {
+    let there: Vec<BedId> = before.alike.iter().filter(|bed| now.sites.contains(bed.site())).cloned().collect();
+    if there.len() == 1 && now.beds.iter().all(|bed| before.alike.contains(bed)) {
+        (now.beds, now.beds_named) = (there, true);
+    }
 }
 
 /// "And the basket?" after a bed of another kind: one of hers, with what stands there.

@@ -7,6 +7,7 @@ use super::symptoms::{Described, SignBook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
 use crate::knowledge::{Aspect, Emergency, Knowledge, Names, Ordinary, Point};
 use crate::script::{Language, Text};
+use std::ops::Range;
 
 /// What a name stands for.
 #[derive(Debug, Clone, PartialEq)]
@@ -147,11 +148,20 @@ impl Gazetteer {
         let beds = asker.called.find_all(forms).into_iter();
         let mut all: Vec<Hit<Named>> =
             beds.map(|Hit { span, meaning, exact }| Hit { span, meaning: Named::OwnBed(meaning), exact }).collect();
+        let beds = all.clone();
         let mut called = asker.everyone.find(forms, asker.who.as_ref());
         // Where they are equally long the first is kept.
         called.sort_by_key(|(rank, _)| *rank);
         all.extend(called.into_iter().map(|(_, hit)| hit));
         let mut all = without_overlaps(all);
+        // Beds of one name on several roofs are all meant, until it is told which.
+        let kept: Vec<Range<usize>> =
+            all.iter().filter(|hit| matches!(hit.meaning, Named::OwnBed(_))).map(|hit| hit.span.clone()).collect();
+        for bed in beds.into_iter().filter(|bed| kept.contains(&bed.span)) {
+            if !all.contains(&bed) {
+                all.push(bed);
+            }
+        }
         for hit in self.names.find(forms) {
             let free = all.iter().all(|other| hit.span.end <= other.span.start || other.span.end <= hit.span.start);
             if free || matches!(hit.meaning, Named::Crop(_)) {

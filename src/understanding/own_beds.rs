@@ -7,6 +7,10 @@ use crate::garden::BedId;
 /// The asker's beds that are meant, where none was named: those where the crop stands, narrowed by the word
 /// for their kind. A size that was said describes another bed, so none of hers is meant.
 pub fn with_beds(mut reading: Reading, asker: &Asker) -> Reading {
+    told_apart(&mut reading, asker);
+    if !reading.alike.is_empty() {
+        return reading;
+    }
     if !reading.measures.is_empty() || reading.beds_named || !reading.beds.is_empty() {
         return with_crop_of_bed(reading, asker);
     }
@@ -29,6 +33,33 @@ pub fn with_beds(mut reading: Reading, asker: &Asker) -> Reading {
     let beds: Vec<BedId> = chosen.into_iter().map(|bed| bed.id.clone()).collect();
     reading.beds = beds;
     with_crop_of_bed(reading, asker)
+}
+
+/// Beds of one name: those on the roofs that were named; where several are left, none of them is meant for sure.
+fn told_apart(reading: &mut Reading, asker: &Asker) {
+    let names = |id: &BedId| asker.beds.iter().find(|bed| bed.id == *id).map(|bed| &bed.names);
+    let same_name = |one: &BedId, other: &BedId| {
+        let shared = |(ones, others): (&Vec<String>, &Vec<String>)| {
+            ones.iter().any(|name| others.iter().any(|other| other.to_lowercase() == name.to_lowercase()))
+        };
+        one != other && names(one).zip(names(other)).is_some_and(shared)
+    };
+    let has_twin = |id: &BedId| reading.beds.iter().any(|other| same_name(id, other));
+    let (twins, mut told): (Vec<BedId>, Vec<BedId>) = reading.beds.iter().cloned().partition(has_twin);
+    if twins.is_empty() || !reading.beds_named || reading.all_beds {
+        return;
+    }
+    let here: Vec<BedId> = twins.iter().filter(|bed| reading.sites.contains(bed.site())).cloned().collect();
+    // Named with their roofs, both are meant.
+    let several_roofs = here.len() > 1 && here.len() == reading.sites.len();
+    if here.len() == 1 || several_roofs {
+        told.extend(here);
+        reading.beds = told;
+    } else {
+        reading.alike = if here.is_empty() { twins } else { here };
+        reading.beds.clear();
+        reading.beds_named = false;
+    }
 }
 
 /// A crop on a tray is meant as a shoot.

@@ -415,6 +415,7 @@ impl Found {
             offered: Vec::new(),
             asked: 0,
             offered_beds: Vec::new(),
+            alike: Vec::new(),
             speaks: self.speaks(),
             once_more: self.once_more(text),
             shorter: self.shorter(),

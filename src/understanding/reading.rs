@@ -56,6 +56,9 @@ pub struct Reading {
     /// Beds offered in a question that was asked back.
     #[serde(default)]
     pub offered_beds: Vec<BedId>,
+    /// Beds on several roofs that go by the name that was said: which of them is not known.
+    #[serde(default)]
+    pub alike: Vec<BedId>,
     /// The language asked for, here or before in the conversation.
     #[serde(default)]
     pub speaks: Option<Language>,

@@ -5,7 +5,7 @@ use fluent_syntax::ast::Entry;
 use fluent_syntax::parser::parse;
 use std::collections::BTreeSet;
 
-/// Every line that is no phrase, and every key that one language has and another lacks.
+/// Every line that is no phrase, every key that stands twice, and every key that one language has and another lacks.
 #[must_use]
 pub fn problems_of_phrases(known: &Knowledge) -> Vec<Problem> {
     let mut problems = Vec::new();
@@ -21,11 +21,20 @@ pub fn problems_of_phrases(known: &Knowledge) -> Vec<Problem> {
                 resource
             }
         };
-        let found = resource.body.iter().filter_map(|entry| match entry {
+        let mut found = BTreeSet::new();
+        let named = |entry: &'_ Entry<&'_ str>| match entry {
             Entry::Message(message) => Some(message.id.name.to_owned()),
             _ => None,
-        });
-        keys.push((file, text, found.collect()));
+        };
+        for key in resource.body.iter().filter_map(named) {
+            if !found.insert(key.clone()) {
+                // The later one would win without a word.
+                let place = text.rfind(&format!("\n{key} =")).map_or(0, |start| start + 1);
+                let message = format!("the phrase \"{key}\" stands here a second time");
+                problems.push(Problem::at(&file, text, place..place + key.len(), message));
+            }
+        }
+        keys.push((file, text, found));
     }
     let all: BTreeSet<String> = keys.iter().flat_map(|(_, _, keys)| keys.iter().cloned()).collect();
     for (file, text, keys) in &keys {
@@ -35,4 +44,21 @@ pub fn problems_of_phrases(known: &Knowledge) -> Vec<Problem> {
         }
     }
     problems
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::knowledge::Files;
+
+    #[test]
+    fn a_key_twice_is_told_with_its_place() {
+        let mut known = Knowledge::read(&Files::embedded()).0;
+        assert!(problems_of_phrases(&known).is_empty());
+        let line = known.phrases.en.lines().count();
+        known.phrases.en.push_str("\ndeclined = No.\n");
+        let told = problems_of_phrases(&known).iter().map(ToString::to_string).collect::<Vec<_>>().join("\n");
+        assert!(told.contains("\"declined\" stands here a second time"), "{told}");
+        assert!(told.contains(&format!("en.ftl:{}", line + 2)), "{told}");
+    }
 }

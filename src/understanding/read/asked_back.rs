@@ -54,6 +54,7 @@ impl Found {
             beds,
             beds_named: true,
             offered_beds: Vec::new(),
+            alike: Vec::new(),
             follow_up: true,
             language: reading.language,
             devanagari_digits: reading.devanagari_digits,
