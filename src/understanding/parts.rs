@@ -131,7 +131,9 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
 
 /// A part that tells of work, parted once more where it holds more than that.
 fn again(part: Reading, text: &str, by: &By<'_>, depth: u8) -> Vec<Reading> {
-    if depth == 0 || part.did.is_none() {
+    // What was done long ago is the ground of its question.
+    let old = |(day, _): &(NaiveDate, NaiveDate)| (by.today - *day).num_days() > 1;
+    if depth == 0 || part.did.is_none() || part.asks && part.days.iter().any(old) {
         return vec![part];
     }
     let parts = parted(text, by.part(text), by, depth - 1);
@@ -170,8 +172,9 @@ fn split<'t>(text: &'t str, by: &By<'_>) -> Option<Two<'t>> {
         if choice && first.did.is_some() && !first.asks {
             continue;
         }
-        let (first, second) = works::with_one_verb(first, second, border);
-        let (first, second) = works::as_a_log(texts, (&first, &second), by).unwrap_or((first, second));
+        let marked = text.get(left..)?;
+        let (first, second) = works::with_one_verb((first, second), texts, border, by);
+        let (first, second) = works::as_a_log(texts, marked, (&first, &second), by).unwrap_or((first, second));
         let second = as_due_again(&first, second);
         if !joins && !parted_plainly(&first, &second, texts) {
             continue;

@@ -191,7 +191,7 @@ impl Found {
         let deeds =
             Deeds { text, known, told: &told, names: &names, quantities: &quantities, days: &named, come, asks, noted };
         let did = deeds.job();
-        let unwatered = deeds.not_watered();
+        let unwatered = deeds.not_watered() && together::one_clause(text);
         let seen = told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_))) && !asks;
         // "Kal nahi parso" after work told is of days gone by.
         let of_work = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record && before.did.is_some());

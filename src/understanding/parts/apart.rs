@@ -77,7 +77,8 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         // A size told by itself is the ground of the question beside it.
         let about = (!reading.crops.is_empty() || reading.beds_named) && reading.quantities.is_empty();
         // "Weight of a 3x2x1 ft box": nothing but a request has these words.
-        let request = !reading.measures.is_empty() && reading.sureness >= SURELY;
+        let sized = !reading.measures.is_empty() || amount_asked(reading);
+        let request = sized && reading.sureness >= SURELY;
         reading.asks
             || reading.did.is_some()
             || reading.saw.is_some()
@@ -92,6 +93,12 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         && !ground(second, first, false)
         && !talk(first)
         && !talk(second)
+}
+
+/// "Grams of seed for 2 sq m", "mix for eight 25 L bags": how much of a thing is asked without a word that asks.
+fn amount_asked(reading: &Reading) -> bool {
+    let kind = matches!(reading.kind, Kind::Seed | Kind::Mix | Kind::Build | Kind::Load);
+    kind && reading.did.is_none() && !reading.quantities.is_empty()
 }
 
 /// "Also", "one more thing": what follows is a matter of its own.

@@ -4,7 +4,7 @@
 use super::borders::{Border, borders};
 use super::{By, LEAST_WORDS};
 use crate::garden::JobKind;
-use crate::knowledge::{DayWord, Kind};
+use crate::knowledge::{DayWord, Kind, Sign};
 use crate::quantity::UnitOf;
 use crate::script::Text;
 use crate::understanding::reading::Reading;
@@ -39,19 +39,30 @@ fn is_more_of(part: &Reading, job: JobKind) -> bool {
 }
 
 /// "400 g chillies and 1.2 kg tomatoes picked", "fed the pot 20 g and the bag 50 g": the verb is said once.
-pub(super) fn with_one_verb(mut first: Reading, mut second: Reading, border: Border) -> (Reading, Reading) {
-    if !border.stops {
-        if let Some(job) = first.did.filter(|job| is_bare(&second) && !first.asks && is_more_of(&second, *job)) {
-            second = as_work(second, job);
-        } else if let Some(job) = second.did.filter(|job| is_bare(&first) && !second.asks && is_more_of(&first, *job)) {
-            first = as_work(first, job);
-        }
+pub(super) fn with_one_verb(
+    (first, second): (Reading, Reading),
+    texts: (&str, &str),
+    border: Border,
+    by: &By<'_>,
+) -> (Reading, Reading) {
+    if border.stops {
+        return (first, second);
+    }
+    if let Some(job) = first.did.filter(|job| is_bare(&second) && !first.asks && is_more_of(&second, *job)) {
+        let second = as_work(second, job, by.noted(texts.1));
+        return (first, second);
+    }
+    if let Some(job) = second.did.filter(|job| is_bare(&first) && !second.asks && is_more_of(&first, *job)) {
+        let first = as_work(first, job, by.noted(texts.0));
+        return (first, second);
     }
     (first, second)
 }
 
-fn as_work(part: Reading, job: JobKind) -> Reading {
-    Reading { did: Some(job), kind: Kind::Record, sureness: part.sureness.max(super::SURE_ALONE), ..part }
+/// Told as done, its days are days gone by.
+fn as_work(part: Reading, job: JobKind, noted: Reading) -> Reading {
+    let sureness = part.sureness.max(super::SURE_ALONE);
+    Reading { did: Some(job), kind: Kind::Record, sureness, days: noted.days, ..part }
 }
 
 /// "Watered the basket and sprayed the okra yesterday": the day is said once.
@@ -83,7 +94,13 @@ pub(super) fn are_two(first: &Reading, second: &Reading) -> bool {
 }
 
 /// "Fri vermi, Sun neem": a day that is no "kal" at the beginning of each part, what work is done with, and no verb.
-pub(super) fn as_a_log(texts: (&str, &str), parts: (&Reading, &Reading), by: &By<'_>) -> Option<(Reading, Reading)> {
+/// `marked` is the second with the mark before it, since "Sun" alone may be the light.
+pub(super) fn as_a_log(
+    texts: (&str, &str),
+    marked: &str,
+    parts: (&Reading, &Reading),
+    by: &By<'_>,
+) -> Option<(Reading, Reading)> {
     let entry = |(text, part): (&str, &Reading)| {
         let text = Text::read_as(text, by.language);
         let begins = match by.reader.known.words.days.at(&text, 0) {
@@ -92,15 +109,17 @@ pub(super) fn as_a_log(texts: (&str, &str), parts: (&Reading, &Reading), by: &By
             None => text.tokens.first().is_some_and(|token| token.number.is_some()),
         };
         let bare = is_bare(part) || tells_of_work(part);
-        begins && bare && !part.days.is_empty() && !is_to_come(&text, by)
+        let work = part.did.is_some() || !part.jobs.is_empty() || !part.materials.is_empty();
+        begins && bare && work && !part.asks && !is_to_come(&text, by)
     };
     let entries = entry((texts.0, parts.0)) && entry((texts.1, parts.1));
     let verbs = parts.0.did.is_some() && parts.1.did.is_some();
     if !entries || verbs {
         return None;
     }
-    let (first, second) = (by.noted(texts.0), by.noted(texts.1));
-    (first.did.is_some() && second.did.is_some()).then_some((first, second))
+    let (first, second) = (by.noted(texts.0), by.noted(marked));
+    let told = [&first, &second].iter().all(|part| part.did.is_some() && !part.days.is_empty());
+    told.then_some((first, second))
 }
 
 fn is_to_come(text: &Text, by: &By<'_>) -> bool {
@@ -119,8 +138,12 @@ pub(super) fn before_a_plan<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> 
             return None;
         }
         let plan = by.part(right);
-        let later = !plan.days.is_empty() && plan.days.iter().all(|(day, _)| *day > by.today);
-        let planned = is_bare(&plan) && (later || is_to_come(&Text::read_as(right, by.language), by));
+        let text = Text::read_as(right, by.language);
+        let next = (0..text.tokens.len()).any(|at| by.reader.known.words.sign(Sign::Next, &text, at).is_some());
+        let later = !plan.days.is_empty() && plan.days.iter().all(|(day, _)| *day > by.today) || next;
+        // "Sava do kilo" holds a number that is also "give": a plan says of what.
+        let about = plan.beds_named || plan.bed_kind.is_some() || !plan.crops.is_empty() || !plan.jobs.is_empty();
+        let planned = is_bare(&plan) && (later && border.stops || about && is_to_come(&text, by));
         let told = planned.then(|| by.part(left))?;
         (told.did.is_some() && !told.asks).then_some(left)
     })

@@ -105,6 +105,10 @@ impl Found {
                 list.0.push(list.1.clone());
             }
         }
+        if reading.senseless {
+            // A name among such words met by chance.
+            reading.crops.clear();
+        }
         reading
     }
 }

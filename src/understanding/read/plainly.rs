@@ -34,7 +34,7 @@ impl Found {
         let only_water = [Aspect::Away, Aspect::Without, Aspect::Salt];
         let plainly = self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
         let again = self.did == Some(JobKind::Water) && aspects.contains(&Aspect::Now);
-        let unwatered = self.unwatered && !self.on_plant;
+        let unwatered = self.unwatered;
         (plainly || again || unwatered).then_some((Kind::Water, SURE))
     }
 

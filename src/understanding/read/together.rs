@@ -35,12 +35,17 @@ pub(super) fn asks_whether_done(text: &Text, told: &[Hit<Told>], did: Option<Job
     let what = |at: usize| matches!(text.normal(at), "kya" | "क्या");
     let words: Vec<usize> = (0..text.tokens.len()).filter(|at| text.tokens.get(*at).is_some_and(|token| token.is_word())).collect();
     let only = told.iter().filter(|hit| hit.meaning == Told::Question).all(|hit| hit.span.clone().all(what));
-    let one_clause = !(0..text.tokens.len()).any(|at| matches!(text.normal(at), "," | "." | "।" | ";"));
     let deeds = || told.iter().filter(|hit| matches!(hit.meaning, Told::Did(_) | Told::Done));
     let begins = words.first().is_some_and(|at| what(*at)) && deeds().next().is_some();
     let ends = words.last().is_some_and(|last| {
         what(*last) && deeds().any(|hit| hit.span.end <= *last && *last - hit.span.end < AFTER)
     });
-    let asked = only && one_clause && (begins || ends);
+    let asked = only && one_clause(text) && (begins || ends);
     asked.then(|| Hit { span: 0..0, meaning: Told::Point(Point::LastDone), exact: true })
+}
+
+/// Nothing else is told beside it; a stop at the end ends nothing.
+pub(super) fn one_clause(text: &Text) -> bool {
+    let last = text.tokens.len().saturating_sub(1);
+    !(0..last).any(|at| matches!(text.normal(at), "," | "." | "।" | ";" | "but" | "par" | "lekin"))
 }
