@@ -251,6 +251,7 @@ recorded-job =
         [feed] fed
         [flush] flushed
         [thin] thinned
+        [weed] weeded
         [prune] pruned
         [stake] staked
         [pick] picked
@@ -1333,6 +1334,7 @@ job-due =
         [sow] sow again
         [plant] plant
         [thin] thin
+        [weed] weed
         [prune] prune
         [stake] stake
         [pick] pick
@@ -1357,6 +1359,7 @@ job-done =
         [sow] sown
         [plant] planted
         [thin] thinned
+        [weed] weeded
         [prune] pruned
         [stake] staked
         [pick] picked
@@ -1390,6 +1393,7 @@ card-button-did =
         [sow] sown
         [plant] planted
         [thin] thinned
+        [weed] weeded
         [prune] pruned
         [stake] staked
         [pick] picked
@@ -1683,3 +1687,12 @@ bot-group-alone = In a group I answer in general only. About your own beds write
 year-turns = { $first }{ $second }{ $third }
 year-say-more = By usual weather, which can be two weeks early or late. Say "more" for every month, or name a crop for its days.
 build-mix = { $litres } of loose mix; it settles to { $settled }.
+
+## Records of several things
+
+recorded-bed-crop = For the { $crop } in it, tell me whether it was sown or planted there, and on which day.
+recorded-bed-sown =
+    In it: { $crop }, { $how ->
+        [planted] planted
+       *[sown] sown
+    } { $day }.

@@ -247,6 +247,7 @@ recorded-job =
         [feed] khaad di
         [flush] saade paani se dhoya
         [thin] ghane paudhe nikaale
+        [weed] nirai ki
         [prune] kaat-chhaant ki
         [stake] sahara lagaya
         [pick] tudai ki
@@ -1328,6 +1329,7 @@ job-due = { $what ->
         [sow] phir buai
         [plant] paudh lagana
         [thin] ghane paudhe nikaalna
+        [weed] nirai
         [prune] kaat-chhaant
         [stake] sahara lagana
         [pick] tudai
@@ -1351,6 +1353,7 @@ job-done = { $what ->
         [sow] beej boye
         [plant] paudh lagayi
         [thin] ghane paudhe nikaale
+        [weed] nirai ki
         [prune] kaat-chhaant ki
         [stake] sahara lagaya
         [pick] tudai ki
@@ -1381,6 +1384,7 @@ card-button-did =
         [sow] beej boye
         [plant] paudh lagayi
         [thin] ghane paudhe nikaale
+        [weed] nirai ki
         [prune] kaat-chhaant ki
         [stake] sahara lagaya
         [pick] tudai ki
@@ -1657,3 +1661,12 @@ bot-group-alone = Group mein main sirf aam jawab deta hoon. Apne bed ke baare me
 year-turns = { $first }{ $second }{ $third }
 year-say-more = Sab aam mausam se, do hafte aage-peeche ho sakta hai. Har mahine ke liye "aur bataiye" kahein, ya ek fasal poochhein.
 build-mix = Dheeli mitti { $litres }; baithkar { $settled }.
+
+## Kai baaton ke record
+
+recorded-bed-crop = Usmein { $crop } boyi gayi ya paudh lagayi gayi, aur kis din: yeh bhi batayein.
+recorded-bed-sown =
+    Usmein { $crop }: { $how ->
+        [planted] paudh lagayi
+       *[sown] beej boye
+    }, { $day }.

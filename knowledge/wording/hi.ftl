@@ -247,6 +247,7 @@ recorded-job =
         [feed] खाद दी
         [flush] सादे पानी से धोया
         [thin] घने पौधे निकाले
+        [weed] निराई की
         [prune] काट-छाँट की
         [stake] सहारा लगाया
         [pick] तुड़ाई की
@@ -1328,6 +1329,7 @@ job-due = { $what ->
         [sow] फिर बुआई
         [plant] पौध लगाना
         [thin] घने पौधे निकालना
+        [weed] निराई
         [prune] काट-छाँट
         [stake] सहारा लगाना
         [pick] तुड़ाई
@@ -1351,6 +1353,7 @@ job-done = { $what ->
         [sow] बीज बोए
         [plant] पौध लगाई
         [thin] घने पौधे निकाले
+        [weed] निराई की
         [prune] काट-छाँट की
         [stake] सहारा लगाया
         [pick] तुड़ाई की
@@ -1381,6 +1384,7 @@ card-button-did =
         [sow] बीज बोए
         [plant] पौध लगाई
         [thin] घने पौधे निकाले
+        [weed] निराई की
         [prune] काट-छाँट की
         [stake] सहारा लगाया
         [pick] तुड़ाई की
@@ -1657,3 +1661,12 @@ bot-group-alone = समूह में मैं सिर्फ़ आम ज
 year-turns = { $first }{ $second }{ $third }
 year-say-more = सब आम मौसम से, दो हफ़्ते आगे-पीछे हो सकता है। हर महीने के लिए "और बताइए" कहें, या एक फ़सल पूछें।
 build-mix = ढीली मिट्टी { $litres }; बैठकर { $settled }।
+
+## कई बातों के रिकॉर्ड
+
+recorded-bed-crop = उसमें { $crop } बोई गई या पौध लगाई गई, और किस दिन: यह भी बताएँ।
+recorded-bed-sown =
+    उसमें { $crop }: { $how ->
+        [planted] पौध लगाई
+       *[sown] बीज बोए
+    }, { $day }।

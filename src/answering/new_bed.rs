@@ -4,9 +4,10 @@ use super::answer::{Answer, Outcome};
 use super::facts::{Facts, SiteFacts};
 use super::figure::{Figure, FigureValue};
 use super::line::{Line, Said};
+use super::record;
 use super::subject::{depth_written, described_bed};
 use crate::garden::rights::may_record;
-use crate::garden::{Bed, BedId, Record, Shape, SiteId};
+use crate::garden::{Bed, BedId, JobKind, Record, Shape, SiteId};
 use crate::needs::sun_span::sun_hours_between;
 use crate::needs::surroundings::vessel;
 use crate::quantity::Written;
@@ -66,7 +67,30 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     answer.figures.push(Figure { name: "event".to_owned(), is: FigureValue::Structure(event), bed: None, crop: None });
     answer.records.push(Record::Bed(bed));
+    with_crop(&mut answer, &id, reading, facts);
     answer
+}
+
+/// What was told of the crop in it: sown or planted it is noted with the bed; else it is asked for, since its days count
+/// from there.
+fn with_crop(answer: &mut Answer, bed: &BedId, reading: &Reading, facts: &Facts<'_>) {
+    let [crop] = reading.crops.as_slice() else { return };
+    let today = facts.now_at(bed).date_naive();
+    let on = reading.days.first().map_or(today, |(day, _)| *day);
+    if !matches!(reading.did, Some(JobKind::Sow | JobKind::Plant)) || on > today {
+        answer.lines.push(Line::new("recorded-bed-crop").with("crop", Said::Crop(crop.clone())));
+        return;
+    }
+    let sown = record::sown(reading, facts, std::slice::from_ref(bed), on);
+    answer.figures.extend(sown.figures);
+    answer.records.extend(sown.records);
+    // The bed has no name of its own in the store yet.
+    answer.lines.push(
+        Line::new("recorded-bed-sown")
+            .with("how", Said::Key(if reading.did == Some(JobKind::Plant) { "planted" } else { "sown" }))
+            .with("crop", Said::Crop(crop.clone()))
+            .with("day", Said::Day(on)),
+    );
 }
 
 /// Hours of sun that were told, or those between the hours of the clock that were, on the day of telling.

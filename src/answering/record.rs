@@ -104,7 +104,7 @@ fn names(beds: &[BedId]) -> Vec<String> {
 }
 
 /// A new planting, and the job that made it.
-fn sown(reading: &Reading, facts: &Facts<'_>, beds: &[BedId], on: NaiveDate) -> Answer {
+pub(super) fn sown(reading: &Reading, facts: &Facts<'_>, beds: &[BedId], on: NaiveDate) -> Answer {
     let Some(crop) = reading.crops.first() else {
         return Answer::ask(Line::new("record-which-crop"), Vec::new());
     };

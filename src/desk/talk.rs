@@ -98,21 +98,18 @@ impl<'a> Desk<'a> {
         };
         let before = self.before(asker.as_ref(), message.now)?;
         let seen = seen(self.house, self.store, self.handed, asker.clone(), message.now)?;
-        let (mut reading, second) = self.read(message, &seen, before.clone());
+        let (mut reading, others) = self.read(message, &seen, before.clone());
         reading.sites.extend(site.filter(|site| !reading.sites.contains(site)).cloned());
         let facts = seen.facts(self.house, self.handed.any(), &reading).under_told_sky(&reading);
         let kept = told_sky::kept(self.store, &reading, &facts, asker.as_ref(), message.now)?;
-        let answered = match &second {
-            Some(second) => answer(&reading, &facts).joined(answer(second, &facts)),
-            None => answer(&reading, &facts),
-        };
+        let (answered, open) = together(&reading, &others, &facts);
         let answered = if site.is_some() { whole(answered) } else { answered };
         // A record that is corrected is worked out again from what was said, and taken back.
         let wrong = match before {
             Some(before) if reading.corrects || reading.undo => answer(&before, &facts).records,
             _ => Vec::new(),
         };
-        Ok(self.file(message, asker.as_ref(), &reading, answered, (wrong, kept)))
+        Ok(self.file(message, asker.as_ref(), open.unwrap_or(&reading), answered, (wrong, kept)))
     }
 
     /// Answers what no text stood behind, a button: files what it records as for a message.
@@ -149,27 +146,27 @@ impl<'a> Desk<'a> {
     }
 
     /// The reading of a message; "why?" is read as the message before, its working asked for.
-    fn read(&self, message: &Message, seen: &Seen<'_>, before: Option<Reading>) -> (Reading, Option<Reading>) {
+    fn read(&self, message: &Message, seen: &Seen<'_>, before: Option<Reading>) -> (Reading, Vec<Reading>) {
         let reader = Reader { known: &self.house.known, index: &self.house.index, gazetteer: &self.house.gazetteer };
         let names = seen.names(before.clone());
         let today = seen.now.date_naive();
-        let (mut reading, mut second) = read(&message.text, &reader, &names, today);
+        let (mut reading, mut others) = read(&message.text, &reader, &names, today);
         // "Today" is the day of the beds that are meant: known only once they are read.
         let there = seen.day_of(&reading);
         if there != today {
-            (reading, second) = read(&message.text, &reader, &names, there);
+            (reading, others) = read(&message.text, &reader, &names, there);
         }
         let speaks = reading.speaks.or(before.as_ref().and_then(|before| before.speaks));
-        let (mut reading, second) = match before {
-            Some(before) if reading.why => (Reading { why: true, language: reading.language, ..before }, None),
+        let (mut reading, others) = match before {
+            Some(before) if reading.why => (Reading { why: true, language: reading.language, ..before }, Vec::new()),
             Some(before) if reading.once_more => {
                 let (language, shorter) = (reading.language, reading.shorter);
-                (Reading { once_more: true, shorter, language, ..before }, None)
+                (Reading { once_more: true, shorter, language, ..before }, Vec::new())
             }
-            _ => (reading, second),
+            _ => (reading, others),
         };
         reading.speaks = speaks;
-        (reading, second)
+        (reading, others.into_iter().map(|other| Reading { speaks, ..other }).collect())
     }
 
     fn before(&self, asker: Option<&Person>, now: DateTime<FixedOffset>) -> Result<Option<Reading>, StoreError> {
@@ -233,6 +230,25 @@ impl<'a> Desk<'a> {
         }
         said
     }
+}
+
+/// The answers to all parts of a message in one, and the part that something is asked back about, where it is not the
+/// first: what is said next belongs to it.
+pub(super) fn together<'r>(
+    first: &'r Reading,
+    others: &'r [Reading],
+    facts: &Facts<'_>,
+) -> (Answer, Option<&'r Reading>) {
+    let mut all = answer(first, facts);
+    let mut asked = (all.outcome == Outcome::AskedBack).then_some(first);
+    for reading in others {
+        let part = answer(reading, facts);
+        if part.outcome == Outcome::AskedBack {
+            asked = asked.or(Some(reading));
+        }
+        all = all.joined(part);
+    }
+    (all, asked)
 }
 
 /// Its first line, and all that waits behind "more" instead of what else was told.

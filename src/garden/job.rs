@@ -16,6 +16,7 @@ words!(
         Sow = "sow",
         Plant = "plant",
         Thin = "thin",
+        Weed = "weed",
         Prune = "prune",
         Stake = "stake",
         Pick = "pick",

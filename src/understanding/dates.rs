@@ -411,8 +411,9 @@ impl Reader<'_> {
                 let capital = self.text.tokens.get(at).is_some_and(|token| token.text.starts_with(char::is_uppercase));
                 let likely = matches!(before, "for" | "by" | "till" | "until" | "before" | "from" | "since");
                 // "Sun neem oil on it" at the beginning of a clause.
+                let first = weekday != Weekday::Sun || self.words.is_done(self.text, span.end);
                 let begins = capital
-                    && at.checked_sub(1).is_some_and(|mark| {
+                    && at.checked_sub(1).map_or(first, |mark| {
                         self.text.tokens.get(mark).is_some_and(|mark| !mark.is_word() && mark.number.is_none())
                     });
                 if !sure && !begins && !(likely && (capital || weekday != Weekday::Sun)) {

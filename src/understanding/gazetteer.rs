@@ -7,6 +7,7 @@ use super::symptoms::{Described, SignBook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
 use crate::knowledge::{Aspect, Emergency, Knowledge, Names, Ordinary, Point};
 use crate::script::{Language, Text};
+use std::collections::HashSet;
 use std::ops::Range;
 
 /// What a name stands for.
@@ -112,6 +113,8 @@ pub enum Told {
     NoDeed,
     /// Of a crop and a day: it was sown then.
     PutIn,
+    /// Given by someone else, at the verb.
+    ByOthers,
 }
 
 /// Names and steering words of the knowledge base.
@@ -125,6 +128,8 @@ pub struct Gazetteer {
     signs: SignBook,
     emergencies: EmergencyBook,
     ordinary: Ordinary,
+    /// Words for work done, as they are spelled.
+    deeds: HashSet<String>,
 }
 
 impl Gazetteer {
@@ -138,7 +143,16 @@ impl Gazetteer {
             // A thread that ended early left nothing behind; the work is done here instead.
             let signs = signs.join().unwrap_or_else(|_| SignBook::of(known));
             let emergencies = EmergencyBook::of(known);
-            Self { names, told, things, seen, signs, emergencies, ordinary: known.ordinary.clone() }
+            Self {
+                names,
+                told,
+                things,
+                seen,
+                signs,
+                emergencies,
+                ordinary: known.ordinary.clone(),
+                deeds: deeds(known),
+            }
         })
     }
 
@@ -201,6 +215,9 @@ impl Gazetteer {
     #[must_use]
     pub fn told(&self, forms: &Forms) -> Vec<Hit<Told>> {
         let mut all = self.told.find_all(forms);
+        // "Thodi", a little, sounds as "todi", picked: an everyday word is a deed only as it is spelled.
+        let spelled = |at: usize| self.deeds.contains(forms.written(at)) || !self.ordinary.is(forms.written(at));
+        all.retain(|hit| !matches!(hit.meaning, Told::Did(_)) || hit.span.len() > 1 || spelled(hit.span.start));
         all.extend(self.things.find_all(forms));
         all.extend(self.seen.find_loosely(forms, SEEN_APART));
         all
@@ -236,6 +253,18 @@ fn names(known: &Knowledge) -> Phrasebook<Named> {
         }
     }
     names
+}
+
+/// The words for work done of one word each, as they are spelled.
+fn deeds(known: &Knowledge) -> HashSet<String> {
+    let phrases = known
+        .talk
+        .jobs
+        .iter()
+        .flat_map(|job| job.did.each())
+        .flat_map(|(language, names)| names.iter().map(move |name| Text::read_as(name, language)));
+    let single = phrases.filter(|text| text.tokens.len() == 1);
+    single.flat_map(|text| text.tokens).map(|token| token.normal).collect()
 }
 
 /// The past tense alone says that a thing was done, so those words are compared whole; the things it was
@@ -320,4 +349,42 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         told.add(words, &meaning);
     }
     (told, things, seen_words)
+}
+
+#[cfg(test)]
+mod zz_scan {
+    use super::*;
+    use crate::knowledge::{Files, Index, Knowledge};
+    use crate::script::index_word;
+    #[test]
+    #[ignore = "scan"]
+    fn scan() {
+        let (known, _) = Knowledge::read(&Files::embedded());
+        let known = known;
+        let index = Index::build(&known).unwrap();
+        let gaz = Gazetteer::of(&known);
+        for (file, language) in [("en", Language::En), ("hl", Language::HiLatn), ("hi", Language::Hi)] {
+            let words = std::fs::read_to_string(format!("/tmp/u2/words-{file}.txt")).unwrap();
+            for word in words.split_whitespace() {
+                let text = Text::read_as(word, language);
+                let forms = Forms::of(&text);
+                let knows = text.tokens.iter().all(|t| index_word(t, language).is_none_or(|w| index.knows(&w)));
+                let exact = gaz.names.find(&forms);
+                let mut told: Vec<_> =
+                    gaz.told(&forms).into_iter().filter(|h| matches!(h.meaning, Told::Did(_))).collect();
+                let near = if knows || !exact.is_empty() { Vec::new() } else { gaz.names_nearly(&forms, |_| true) };
+                let did = if knows { Vec::new() } else { gaz.told_nearly(&forms, |_| true) };
+                told.extend(did);
+                for h in &exact {
+                    println!("{file} {word} = {:?}", h.meaning);
+                }
+                for h in &near {
+                    println!("{file} {word} ~ {:?}", h.meaning);
+                }
+                for h in &told {
+                    println!("{file} {word} d {} {:?}", h.exact, h.meaning);
+                }
+            }
+        }
+    }
 }

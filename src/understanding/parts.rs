@@ -1,13 +1,19 @@
-//! Two requests in one message: "how much water for okra, and when is the first picking?"
+//! Several requests in one message: "how much water for okra, and when is the first picking?"
+
+mod apart;
+mod borders;
+mod works;
 
 use super::asker::Asker;
 use super::follow_up::{Says, completed};
-use super::read::{Reader, read_as, read_part};
+use super::read::{Reader, read_as, read_noted, read_part};
 use super::reading::Reading;
 use super::sky;
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
-use crate::script::{Text, Token};
+use crate::script::{Language, Text};
+use apart::{cut, parted_plainly, stand_apart};
+use borders::{Border, borders};
 use chrono::NaiveDate;
 
 /// A part must be surer than this to stand by itself.
@@ -22,52 +28,117 @@ const SURELY_NONE: f64 = 0.95;
 /// A part has at least so many words.
 const LEAST_WORDS: usize = 2;
 
-/// Reads a message; where it holds two requests, the reading of each, in their order.
+/// A part that tells of work may hold two again, so often: "sown today, when does it come up, and how often to water".
+const DEEPEST: u8 = 2;
+
+/// What the parts of one message are read with.
+struct By<'a> {
+    reader: &'a Reader<'a>,
+    /// The asker, and the same without what was said before.
+    asker: &'a Asker,
+    alone: Asker,
+    today: NaiveDate,
+    language: Language,
+}
+
+impl By<'_> {
+    fn part(&self, text: &str) -> Reading {
+        as_told(read_part(text, self.language, self.reader, &self.alone, self.today))
+    }
+
+    /// A part of a list of what was done.
+    fn noted(&self, text: &str) -> Reading {
+        as_told(read_noted(text, self.language, self.reader, &self.alone, self.today))
+    }
+}
+
+/// Reads a message; where it holds several requests, the first of them and then the others, in their order.
 #[must_use]
-pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> (Reading, Option<Reading>) {
+pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> (Reading, Vec<Reading>) {
     let whole = sky::told(text, read_as(text, reader, asker, today), reader, asker, today);
     // After an accident "what now" asks about it, and is no request of its own.
     let chatter = whole.kind == Kind::None && whole.sureness >= SURELY_NONE;
     if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) || chatter {
-        return (whole, None);
+        return (whole, Vec::new());
     }
     // What is not hers to see is not told in part either.
     if whole.kind == Kind::None && whole.someone_else {
-        return (whole, None);
+        return (whole, Vec::new());
     }
-    match split(text, reader, asker, today) {
-        Some((first, second)) if !whole.asks && is_detail(&first, &second) => {
-            let told = whole.kind == Kind::Record && whole.did.is_some();
-            let come = whole.days.first().is_none_or(|(day, _)| *day <= today);
-            (if told && come { whole } else { with_detail(first, &second, today) }, None)
-        }
-        // Whether one may eat after a spray is never left out.
-        Some((first, second)) if may_eat(&whole) && ![first.kind, second.kind].contains(&Kind::Spray) => (whole, None),
-        // "Two fists of dung, put in on Sunday": the verb stands in the second part alone.
-        Some((first, second))
-            if !whole.asks
-                && whole.did.is_some()
-                && whole.did == second.did
-                && first.did.is_none()
-                && first.saw.is_none() =>
-        {
-            (whole, None)
-        }
-        Some((first, second)) if is_undated(&first) && second.asks && second.kind != Kind::Record => {
-            (Reading { did: first.did, ..second }, None)
-        }
-        Some((first, second))
-            if stand_apart(&first, &second, today, text)
-                && !cut(&whole, &first, &second)
-                && !is_start(&whole, &first)
-                && !is_offer(&whole, &first)
-                && ![&first, &second].into_iter().any(tells_of_the_sky) =>
-        {
-            let sky = || whole.sky.clone();
-            (Reading { sky: sky(), ..first }, Some(Reading { sky: sky(), ..second }))
-        }
-        _ => (whole, None),
+    let alone = Asker { before: None, ..asker.clone() };
+    let by = By { reader, asker, alone, today, language: Text::read(text).language };
+    if let Some(told) = works::before_a_plan(text, &whole, &by) {
+        return read(told, reader, asker, today);
     }
+    let sky = whole.sky.clone();
+    let mut parts = parted(text, whole, &by, DEEPEST).into_iter();
+    let Some(first) = parts.next() else { return (Reading::default(), Vec::new()) };
+    let others: Vec<Reading> = parts.collect();
+    if others.is_empty() {
+        return (first, others);
+    }
+    let under = |part: Reading| Reading { sky: sky.clone(), ..part };
+    (under(first), others.into_iter().map(under).collect())
+}
+
+/// Two requests, and the texts they stand in.
+struct Two<'t> {
+    first: Reading,
+    second: Reading,
+    texts: (&'t str, &'t str),
+}
+
+/// The requests of a text, of which `whole` is the reading as one.
+fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
+    let today = by.today;
+    let Some(Two { first, second, texts }) = split(text, by) else { return vec![whole] };
+    let both = |first: Reading, second: Reading| {
+        let mut all = again(first, texts.0, by, depth);
+        all.extend(again(second, texts.1, by, depth));
+        all
+    };
+    if works::are_two(&first, &second) && !cut(&whole, &first, &second) {
+        return both(first, second);
+    }
+    if !whole.asks && is_detail(&first, &second) {
+        let told = whole.kind == Kind::Record && whole.did.is_some();
+        let come = whole.days.first().is_none_or(|(day, _)| *day <= today);
+        return vec![if told && come { whole } else { with_detail(first, &second, today) }];
+    }
+    // Whether one may eat after a spray is never left out.
+    if may_eat(&whole) && ![first.kind, second.kind].contains(&Kind::Spray) {
+        return vec![whole];
+    }
+    // "Two fists of dung, put in on Sunday": the verb stands in the second part alone.
+    if !whole.asks && whole.did.is_some() && whole.did == second.did && first.did.is_none() && first.saw.is_none() {
+        return vec![whole];
+    }
+    if is_undated(&first) && second.asks && second.kind != Kind::Record {
+        return vec![Reading { did: first.did, ..second }];
+    }
+    let apart = stand_apart(&first, &second, today, text)
+        && !cut(&whole, &first, &second)
+        && !is_start(&whole, &first)
+        && !is_offer(&whole, &first)
+        && ![&first, &second].into_iter().any(tells_of_the_sky);
+    if apart { both(first, second) } else { vec![whole] }
+}
+
+/// A part that tells of work, parted once more where it holds more than that.
+fn again(part: Reading, text: &str, by: &By<'_>, depth: u8) -> Vec<Reading> {
+    // What was done long ago is the ground of its question.
+    let old = |(day, _): &(NaiveDate, NaiveDate)| (by.today - *day).num_days() > 1;
+    if depth == 0 || part.did.is_none() || part.asks && part.days.iter().any(old) {
+        return vec![part];
+    }
+    let parts = parted(text, by.part(text), by, depth - 1);
+    if parts.len() < 2 {
+        return vec![part];
+    }
+    let unsaid = |reading: &Reading| reading.crops.is_empty() && !reading.beds_named && reading.measures.is_empty();
+    let filled =
+        parts.into_iter().map(|reading| if unsaid(&reading) { beside(reading, &part, by.asker) } else { reading });
+    filled.collect()
 }
 
 /// A spray is told and whether to pick or eat is asked.
@@ -81,40 +152,48 @@ fn tells_of_the_sky(part: &Reading) -> bool {
 }
 
 /// The best place to part the text: where the less sure of both parts is surest.
-fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Option<(Reading, Reading)> {
-    let read = Text::read(text);
-    let alone = Asker { before: None, ..asker.clone() };
-    let mut best: Option<(f64, Reading, Reading)> = None;
-    for Border { left, right, joins } in borders(&read) {
-        let parts = (text.get(..left)?, text.get(right..)?);
+fn split<'t>(text: &'t str, by: &By<'_>) -> Option<Two<'t>> {
+    let read = Text::read_as(text, by.language);
+    let mut best: Option<(f64, Two<'t>)> = None;
+    for border in borders(&read) {
+        let Border { left, right, joins, .. } = border;
+        let texts = (text.get(..left)?, text.get(right..)?);
         let words = |part: &str| part.split_whitespace().count();
-        if words(parts.0) < LEAST_WORDS || words(parts.1) < LEAST_WORDS {
+        if words(texts.0) < LEAST_WORDS || words(texts.1) < LEAST_WORDS {
             continue;
         }
-        let first = read_part(parts.0, read.language, reader, &alone, today);
-        let second = read_part(parts.1, read.language, reader, &alone, today);
-        let (first, second) = (as_told(first), as_told(second));
+        let (first, second) = (by.part(texts.0), by.part(texts.1));
         // "Put them in this week or wait" is a choice.
         let choice = text.get(left..right).is_some_and(|joint| matches!(joint, "or" | "Or" | "ya" | "या"));
         if choice && first.did.is_some() && !first.asks {
             continue;
         }
+        let marked = text.get(left..)?;
+        let (first, second) = works::with_one_verb((first, second), texts, border, by);
+        let (first, second) = works::as_a_log(texts, marked, (&first, &second), by).unwrap_or((first, second));
         let second = as_due_again(&first, second);
-        if !joins && !parted_plainly(&first, &second, parts) {
+        if !joins && !parted_plainly(&first, &second, texts) {
             continue;
         }
         let sure = first.sureness.min(second.sureness);
-        if best.as_ref().is_none_or(|(before, ..)| sure > *before) {
-            best = Some((sure, first, second));
+        if best.as_ref().is_none_or(|(before, _)| sure > *before) {
+            let (mut first, mut second) = (first, second);
+            works::with_one_day(&mut first, &mut second, border);
+            best = Some((sure, Two { first, second, texts }));
         }
     }
-    let (sure, first, second) = best?;
+    let (sure, Two { first, second, texts }) = best?;
     let told = first.kind == Kind::Record && first.did.is_some() && first.sureness >= SURE_ALONE;
     if sure < if told { SURE_AFTER_WORK } else { SURE_ALONE } {
         return None;
     }
-    // What one part leaves unsaid, the other says: "how much water for okra and when is it ready".
-    let mut second = beside(second, &first, asker);
+    let (first, second) = completed_together(first, second, by);
+    Some(Two { first, second, texts })
+}
+
+/// What one part leaves unsaid, the other says: "how much water for okra and when is it ready".
+fn completed_together(first: Reading, second: Reading, by: &By<'_>) -> (Reading, Reading) {
+    let mut second = beside(second, &first, by.asker);
     // Work told beside "again today?", "when next?", "when may we pick?" is what the answer counts from, not what was
     // on record before.
     let of_that = match first.did {
@@ -127,18 +206,17 @@ fn split(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Op
         second.did = first.did;
         second.days.splice(0..0, first.days.iter().copied());
         if second.days.is_empty() && first.did != Some(JobKind::Water) {
-            second.days.push((today, today));
+            second.days.push((by.today, by.today));
         }
         if second.materials.is_empty() {
             second.materials.clone_from(&first.materials);
         }
     }
-    let first = if first.crops.is_empty() && first.measures.is_empty() && !first.beds_named {
-        beside(first, &second, asker)
-    } else {
-        first
-    };
-    Some((first, second))
+    if first.crops.is_empty() && first.measures.is_empty() && !first.beds_named {
+        let first = beside(first, &second, by.asker);
+        return (first, second);
+    }
+    (first, second)
 }
 
 /// A part with what it leaves unsaid taken from the other one; its own measures stay as they are.
@@ -187,7 +265,8 @@ fn as_due_again(first: &Reading, second: Reading) -> Reading {
 
 /// A sowing told as the ground of a question about its harvest is no record beside it.
 fn is_start(whole: &Reading, first: &Reading) -> bool {
-    whole.kind == Kind::Harvest && matches!(first.did, Some(JobKind::Sow | JobKind::Plant))
+    let told = first.kind == Kind::Record && !first.asks;
+    told && whole.kind == Kind::Harvest && matches!(first.did, Some(JobKind::Sow | JobKind::Plant))
 }
 
 /// "Sowed it too thick, how far apart …": of no day and no bed, it is what the question beside it is about.
@@ -234,128 +313,4 @@ fn with_detail(first: Reading, detail: &Reading, today: NaiveDate) -> Reading {
 /// "Two mugs, and shall I pour more?": what the whole message does not tell as poured was only offered.
 fn is_offer(whole: &Reading, first: &Reading) -> bool {
     whole.asks && whole.did.is_none() && first.did == Some(JobKind::Water)
-}
-
-/// The border runs through the measures of one thing: "a box of 3 x 2 ft, 10 in deep".
-fn cut(whole: &Reading, first: &Reading, second: &Reading) -> bool {
-    whole.measures.iter().any(|measured| !first.measures.contains(measured) && !second.measures.contains(measured))
-}
-
-/// Without a joining word the part before a comma or stop is most often the ground of the question after it. Two
-/// requests they are where one tells of work or of what was seen, or where each is a question with its own mark.
-fn parted_plainly(first: &Reading, second: &Reading, (left, right): (&str, &str)) -> bool {
-    /// How sure two questions with their own marks must be (judgement).
-    const SURELY: f64 = 0.9;
-    let tells = |part: &Reading| part.kind == Kind::Record && (part.did.is_some() || part.saw.is_some());
-    let questions = [left, right].iter().all(|part| part.trim_end().ends_with('?'));
-    let sure = first.sureness >= SURELY && second.sureness >= SURELY;
-    let ails = |part: &Reading| part.kind == Kind::Trouble && !part.signs.is_empty();
-    tells(first) || tells(second) || questions && sure || ails(first) && ails(second)
-}
-
-/// Where a text may be parted: byte places before and after, and whether a joining word stands there.
-struct Border {
-    left: usize,
-    right: usize,
-    joins: bool,
-}
-
-/// Each comma, stop, dash between thoughts or joining word.
-fn borders(text: &Text) -> Vec<Border> {
-    const JOINING: [&str; 10] = ["and", "or", "aur", "ya", "और", "या", "also", "plus", "n", "&"];
-    let joins = |at: usize| JOINING.contains(&text.normal(at));
-    let marks = |at: usize| matches!(text.normal(at), "," | "." | "?" | ";" | "।" | "!");
-    let border = |(at, token): (usize, &Token)| {
-        // A question mark belongs to the part it ends.
-        let left = if joins(at) { token.span.start } else { token.span.end };
-        let is_one = marks(at) || joins(at) || is_spaced_dash(text, token);
-        is_one.then(|| Border { left, right: token.span.end, joins: joins(at) || joins(at + 1) })
-    };
-    text.tokens.iter().enumerate().filter_map(border).collect()
-}
-
-/// "… - …" between two thoughts; "4-5" and "east-box" hold none.
-fn is_spaced_dash(text: &Text, token: &Token) -> bool {
-    let spaced =
-        |byte: Option<usize>| byte.and_then(|at| text.original.as_bytes().get(at)).is_some_and(u8::is_ascii_whitespace);
-    matches!(token.normal.as_str(), "-" | "–" | "—")
-        && spaced(token.span.start.checked_sub(1))
-        && spaced(Some(token.span.end))
-}
-
-/// Two requests are two only where their kinds differ, and where one is not the ground of the other:
-/// "sowed radish on 25 April, when is it ready" is one question, and whether one may pick after a spray is
-/// a question about the spray, as is when the next one is due.
-fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str) -> bool {
-    let ground = |told: &Reading, asked: &Reading, told_first: bool| {
-        let started = matches!(told.did, Some(JobKind::Sow | JobKind::Plant | JobKind::Spray));
-        let again = match told.did {
-            Some(JobKind::Spray) => asked.kind == Kind::Spray,
-            Some(JobKind::Feed) => asked.kind == Kind::Feed,
-            _ => false,
-        };
-        // Work told of a bed by its name is noted as well, and of a crop where it was just done.
-        let fresh = told.days.iter().all(|(day, _)| (today - *day).num_days() <= 1) && !tells_of_last(text);
-        // The only box of hers is told as plainly by its kind; when the next is due may be asked of a spray just done.
-        let only = told.bed_kind.is_some() && told.beds.len() == 1;
-        let next = asked.points.contains(&Point::Time) && !asked.points.contains(&Point::Wait);
-        let of_crop = !told.crops.is_empty() && fresh && (told.did != Some(JobKind::Spray) || next);
-        let which = told.beds_named || only || of_crop;
-        let noted = told_first && which && told.kind == Kind::Record;
-        !noted && (again || started && asked.kind == Kind::Harvest)
-    };
-    // A trouble stands beside a call for a person, or beside what is wrong with another crop.
-    let other_crop = first.crops.iter().all(|crop| !second.crops.contains(crop));
-    let two_troubles = first.kind == Kind::Trouble
-        && second.kind == Kind::Trouble
-        && [first, second].iter().all(|part| !part.crops.is_empty() && !part.signs.is_empty())
-        && other_crop;
-    let calls = first.kind == Kind::Person || second.kind == Kind::Person;
-    // "Fed it on Sunday. Also the leaves are cupping": told as two things.
-    let also = first.kind == Kind::Record && first.did.is_some() && second.kind == Kind::Trouble && tells_of_more(text);
-    let talk = |reading: &Reading| {
-        let alone = reading.kind == Kind::Trouble && !calls && !two_troubles && !also;
-        matches!(reading.kind, Kind::None | Kind::Care) || alone
-    };
-    // "seed for beans, one 6 foot row": what neither asks nor tells is no request.
-    let differ = first.kind != second.kind || first.kind == Kind::Record && first.did != second.did || two_troubles;
-    let speaks = |reading: &Reading| {
-        /// "Spacing for chilli" asks without a word that asks.
-        const PLAINLY: f64 = 0.8;
-        /// A size told with so sure a kind is a request, not the ground of one.
-        const SURELY: f64 = 0.9;
-        // A size told by itself is the ground of the question beside it.
-        let about = (!reading.crops.is_empty() || reading.beds_named) && reading.quantities.is_empty();
-        // "Weight of a 3x2x1 ft box": nothing but a request has these words.
-        let request = !reading.measures.is_empty() && reading.sureness >= SURELY;
-        reading.asks
-            || reading.did.is_some()
-            || reading.saw.is_some()
-            || request
-            || about && reading.sureness >= PLAINLY
-            || matches!(reading.kind, Kind::Trouble) && !reading.signs.is_empty()
-    };
-    speaks(first)
-        && speaks(second)
-        && differ
-        && !ground(first, second, true)
-        && !ground(second, first, false)
-        && !talk(first)
-        && !talk(second)
-}
-
-/// "Also", "one more thing": what follows is a matter of its own.
-fn tells_of_more(text: &str) -> bool {
-    const MORE: [&str; 6] = ["also", "plus", "separately", "aur", "और", "साथ"];
-    let text = Text::read(text);
-    (1..text.tokens.len()).any(|at| {
-        let begins = matches!(text.normal(at - 1), "." | "," | "।" | ";");
-        begins && MORE.contains(&text.normal(at))
-    })
-}
-
-/// "Last fed on 4 May. Next?" tells what was done before; nothing is to be noted.
-fn tells_of_last(text: &str) -> bool {
-    const LAST: [&str; 8] = ["last", "previous", "pichli", "pichla", "aakhri", "पिछली", "पिछला", "आख़िरी"];
-    Text::read(text).tokens.iter().any(|token| LAST.contains(&token.normal.as_str()))
 }

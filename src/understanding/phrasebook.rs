@@ -27,6 +27,8 @@ pub struct Phrasebook<T> {
 #[derive(Debug, Clone)]
 struct Entry<T> {
     words: Vec<String>,
+    /// As it is spelled.
+    written: String,
     spelling: Spelling,
     meaning: T,
 }
@@ -183,7 +185,8 @@ impl<T: Clone> Phrasebook<T> {
             return;
         }
         if let Some(first) = words.first() {
-            map.entry(first.clone()).or_default().push(Entry { words, spelling, meaning: meaning.clone() });
+            let written = phrase.to_lowercase();
+            map.entry(first.clone()).or_default().push(Entry { words, written, spelling, meaning: meaning.clone() });
         }
     }
 
@@ -257,13 +260,18 @@ impl<T: Clone> Phrasebook<T> {
         open: impl Fn(usize) -> bool,
         wanted: impl Fn(&T) -> bool,
     ) -> Vec<Hit<T>> {
+        let (written, english) = (&forms.written, forms.english);
         let forms = forms.by(self.by);
         let mut all = Vec::new();
         for position in (0..forms.english.len()).filter(|position| open(*position)) {
-            let best = [(&self.english, &forms.english), (&self.hindi, &forms.hindi)]
-                .into_iter()
-                .filter_map(|(map, words)| nearest(map, words.get(position)?, &wanted))
-                .min_by_key(|(slips, _)| *slips);
+            // A slip in a sound is two steps from an English word: "indeed" is no endive. Its letters must be near as well.
+            let spelled = |entry: &Entry<T>| {
+                !english || written.get(position).is_some_and(|said| near(&entry.written, said).is_some())
+            };
+            let any = |_: &Entry<T>| true;
+            let by_stem = forms.english.get(position).and_then(|word| nearest(&self.english, word, &wanted, any));
+            let by_sound = forms.hindi.get(position).and_then(|word| nearest(&self.hindi, word, &wanted, spelled));
+            let best = [by_stem, by_sound].into_iter().flatten().min_by_key(|(slips, _)| *slips);
             let pair = [(&self.english, &forms.english), (&self.hindi, &forms.hindi)]
                 .into_iter()
                 .find_map(|(map, words)| nearly_a_pair(map, words, position))
@@ -292,6 +300,7 @@ fn nearest<T: Clone>(
     map: &HashMap<String, Vec<Entry<T>>>,
     word: &str,
     wanted: &impl Fn(&T) -> bool,
+    fits: impl Fn(&Entry<T>) -> bool,
 ) -> Option<(usize, T)> {
     if word.chars().count() < SHORTEST_SLIP {
         return None;
@@ -301,9 +310,10 @@ fn nearest<T: Clone>(
         // People rarely miss the first letter; a word that begins otherwise is another word.
         .filter(|(known, _)| known.chars().next() == first && known.chars().count() >= SHORTEST_SLIP)
         .filter_map(|(known, phrases)| {
-            let entry = phrases
-                .iter()
-                .find(|entry| entry.words.len() == 1 && entry.spelling.spelled.is_empty() && wanted(&entry.meaning))?;
+            let entry = phrases.iter().find(|entry| {
+                let single = entry.words.len() == 1 && entry.spelling.spelled.is_empty();
+                single && wanted(&entry.meaning) && near(known, word).is_some() && fits(entry)
+            })?;
             Some((near(known, word)?, known, &entry.meaning))
         })
         .min_by_key(|(slips, known, _)| (*slips, (*known).clone()))

@@ -6,6 +6,7 @@ mod claims;
 mod classed;
 mod contrast;
 mod deeds;
+mod filled;
 mod leaning;
 mod leans;
 mod plainly;
@@ -13,6 +14,7 @@ mod questions;
 mod seen;
 mod sky;
 mod theirs;
+mod together;
 mod words;
 
 use super::about::{Signs, about_feeds, about_sprays};
@@ -28,9 +30,7 @@ use super::reading::{Measured, Reading};
 use super::sun_clock;
 use super::symptoms::Described;
 use crate::garden::{BedKind, JobKind};
-use crate::knowledge::{
-    Aspect, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Slips, class_word,
-};
+use crate::knowledge::{Aspect, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Slips};
 use crate::script::{Language, Text, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
@@ -50,16 +50,21 @@ const CONTRAST: usize = 14;
 
 /// Reads a message as one request. Never fails: what has no sense is a reading too.
 pub fn read_as(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
-    read_text(Text::read(text), reader, asker, today)
+    read_text(Text::read(text), reader, asker, today, false)
 }
 
 /// Reads a part of a message whose language is that of the whole.
 pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
-    read_text(Text::read_as(text, language), reader, asker, today)
+    read_text(Text::read_as(text, language), reader, asker, today, false)
 }
 
-fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
-    let mut found = Found::of(&text, reader, asker, today);
+/// The same of a part that stands in a list of what was done, though no verb says so.
+pub fn read_noted(text: &str, language: Language, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
+    read_text(Text::read_as(text, language), reader, asker, today, true)
+}
+
+fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, noted: bool) -> Reading {
+    let mut found = Found::of(&text, reader, asker, today, noted);
     if let Some(reading) = found.in_another_place(&text, reader) {
         return reading;
     }
@@ -127,13 +132,15 @@ struct Found {
     on_plant: bool,
     asks: bool,
     did: Option<JobKind>,
+    /// No water was given, and nothing else is told.
+    unwatered: bool,
     /// Something to spray, or a feed that is nothing else, is named.
     sprays: bool,
     feeds: bool,
 }
 
 impl Found {
-    fn of(text: &Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Self {
+    fn of(text: &Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, noted: bool) -> Self {
         let forms = Forms::of(text);
         let quantities = quantities::read(text, &reader.known.words);
         let mut told = reader.gazetteer.told(&forms);
@@ -177,16 +184,22 @@ impl Found {
         told.retain(|hit| hit.meaning != Told::Question || questions::asks(text, hit, &told_before));
         let asks =
             text.original.contains('?') || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk));
+        told.extend(together::given_by_others(text, &told));
         let named: Vec<Range<usize>> = dated.iter().map(|day| day.span.clone()).collect();
         let come = dated.iter().any(|day| day.last <= today);
         let known = reader.known;
         let deeds =
-            Deeds { text, known, told: &told, names: &names, quantities: &quantities, days: &named, come, asks };
+            Deeds { text, known, told: &told, names: &names, quantities: &quantities, days: &named, come, asks, noted };
         let did = deeds.job();
+        let unwatered = deeds.not_watered() && together::one_clause(text);
         let seen = told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_))) && !asks;
         // "Kal nahi parso" after work told is of days gone by.
         let of_work = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record && before.did.is_some());
-        let past = did.is_some() || seen || deeds.notes() || of_work && !asks;
+        let past = did.is_some() || unwatered || seen || deeds.notes() || of_work && !asks;
+        if unwatered && !of_work {
+            told.push(Hit { span: 0..0, meaning: Told::Aspect(Aspect::Now), exact: true });
+        }
+        told.extend(together::asks_whether_done(text, &told, did));
         let days = dates::read(text, &reader.known.words, today, past);
         let material = |kinds: &[MaterialKind]| {
             names.iter().any(|hit| match &hit.meaning {
@@ -203,7 +216,7 @@ impl Found {
         let Described { seen: signs, denied, like } =
             reader.gazetteer.signs(text, &parts_named(&names, sprouts, reader.known));
         let on_plant = signs.iter().any(|id| reader.known.signs.get(id).is_some_and(|sign| sign.part != Part::Mix));
-        Self { names, told, quantities, days, signs, denied, like, on_plant, asks, did, sprays, feeds }
+        Self { names, told, quantities, days, signs, denied, like, on_plant, asks, did, unwatered, sprays, feeds }
     }
 
     fn evidence(&self, text: &Text, reader: &Reader<'_>) -> Evidence {
@@ -252,7 +265,8 @@ impl Found {
         if says(Told::OthersGarden) && !own && !self.asks && !says(Told::OthersSaid) {
             return true;
         }
-        let someone = says(Told::Others) || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
+        let someone = says(Told::Others) && !says(Told::ByOthers)
+            || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
         let theirs = says(Told::Data) || (self.asks || self.did.is_none()) && !says(Told::OthersSaid);
         someone && theirs || says(Told::NotOurs)
     }
@@ -334,162 +348,6 @@ impl Found {
             }
         }
         parts
-    }
-
-    /// The class of each token that is part of a name, a size or a day, and whether its words stay beside it.
-    fn classes(&self, text: &Text) -> Vec<Option<(&'static str, bool)>> {
-        let mut class: Vec<Option<(&'static str, bool)>> = vec![None; text.tokens.len()];
-        let mut mark = |span: &Range<usize>, name: &'static str, keep: bool| {
-            for position in span.clone() {
-                if let Some(slot) = class.get_mut(position).filter(|slot| slot.is_none()) {
-                    *slot = Some((name, keep));
-                }
-            }
-        };
-        for day in &self.days {
-            mark(&day.span, "day", false);
-        }
-        for said in &self.quantities.said {
-            mark(&said.span, "size", false);
-        }
-        for dimensions in &self.quantities.dimensions {
-            mark(&dimensions.span, "size", false);
-        }
-        for hit in &self.names {
-            match hit.meaning {
-                Named::SomeoneElse => {}
-                Named::Crop(_) => mark(&hit.span, "crop", false),
-                Named::OwnBed(_) | Named::BedKind(_) => mark(&hit.span, "bed", true),
-                Named::Site(_) => mark(&hit.span, "place", true),
-                Named::Material(_) => mark(&hit.span, "material", true),
-                Named::Mix(_) => mark(&hit.span, "mix", true),
-                Named::Refused(_) => mark(&hit.span, "crop", false),
-                Named::Trouble(_) => mark(&hit.span, "trouble", true),
-                Named::Place(_) => mark(&hit.span, "place", true),
-            }
-        }
-        class
-    }
-
-    /// The words of the text with its names replaced by their class. Crops, sizes and days are replaced;
-    /// beds, materials and troubles keep their words beside the class, since phrasings use both.
-    fn class_form(&self, text: &Text) -> Vec<String> {
-        let class = self.classes(text);
-        let mut words = Vec::new();
-        let mut last = "";
-        for (token, class) in text.tokens.iter().zip(&class) {
-            let (name, keep) = class.unwrap_or(("", true));
-            if !name.is_empty() && name != last {
-                words.push(class_word(name));
-            }
-            if keep {
-                words.extend(index_word(token, text.language));
-            }
-            last = name;
-        }
-        words
-    }
-
-    fn reading(&self, text: &Text, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Reading {
-        let sun = self.is_new_bed().then(|| sun_clock::read(text, &reader.known.talk.sun)).flatten();
-        let mut reading = Reading {
-            kind,
-            also: Vec::new(),
-            sureness,
-            language: text.language,
-            devanagari_digits: text.devanagari_digits,
-            crops: Vec::new(),
-            microgreen: self.told.iter().any(|hit| hit.meaning == Told::Microgreen),
-            beds: Vec::new(),
-            beds_named: false,
-            bed_kind: None,
-            all_beds: self.told.iter().any(|hit| hit.meaning == Told::All),
-            sites: Vec::new(),
-            materials: Vec::new(),
-            mixes: Vec::new(),
-            troubles: Vec::new(),
-            refused: Vec::new(),
-            signs: self.signs.clone(),
-            denied: self.denied.clone(),
-            like: self.like.clone(),
-            offered: Vec::new(),
-            asked: 0,
-            offered_beds: Vec::new(),
-            alike: Vec::new(),
-            speaks: self.speaks(),
-            once_more: self.once_more(text),
-            shorter: self.shorter(),
-            none_of_these: false,
-            places: Vec::new(),
-            days: self.days.iter().map(|day| (day.first, day.last)).collect(),
-            quantities: self.quantities.said.iter().map(|said| said.written).collect(),
-            measures: self.measures(),
-            count: self.count(),
-            months: self.months(text, reader),
-            follows: self.told.iter().any(|hit| hit.meaning == Told::Follows),
-            saplings: self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Plant)),
-            unknown: self.unknown_words(text, reader),
-            sky: Vec::new(),
-            temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
-            did: self.did,
-            put_off: self.put_off(text),
-            stays: self.stays(text),
-            not_to_move: self.told.iter().any(|hit| hit.meaning == Told::Move) && self.says_not(),
-            jobs: self.jobs(),
-            new_bed: self.is_new_bed(),
-            one_more: self.told.iter().any(|hit| hit.meaning == Told::NewBed),
-            undo: false,
-            no_such_day: self.no_such_day(text, reader) || self.is_on_no_day(text, reader),
-            sun_hours: self.sun_hours(),
-            sun_from_h: sun.and_then(|clock| clock.from_h),
-            sun_until_h: sun.and_then(|clock| clock.until_h),
-            someone_else: self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse),
-            emergency: self.emergency(text, reader),
-            corrects: false,
-            net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
-            saw: self.saw(),
-            why: self.is_why(text),
-            follow_up: false,
-            asks: self.asks,
-            senseless: self.is_senseless(text, reader),
-            search: self.search_words(text),
-            points: self.points().collect(),
-            aspects: self.aspects(),
-            for_days: self.for_days(),
-            parts_of_day: self.parts_of_day(text, reader),
-        };
-        for hit in &self.names {
-            let list = match &hit.meaning {
-                Named::OwnBed(bed) => {
-                    if !reading.beds.contains(bed) {
-                        reading.beds.push(bed.clone());
-                    }
-                    reading.beds_named = true;
-                    continue;
-                }
-                Named::Site(site) => {
-                    if !reading.sites.contains(site) {
-                        reading.sites.push(site.clone());
-                    }
-                    continue;
-                }
-                Named::SomeoneElse => continue,
-                Named::BedKind(kind) => {
-                    reading.bed_kind = reading.bed_kind.or(Some(*kind));
-                    continue;
-                }
-                Named::Crop(id) => (&mut reading.crops, id),
-                Named::Material(id) => (&mut reading.materials, id),
-                Named::Mix(id) => (&mut reading.mixes, id),
-                Named::Trouble(id) => (&mut reading.troubles, id),
-                Named::Refused(id) => (&mut reading.refused, id),
-                Named::Place(id) => (&mut reading.places, id),
-            };
-            if !list.0.contains(list.1) {
-                list.0.push(list.1.clone());
-            }
-        }
-        reading
     }
 }
 

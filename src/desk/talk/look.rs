@@ -1,6 +1,6 @@
 //! Answers that are drawn or listed rather than told: nothing of them is kept.
 
-use super::{Desk, Message};
+use super::{Desk, Message, together};
 use crate::answering::{Answer, answer};
 use crate::desk::fetch::{Seen, seen};
 use crate::garden::{BedId, PersonId, SiteId, StoreError};
@@ -25,15 +25,11 @@ impl Desk<'_> {
         let asker = message.from.as_ref().map(|id| self.store.person(id)).transpose()?.flatten();
         let before = self.before(asker.as_ref(), message.now)?;
         let seen = seen(self.house, self.store, self.handed, asker, message.now)?;
-        let (reading, second) = self.read(message, &seen, before);
+        let (reading, others) = self.read(message, &seen, before);
         let language = self.speaks.unwrap_or(reading.language);
         let manner = Manner { language, devanagari_digits: reading.devanagari_digits, why: reading.why, short: false };
         let facts = seen.facts(self.house, self.handed.any(), &reading);
-        let first = answer(&reading, &facts);
-        let answer = match &second {
-            Some(second) => first.joined(answer(second, &facts)),
-            None => first,
-        };
+        let (answer, _) = together(&reading, &others, &facts);
         Ok(Looked { answer, manner })
     }
 

@@ -2,6 +2,7 @@
 //! circumstance of something else.
 
 use super::{Hit, Named, Told};
+use crate::garden::JobKind;
 use crate::knowledge::Words;
 use crate::script::{Language, Text};
 use std::ops::Range;
@@ -36,8 +37,9 @@ impl Claims<'_> {
         let open = !self.asks || both;
         // Asked about, what is supposed is the ground of the question: a wait counts from it.
         let told_beside = !self.asks && (self.is_supposed(at) || self.is_circumstance(at));
-        let unsure = open && self.is_to_come(at) || both && self.wavers(at);
-        !(self.is_denied(span) || self.is_done_by_a_creature(at) || told_beside || unsure)
+        let unsure = open && self.is_to_come(at) || both && self.wavers(at) || self.is_one_of_two(span);
+        let elsewhere = self.is_done_by_a_creature(at) || self.is_given_by_others(at) || self.is_a_state(span);
+        !(self.is_denied(span) || elsewhere || told_beside || unsure)
     }
 
     fn says(&self, what: &Told) -> bool {
@@ -55,7 +57,7 @@ impl Claims<'_> {
     }
 
     /// English denies before its verb, "not yet watered"; Hindi right beside it, "nahi diya", "diya nahi".
-    fn is_denied(&self, span: &Range<usize>) -> bool {
+    pub(super) fn is_denied(&self, span: &Range<usize>) -> bool {
         const ENGLISH: usize = 3;
         if self.text.language == Language::En {
             return self.before(span.start, ENGLISH).any(|at| self.said_at(&Told::Not, at));
@@ -92,8 +94,34 @@ impl Claims<'_> {
         })
     }
 
+    /// An animal or the weather. In Hindi whoever did it stands before "ne", further off.
     fn is_done_by_a_creature(&self, at: usize) -> bool {
-        self.before(at, 2).any(|place| self.said_at(&Told::Creature, place))
+        const APART: usize = 6;
+        let who = |place: usize| self.said_at(&Told::Creature, place);
+        let hindi = self.text.language != Language::En
+            && self
+                .before(at, APART)
+                .any(|place| matches!(self.text.normal(place), "ne" | "ने") && place.checked_sub(1).is_some_and(who));
+        hindi || self.before(at, 2).any(who)
+    }
+
+    /// "Neighbour gave us a net", "padosi ne jaali di": work of nobody here.
+    fn is_given_by_others(&self, at: usize) -> bool {
+        self.said_at(&Told::OthersSaid, at) || self.said_at(&Told::ByOthers, at)
+    }
+
+    /// "Kata hua drum": a participle before its thing. What is sown or planted so stands in its bed.
+    fn is_a_state(&self, span: &Range<usize>) -> bool {
+        const STATE: [&str; 6] = ["hua", "hui", "hue", "हुआ", "हुई", "हुए"];
+        let stands = [JobKind::Sow, JobKind::Plant].into_iter().any(|job| self.said_at(&Told::Did(job), span.start));
+        let deed = self.told.iter().any(|hit| matches!(hit.meaning, Told::Did(_)) && hit.span == *span);
+        deed && !stands && STATE.contains(&self.text.normal(span.end))
+    }
+
+    /// "Neat or thinned": one of two that are asked about.
+    fn is_one_of_two(&self, span: &Range<usize>) -> bool {
+        let or = |at: Option<usize>| at.is_some_and(|at| matches!(self.text.normal(at), "or" | "ya" | "या"));
+        or(span.start.checked_sub(1)) || or(Some(span.end))
     }
 
     /// "After I gave a lot of water": not what the message is about.

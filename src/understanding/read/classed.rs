@@ -1,14 +1,16 @@
 //! A message as a way of asking: names, sizes and days replaced by their class.
 
 use super::{Asker, Found, Named, Reader};
-use crate::script::Text;
+use crate::knowledge::class_word;
+use crate::script::{Text, index_word};
 use chrono::NaiveDate;
+use std::ops::Range;
 
 /// The text with `{crop}`, `{bed}`, `{size}` … in the places of names; what names a person or a site is left out.
 #[must_use]
 pub fn classed(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> String {
     let text = Text::read(text);
-    let found = Found::of(&text, reader, asker, today);
+    let found = Found::of(&text, reader, asker, today, false);
     let mut class = found.classes(&text);
     for hit in found.names.iter().filter(|hit| matches!(hit.meaning, Named::SomeoneElse | Named::Site(_))) {
         for position in hit.span.clone() {
@@ -36,4 +38,60 @@ pub fn classed(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate)
         said.push_str(&piece);
     }
     said.trim().to_owned()
+}
+
+impl Found {
+    /// The class of each token that is part of a name, a size or a day, and whether its words stay beside it.
+    fn classes(&self, text: &Text) -> Vec<Option<(&'static str, bool)>> {
+        let mut class: Vec<Option<(&'static str, bool)>> = vec![None; text.tokens.len()];
+        let mut mark = |span: &Range<usize>, name: &'static str, keep: bool| {
+            for position in span.clone() {
+                if let Some(slot) = class.get_mut(position).filter(|slot| slot.is_none()) {
+                    *slot = Some((name, keep));
+                }
+            }
+        };
+        for day in &self.days {
+            mark(&day.span, "day", false);
+        }
+        for said in &self.quantities.said {
+            mark(&said.span, "size", false);
+        }
+        for dimensions in &self.quantities.dimensions {
+            mark(&dimensions.span, "size", false);
+        }
+        for hit in &self.names {
+            match hit.meaning {
+                Named::SomeoneElse => {}
+                Named::Crop(_) => mark(&hit.span, "crop", false),
+                Named::OwnBed(_) | Named::BedKind(_) => mark(&hit.span, "bed", true),
+                Named::Site(_) => mark(&hit.span, "place", true),
+                Named::Material(_) => mark(&hit.span, "material", true),
+                Named::Mix(_) => mark(&hit.span, "mix", true),
+                Named::Refused(_) => mark(&hit.span, "crop", false),
+                Named::Trouble(_) => mark(&hit.span, "trouble", true),
+                Named::Place(_) => mark(&hit.span, "place", true),
+            }
+        }
+        class
+    }
+
+    /// The words of the text with its names replaced by their class. Crops, sizes and days are replaced;
+    /// beds, materials and troubles keep their words beside the class, since phrasings use both.
+    pub(super) fn class_form(&self, text: &Text) -> Vec<String> {
+        let class = self.classes(text);
+        let mut words = Vec::new();
+        let mut last = "";
+        for (token, class) in text.tokens.iter().zip(&class) {
+            let (name, keep) = class.unwrap_or(("", true));
+            if !name.is_empty() && name != last {
+                words.push(class_word(name));
+            }
+            if keep {
+                words.extend(index_word(token, text.language));
+            }
+            last = name;
+        }
+        words
+    }
 }

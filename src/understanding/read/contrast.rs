@@ -49,6 +49,7 @@ impl Found {
                 days: &days,
                 come: false,
                 asks: self.asks,
+                noted: false,
             };
             self.did = deeds.job();
         }

@@ -19,6 +19,8 @@ pub(super) struct Deeds<'a> {
     pub days: &'a [Range<usize>],
     pub come: bool,
     pub asks: bool,
+    /// It stands in a list of what was done.
+    pub noted: bool,
 }
 
 impl Deeds<'_> {
@@ -93,7 +95,9 @@ impl Deeds<'_> {
             return Some(JobKind::Water);
         }
         // "Planted" in Hindi is also what one does with a net: the thing decides.
+        let weeds = self.says(&Told::Thing(JobKind::Weed));
         match (alone, with_thing) {
+            (Some(JobKind::Pull | JobKind::Clear), _) if weeds => Some(JobKind::Weed),
             (Some(JobKind::Plant), Some(kind)) => Some(kind),
             (Some(kind), _) => Some(kind),
             (None, thing) => thing,
@@ -223,8 +227,31 @@ impl Deeds<'_> {
             .iter()
             .filter(|hit| hit.meaning == Told::PutIn && claims.is_made(&hit.span))
             .any(|hit| crops().any(|crop| crop.span.start.abs_diff(hit.span.start) <= APART));
+        let put = put || self.tray_set();
         let picking = self.says(&Told::Thing(JobKind::Pick)) || self.says(&Told::Point(Point::Wait));
         (put && !measured || picking && self.done_claimed()).then_some(JobKind::Sow)
+    }
+
+    /// "Methi ki tray aaj rakhi": a tray is set with its seed.
+    fn tray_set(&self) -> bool {
+        const SET: [&str; 7] = ["rakhi", "rakha", "rakhe", "रखी", "रखा", "रखे", "set"];
+        let words = || (0..self.text.tokens.len()).map(|at| self.text.normal(at));
+        let tray = words().any(|word| matches!(word, "tray" | "tre" | "ट्रे")) || self.says(&Told::Microgreen);
+        let claims = self.claims();
+        let set = |at: usize| SET.contains(&self.text.normal(at)) && claims.is_made(&(at..at + 1));
+        tray && (0..self.text.tokens.len()).any(set)
+    }
+
+    /// "2 din se pani nahi diya", "not watered since Friday": no work, and nothing else is told or asked.
+    pub(super) fn not_watered(&self) -> bool {
+        let water = self.says(&Told::Thing(JobKind::Water)) || self.says(&Told::Did(JobKind::Water));
+        let other = self.told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_) | Told::Will | Told::Move));
+        let claims = self.claims();
+        let denied = |hit: &&Hit<Told>| {
+            matches!(hit.meaning, Told::Did(JobKind::Water) | Told::Done | Told::Got) && claims.is_denied(&hit.span)
+        };
+        let stuff = self.names_any(|name| matches!(name, Named::Material(_)));
+        water && !self.asks && !other && !stuff && self.job().is_none() && self.told.iter().any(|hit| denied(&hit))
     }
 
     /// "Note: mustard cake, tomato bag, Thursday": what is to be noted was done, though no verb says so.
@@ -241,7 +268,7 @@ impl Deeds<'_> {
         const FIRST: usize = 4;
         let hindi = self.text.language != Language::En;
         let people = |hit: &Hit<Told>| hindi && hit.span.len() == 1 && self.text.normal(hit.span.start) == "log";
-        self.told.iter().any(|hit| hit.meaning == Told::Note && hit.span.start < FIRST && !people(hit))
+        self.noted || self.told.iter().any(|hit| hit.meaning == Told::Note && hit.span.start < FIRST && !people(hit))
     }
 }
 

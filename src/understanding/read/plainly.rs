@@ -1,9 +1,9 @@
 //! What a message tells without weighing its words: days away, work done, a new bed, a correction.
 
 use super::{Found, Hit, Reader, Told};
-use crate::garden::{JobKind, Move};
+use crate::garden::{BedKind, JobKind, Move};
 use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Point, Sign, TimeUnit};
-use crate::quantity::Unit;
+use crate::quantity::{Unit, UnitOf};
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
 use crate::understanding::reading::Reading;
@@ -34,7 +34,8 @@ impl Found {
         let only_water = [Aspect::Away, Aspect::Without, Aspect::Salt];
         let plainly = self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
         let again = self.did == Some(JobKind::Water) && aspects.contains(&Aspect::Now);
-        (plainly || again).then_some((Kind::Water, SURE))
+        let unwatered = self.unwatered;
+        (plainly || again || unwatered).then_some((Kind::Water, SURE))
     }
 
     /// "Sorry, …", or "no, …" at its beginning.
@@ -120,13 +121,17 @@ impl Found {
         (hours.value <= LONGEST).then_some(hours.value)
     }
 
-    /// A new bed with its measures, told and not asked about.
+    /// A new bed with its measures, told and not asked about; of a bag or a pot its litres are enough.
     pub(super) fn is_new_bed(&self) -> bool {
         let measured = self
             .measures()
             .iter()
             .any(|found| found.diameter.is_some() || found.length.is_some() && found.width.is_some());
-        !self.asks && measured && self.told.iter().any(|hit| hit.meaning == Told::NewBed)
+        let litres = self.quantities.said.iter().any(|said| said.written.unit.measures() == UnitOf::Volume);
+        let vessel = self.names.iter().any(|hit| matches!(hit.meaning, Named::BedKind(BedKind::Bag | BedKind::Pot)));
+        let other = matches!(self.did, Some(job) if !matches!(job, JobKind::Sow | JobKind::Plant | JobKind::Mix));
+        let filled = litres && vessel && !other;
+        !self.asks && (measured || filled) && self.told.iter().any(|hit| hit.meaning == Told::NewBed)
     }
 
     pub(super) fn about_a_new_bed(&self) -> Option<(Kind, f64)> {

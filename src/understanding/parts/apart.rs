@@ -1,0 +1,129 @@
+//! Whether what was parted is two requests, or one the ground of the other.
+
+use crate::garden::JobKind;
+use crate::knowledge::{Kind, Point};
+use crate::script::Text;
+use crate::understanding::reading::Reading;
+use chrono::NaiveDate;
+
+/// The border runs through the measures of one thing: "a box of 3 x 2 ft, 10 in deep".
+pub(super) fn cut(whole: &Reading, first: &Reading, second: &Reading) -> bool {
+    whole.measures.iter().any(|measured| !first.measures.contains(measured) && !second.measures.contains(measured))
+}
+
+/// Without a joining word the part before a comma or stop is most often the ground of the question after it. Two
+/// requests they are where one tells of work or of what was seen, or where each is a question with its own mark.
+pub(super) fn parted_plainly(first: &Reading, second: &Reading, (left, right): (&str, &str)) -> bool {
+    /// How sure two questions with their own marks must be (judgement).
+    const SURELY: f64 = 0.9;
+    let tells = |part: &Reading| part.kind == Kind::Record && (part.did.is_some() || part.saw.is_some());
+    let questions = [left, right].iter().all(|part| part.trim_end().ends_with('?'));
+    let sure = first.sureness >= SURELY && second.sureness >= SURELY;
+    let signs = |part: &Reading| part.kind == Kind::Trouble && !part.signs.is_empty();
+    let besides = ails(first) && second.asks && asks_besides(right);
+    tells(first) || tells(second) || questions && sure || signs(first) && signs(second) || besides
+}
+
+fn ails(part: &Reading) -> bool {
+    part.kind == Kind::Trouble && !(part.signs.is_empty() && part.troubles.is_empty())
+}
+
+/// Two requests are two only where their kinds differ, and where one is not the ground of the other:
+/// "sowed radish on 25 April, when is it ready" is one question, and whether one may pick after a spray is
+/// a question about the spray, as is when the next one is due.
+pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str) -> bool {
+    let ground = |told: &Reading, asked: &Reading, told_first: bool| {
+        let started = matches!(told.did, Some(JobKind::Sow | JobKind::Plant | JobKind::Spray));
+        let again = match told.did {
+            Some(JobKind::Spray) => asked.kind == Kind::Spray,
+            Some(JobKind::Feed) => asked.kind == Kind::Feed,
+            _ => false,
+        };
+        // Work told of a bed by its name is noted as well, and of a crop where it was just done.
+        let fresh = told.days.iter().all(|(day, _)| (today - *day).num_days() <= 1) && !tells_of_last(text);
+        // The only box of hers is told as plainly by its kind; when the next is due may be asked of a spray just done.
+        let only = told.bed_kind.is_some() && told.beds.len() == 1;
+        let next = asked.points.contains(&Point::Time) && !asked.points.contains(&Point::Wait);
+        let of_crop = !told.crops.is_empty() && fresh && (told.did != Some(JobKind::Spray) || next);
+        let which = told.beds_named || only || of_crop;
+        let noted = told_first && which && told.kind == Kind::Record;
+        !noted && (again || started && asked.kind == Kind::Harvest)
+    };
+    // A trouble stands beside a call for a person, or beside what is wrong with another crop.
+    let other_crop = first.crops.iter().all(|crop| !second.crops.contains(crop));
+    let two_troubles = first.kind == Kind::Trouble
+        && second.kind == Kind::Trouble
+        && [first, second].iter().all(|part| !part.crops.is_empty() && !part.signs.is_empty())
+        && other_crop;
+    let calls = first.kind == Kind::Person || second.kind == Kind::Person;
+    // "Fed it on Sunday. Also the leaves are cupping": told as two things.
+    let also = first.kind == Kind::Record && first.did.is_some() && second.kind == Kind::Trouble && tells_of_more(text);
+    // "Whitefly on my brinjal. And also tell when to feed it": asked beside what ails it.
+    let besides = ails(first)
+        && second.asks
+        && !matches!(second.kind, Kind::Trouble | Kind::Care | Kind::None | Kind::Person)
+        && (tells_of_more(text) || asks_besides(text));
+    let talk = |reading: &Reading| {
+        let alone = reading.kind == Kind::Trouble && !calls && !two_troubles && !also && !besides;
+        matches!(reading.kind, Kind::None | Kind::Care) || alone
+    };
+    // "seed for beans, one 6 foot row": what neither asks nor tells is no request.
+    let differ = first.kind != second.kind || first.kind == Kind::Record && first.did != second.did || two_troubles;
+    let speaks = |reading: &Reading| {
+        /// "Spacing for chilli" asks without a word that asks.
+        const PLAINLY: f64 = 0.8;
+        /// A size told with so sure a kind is a request, not the ground of one.
+        const SURELY: f64 = 0.9;
+        // A size told by itself is the ground of the question beside it.
+        let about = (!reading.crops.is_empty() || reading.beds_named) && reading.quantities.is_empty();
+        // "Weight of a 3x2x1 ft box": nothing but a request has these words.
+        let sized = !reading.measures.is_empty() || amount_asked(reading);
+        let request = sized && reading.sureness >= SURELY;
+        reading.asks
+            || reading.did.is_some()
+            || reading.saw.is_some()
+            || request
+            || about && reading.sureness >= PLAINLY
+            || matches!(reading.kind, Kind::Trouble) && !reading.signs.is_empty()
+    };
+    speaks(first)
+        && speaks(second)
+        && differ
+        && !ground(first, second, true)
+        && !ground(second, first, false)
+        && !talk(first)
+        && !talk(second)
+}
+
+/// "Grams of seed for 2 sq m", "mix for eight 25 L bags": how much of a thing is asked without a word that asks.
+fn amount_asked(reading: &Reading) -> bool {
+    let kind = matches!(reading.kind, Kind::Seed | Kind::Mix | Kind::Build | Kind::Load);
+    kind && reading.did.is_none() && !reading.quantities.is_empty()
+}
+
+/// "Also", "one more thing": what follows is a matter of its own.
+fn tells_of_more(text: &str) -> bool {
+    const MORE: [&str; 6] = ["also", "plus", "separately", "aur", "और", "साथ"];
+    let text = Text::read(text);
+    (1..text.tokens.len()).any(|at| {
+        let begins = matches!(text.normal(at - 1), "." | "," | "।" | ";");
+        let and = usize::from(text.normal(at) == "and");
+        begins && MORE.contains(&text.normal(at + and))
+    })
+}
+
+/// "Khaad kab deni hai ye bhi batao", "when is the next feed too?": asked besides, at its end.
+fn asks_besides(text: &str) -> bool {
+    const TELL: [&str; 9] = ["batao", "bataiye", "bata", "batana", "bataye", "बताओ", "बताइए", "बता", "बताएँ"];
+    let text = Text::read(text);
+    let words: Vec<&str> = (0..text.tokens.len()).map(|at| text.normal(at)).collect();
+    let hindi = words.windows(2).any(|pair| matches!(pair, ["bhi" | "भी", tell] if TELL.contains(tell)));
+    let last = words.iter().rev().find(|word| word.chars().any(char::is_alphanumeric));
+    hindi || last.is_some_and(|word| *word == "too")
+}
+
+/// "Last fed on 4 May. Next?" tells what was done before; nothing is to be noted.
+fn tells_of_last(text: &str) -> bool {
+    const LAST: [&str; 8] = ["last", "previous", "pichli", "pichla", "aakhri", "पिछली", "पिछला", "आख़िरी"];
+    Text::read(text).tokens.iter().any(|token| LAST.contains(&token.normal.as_str()))
+}

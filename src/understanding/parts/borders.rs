@@ -1,0 +1,38 @@
+//! Where a text may be parted.
+
+use crate::script::{Text, Token};
+
+/// Byte places before and after, and what stands there.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Border {
+    pub left: usize,
+    pub right: usize,
+    /// A joining word stands there or right behind.
+    pub joins: bool,
+    /// A sentence ends there.
+    pub stops: bool,
+}
+
+/// Each comma, stop, dash between thoughts or joining word.
+pub(super) fn borders(text: &Text) -> Vec<Border> {
+    const JOINING: [&str; 10] = ["and", "or", "aur", "ya", "और", "या", "also", "plus", "n", "&"];
+    let joins = |at: usize| JOINING.contains(&text.normal(at));
+    let marks = |at: usize| matches!(text.normal(at), "," | "." | "?" | ";" | "।" | "!");
+    let border = |(at, token): (usize, &Token)| {
+        // A question mark belongs to the part it ends.
+        let left = if joins(at) { token.span.start } else { token.span.end };
+        let is_one = marks(at) || joins(at) || is_spaced_dash(text, token);
+        let stops = matches!(text.normal(at), "." | "?" | ";" | "।" | "!");
+        is_one.then(|| Border { left, right: token.span.end, joins: joins(at) || joins(at + 1), stops })
+    };
+    text.tokens.iter().enumerate().filter_map(border).collect()
+}
+
+/// "… - …" between two thoughts; "4-5" and "east-box" hold none.
+fn is_spaced_dash(text: &Text, token: &Token) -> bool {
+    let spaced =
+        |byte: Option<usize>| byte.and_then(|at| text.original.as_bytes().get(at)).is_some_and(u8::is_ascii_whitespace);
+    matches!(token.normal.as_str(), "-" | "–" | "—")
+        && spaced(token.span.start.checked_sub(1))
+        && spaced(Some(token.span.end))
+}

@@ -1,0 +1,115 @@
+//! What was found in a text, put down as its reading.
+
+use super::{Found, Named, Reader, Reading, Told};
+use crate::garden::JobKind;
+use crate::knowledge::Kind;
+use crate::script::Text;
+use crate::understanding::sun_clock;
+
+impl Found {
+    pub(super) fn reading(&self, text: &Text, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Reading {
+        let sun = self.is_new_bed().then(|| sun_clock::read(text, &reader.known.talk.sun)).flatten();
+        let mut reading = Reading {
+            kind,
+            also: Vec::new(),
+            sureness,
+            language: text.language,
+            devanagari_digits: text.devanagari_digits,
+            crops: Vec::new(),
+            microgreen: self.told.iter().any(|hit| hit.meaning == Told::Microgreen),
+            beds: Vec::new(),
+            beds_named: false,
+            bed_kind: None,
+            all_beds: self.told.iter().any(|hit| hit.meaning == Told::All),
+            sites: Vec::new(),
+            materials: Vec::new(),
+            mixes: Vec::new(),
+            troubles: Vec::new(),
+            refused: Vec::new(),
+            signs: self.signs.clone(),
+            denied: self.denied.clone(),
+            like: self.like.clone(),
+            offered: Vec::new(),
+            asked: 0,
+            offered_beds: Vec::new(),
+            alike: Vec::new(),
+            speaks: self.speaks(),
+            once_more: self.once_more(text),
+            shorter: self.shorter(),
+            none_of_these: false,
+            places: Vec::new(),
+            days: self.days.iter().map(|day| (day.first, day.last)).collect(),
+            quantities: self.quantities.said.iter().map(|said| said.written).collect(),
+            measures: self.measures(),
+            count: self.count(),
+            months: self.months(text, reader),
+            follows: self.told.iter().any(|hit| hit.meaning == Told::Follows),
+            saplings: self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Plant)),
+            unknown: self.unknown_words(text, reader),
+            sky: Vec::new(),
+            temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
+            did: self.did,
+            put_off: self.put_off(text),
+            stays: self.stays(text),
+            not_to_move: self.told.iter().any(|hit| hit.meaning == Told::Move) && self.says_not(),
+            jobs: self.jobs(),
+            new_bed: self.is_new_bed(),
+            one_more: self.told.iter().any(|hit| hit.meaning == Told::NewBed),
+            undo: false,
+            no_such_day: self.no_such_day(text, reader) || self.is_on_no_day(text, reader),
+            sun_hours: self.sun_hours(),
+            sun_from_h: sun.and_then(|clock| clock.from_h),
+            sun_until_h: sun.and_then(|clock| clock.until_h),
+            someone_else: self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse),
+            emergency: self.emergency(text, reader),
+            corrects: false,
+            net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
+            saw: self.saw(),
+            why: self.is_why(text),
+            follow_up: false,
+            asks: self.asks,
+            senseless: self.is_senseless(text, reader),
+            search: self.search_words(text),
+            points: self.points().collect(),
+            aspects: self.aspects(),
+            for_days: self.for_days(),
+            parts_of_day: self.parts_of_day(text, reader),
+        };
+        for hit in &self.names {
+            let list = match &hit.meaning {
+                Named::OwnBed(bed) => {
+                    if !reading.beds.contains(bed) {
+                        reading.beds.push(bed.clone());
+                    }
+                    reading.beds_named = true;
+                    continue;
+                }
+                Named::Site(site) => {
+                    if !reading.sites.contains(site) {
+                        reading.sites.push(site.clone());
+                    }
+                    continue;
+                }
+                Named::SomeoneElse => continue,
+                Named::BedKind(kind) => {
+                    reading.bed_kind = reading.bed_kind.or(Some(*kind));
+                    continue;
+                }
+                Named::Crop(id) => (&mut reading.crops, id),
+                Named::Material(id) => (&mut reading.materials, id),
+                Named::Mix(id) => (&mut reading.mixes, id),
+                Named::Trouble(id) => (&mut reading.troubles, id),
+                Named::Refused(id) => (&mut reading.refused, id),
+                Named::Place(id) => (&mut reading.places, id),
+            };
+            if !list.0.contains(list.1) {
+                list.0.push(list.1.clone());
+            }
+        }
+        if reading.senseless {
+            // A name among such words met by chance.
+            reading.crops.clear();
+        }
+        reading
+    }
+}

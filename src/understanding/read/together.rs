@@ -1,0 +1,53 @@
+//! What words of a text tell only together.
+
+use super::{Hit, Told};
+use crate::garden::JobKind;
+use crate::knowledge::Point;
+use crate::script::{Language, Text};
+
+/// Marks at which a clause ends.
+const ENDS: [&str; 7] = [",", ".", "?", "!", ";", "।", ":"];
+
+/// "Padosi ne jaali di hai": what someone else gave is no work of hers, and nothing of theirs is asked. Water that was
+/// poured was poured, whoever did it.
+pub(super) fn given_by_others(text: &Text, told: &[Hit<Told>]) -> Vec<Hit<Told>> {
+    let mut given = Vec::new();
+    for who in told.iter().filter(|hit| hit.meaning == Told::Others && matches!(text.normal(hit.span.end), "ne" | "ने"))
+    {
+        let from = who.span.end;
+        let end = (from..text.tokens.len()).find(|at| ENDS.contains(&text.normal(*at))).unwrap_or(text.tokens.len());
+        let clause: Vec<&Hit<Told>> = told.iter().filter(|hit| from < hit.span.start && hit.span.end <= end).collect();
+        if clause.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::Thing(JobKind::Water))) {
+            continue;
+        }
+        let done = clause.iter().filter(|hit| matches!(hit.meaning, Told::Done | Told::PutIn));
+        given.extend(done.map(|hit| Hit { span: hit.span.clone(), meaning: Told::ByOthers, exact: true }));
+    }
+    given
+}
+
+/// "Kya spray ho gaya", "jaali lag gayi thi kya": whether work was done is asked, in Hindi without another word that asks.
+pub(super) fn asks_whether_done(text: &Text, told: &[Hit<Told>], did: Option<JobKind>) -> Option<Hit<Told>> {
+    /// So many tokens stand between the verb and its "kya" at most: "diya tha kya".
+    const AFTER: usize = 2;
+    if text.language == Language::En || did.is_none() {
+        return None;
+    }
+    let what = |at: usize| matches!(text.normal(at), "kya" | "क्या");
+    let words: Vec<usize> =
+        (0..text.tokens.len()).filter(|at| text.tokens.get(*at).is_some_and(|token| token.is_word())).collect();
+    let only = told.iter().filter(|hit| hit.meaning == Told::Question).all(|hit| hit.span.clone().all(what));
+    let deeds = || told.iter().filter(|hit| matches!(hit.meaning, Told::Did(_) | Told::Done));
+    let begins = words.first().is_some_and(|at| what(*at)) && deeds().next().is_some();
+    let ends = words
+        .last()
+        .is_some_and(|last| what(*last) && deeds().any(|hit| hit.span.end <= *last && *last - hit.span.end < AFTER));
+    let asked = only && one_clause(text) && (begins || ends);
+    asked.then(|| Hit { span: 0..0, meaning: Told::Point(Point::LastDone), exact: true })
+}
+
+/// Nothing else is told beside it; a stop at the end ends nothing.
+pub(super) fn one_clause(text: &Text) -> bool {
+    let last = text.tokens.len().saturating_sub(1);
+    !(0..last).any(|at| matches!(text.normal(at), "," | "." | "।" | ";" | "but" | "par" | "lekin"))
+}
