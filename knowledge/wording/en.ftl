@@ -1681,3 +1681,9 @@ bot-group-alone = In a group I answer in general only. About your own beds write
 year-turns = { $first }{ $second }{ $third }
 year-say-more = By usual weather, which can be two weeks early or late. Say "more" for every month, or name a crop for its days.
 build-mix = { $litres } of loose mix; it settles to { $settled }.
+
+## Water of another time of the year, and in vessels
+water-of-time = For usual days around { $day }, not this week:
+water-in-vessels = That is { $count } { $word } each time.
+water-vessel-unknown = How much your { $word } holds I don't know. Fill it once from a litre bottle and write, like: the mug holds 700 ml. Then I count in it.
+record-vessel-unknown = How much one { $word } holds I don't know, so no amount is noted. Write it, like: the mug holds 700 ml.

@@ -1655,3 +1655,9 @@ bot-group-alone = Group mein main sirf aam jawab deta hoon. Apne bed ke baare me
 year-turns = { $first }{ $second }{ $third }
 year-say-more = Sab aam mausam se, do hafte aage-peeche ho sakta hai. Har mahine ke liye "aur bataiye" kahein, ya ek fasal poochhein.
 build-mix = Dheeli mitti { $litres }; baithkar { $settled }.
+
+## Water of another time of the year, and in vessels
+water-of-time = { $day } ke aaspaas ke aam dinon ke liye, is hafte ke liye nahi:
+water-in-vessels = Yaani har baar { $count } { $word }.
+water-vessel-unknown = Aapke { $word } mein kitna aata hai, mujhe pata nahi. Ek baar litre ki bottle se bharkar dekhein aur likhein, jaise: mug mein 700 ml aata hai. Phir main usi mein ginunga.
+record-vessel-unknown = Ek { $word } mein kitna aata hai, mujhe pata nahi, isliye matra nahi likhi. Likh dein, jaise: mug mein 700 ml aata hai.

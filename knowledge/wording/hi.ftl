@@ -1655,3 +1655,9 @@ bot-group-alone = समूह में मैं सिर्फ़ आम ज
 year-turns = { $first }{ $second }{ $third }
 year-say-more = सब आम मौसम से, दो हफ़्ते आगे-पीछे हो सकता है। हर महीने के लिए "और बताइए" कहें, या एक फ़सल पूछें।
 build-mix = ढीली मिट्टी { $litres }; बैठकर { $settled }।
+
+## Water of another time of the year, and in vessels
+water-of-time = { $day } के आसपास के आम दिनों के लिए, इस हफ़्ते के लिए नहीं:
+water-in-vessels = यानी हर बार { $count } { $word }।
+water-vessel-unknown = आपके { $word } में कितना आता है, मुझे पता नहीं। एक बार लीटर की बोतल से भरकर देखें और लिखें, जैसे: मग में 700 मिली आता है। फिर मैं उसी में गिनूँगा।
+record-vessel-unknown = एक { $word } में कितना आता है, मुझे पता नहीं, इसलिए मात्रा नहीं लिखी। लिख दें, जैसे: मग में 700 मिली आता है।

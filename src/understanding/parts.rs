@@ -28,6 +28,11 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
     let whole = sky::told(text, read_as(text, reader, asker, today), reader, asker, today);
     // After an accident "what now" asks about it, and is no request of its own.
     let chatter = whole.kind == Kind::None && whole.sureness >= SURELY_NONE;
+    if whole.follow_up && !whole.why
+        && let Some((first, second)) = both_of_the_same(text, &whole, reader, asker, today)
+    {
+        return (first, Some(second));
+    }
     if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) || chatter {
         return (whole, None);
     }
@@ -78,6 +83,32 @@ fn may_eat(whole: &Reading) -> bool {
 /// The weather is told in it and nothing else: it is the ground of the question beside it.
 fn tells_of_the_sky(part: &Reading) -> bool {
     !part.sky.is_empty() && !part.asks && part.did.is_none() && part.saw.is_none() && part.put_off.is_none()
+}
+
+/// "Boards for that one, and how heavy does it get?": two sums for the bed that was measured in the message before.
+fn both_of_the_same(
+    text: &str,
+    whole: &Reading,
+    reader: &Reader<'_>,
+    asker: &Asker,
+    today: NaiveDate,
+) -> Option<(Reading, Reading)> {
+    let sum = |kind: Kind| matches!(kind, Kind::Build | Kind::Load | Kind::Mix | Kind::Space | Kind::Seed);
+    let before = asker.before.as_ref().filter(|before| !before.measures.is_empty())?;
+    if !sum(whole.kind) || whole.measures != before.measures {
+        return None;
+    }
+    let read = Text::read(text);
+    borders(&read).into_iter().filter(|border| border.joins).find_map(|border| {
+        let parts = (text.get(..border.left)?, text.get(border.right..)?);
+        let long = |part: &str| part.split_whitespace().count() > LEAST_WORDS;
+        let part = |part: &str| read_part(part, read.language, reader, asker, today);
+        let (first, second) = (long(parts.0) && long(parts.1)).then(|| (part(parts.0), part(parts.1)))?;
+        let fits = |part: &Reading| {
+            sum(part.kind) && part.sureness >= SURE_ALONE && part.follow_up && part.measures == before.measures
+        };
+        (fits(&first) && fits(&second) && first.kind != second.kind).then_some((first, second))
+    })
 }
 
 /// The best place to part the text: where the less sure of both parts is surest.

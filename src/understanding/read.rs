@@ -5,6 +5,7 @@ mod claims;
 mod classed;
 mod contrast;
 mod deeds;
+mod follows;
 mod leaning;
 mod leans;
 mod plainly;
@@ -12,12 +13,13 @@ mod questions;
 mod seen;
 mod sky;
 mod theirs;
+mod vessels;
 mod words;
 
 use super::about::{Signs, about_feeds, about_sprays};
 use super::asker::Asker;
 use super::dates;
-use super::follow_up::{completed, corrected, started, undone};
+use super::follow_up::{completed, corrected, one_vessel, started, undone};
 use super::gazetteer::{Gazetteer, Named, Told};
 use super::kind::{Evidence, decide};
 use super::own_beds::with_beds;
@@ -84,12 +86,16 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
         contrasts |= !others.is_empty();
         reading.beds.extend(others);
         reading.count = found.count_of_same(&text).or(reading.count);
+        reading.why |= found.asks_working();
     }
     if let Some(before) = &asker.before
         && let Some(reading) = corrected(
             &reading,
             before,
-            contrasts || found.corrects() || found.says_otherwise(&text, reader, &reading, before),
+            contrasts
+                || found.corrects()
+                || one_vessel(&reading, before).is_some() && reading.names_nothing()
+                || found.says_otherwise(&text, reader, &reading, before),
             asker,
         )
         .or_else(|| undone(&reading, before, found.undoes()))
@@ -101,6 +107,16 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
         && let Some(reading) = found.answers_about_trouble(&text, &reading, before)
     {
         return with_beds(reading, asker);
+    }
+    if let Some(before) = &asker.before
+        && let Some((kind, says)) = found.goes_on(&text, reader, before)
+    {
+        /// What goes on with what was said leaves little else (judgement).
+        const SURE: f64 = 0.85;
+        if let Some(kind) = kind {
+            reading = Reading { kind, sureness: SURE, asks: true, ..reading };
+        }
+        return with_beds(completed(reading, before, says, asker), asker);
     }
     let reading = match &asker.before {
         Some(before) => {
@@ -421,6 +437,8 @@ impl Found {
             quantities: self.quantities.said.iter().map(|said| said.written).collect(),
             measures: self.measures(),
             count: self.count(),
+            vessels: self.vessels(text),
+            season: self.season(),
             months: self.months(text, reader),
             follows: self.told.iter().any(|hit| hit.meaning == Told::Follows),
             saplings: self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Plant)),
