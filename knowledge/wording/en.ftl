@@ -83,6 +83,7 @@ water-reason =
     It loses { $loss } a day { $air ->
         [dry] at { $tmax } in dry air.
         [wet] with { $rain } of rain due this week.
+        [wet-usual] with { $rain } of rain in such a week.
        *[plain] with days up to { $tmax }.
     }
 water-check =
@@ -1685,5 +1686,5 @@ build-mix = { $litres } of loose mix; it settles to { $settled }.
 ## Water of another time of the year, and in vessels
 water-of-time = For usual days around { $day }, not this week:
 water-in-vessels = That is { $count } { $word } each time.
-water-vessel-unknown = How much your { $word } holds I don't know. Fill it once from a litre bottle and write, like: the mug holds 700 ml. Then I count in it.
-record-vessel-unknown = How much one { $word } holds I don't know, so no amount is noted. Write it, like: the mug holds 700 ml.
+water-vessel-unknown = In { $word } I can't count yet: their size differs from house to house. Fill one from a litre bottle and write, like: the mug holds 700 ml.
+record-vessel-unknown = No amount is noted: what fits into your { $word } is not known to me. Write it, like: the mug holds 700 ml.

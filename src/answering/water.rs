@@ -73,6 +73,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     for bed in &beds {
         figures(&mut answer, bed, reading, several);
     }
+    if other_time.is_some() {
+        water_asked::of_other_days(&mut answer);
+    }
     // A total with a bed missing is no total of the site.
     if all_summed && (reading.all_beds || several && beds.len() == facts.beds().count()) {
         let all = by_the_day(&beds);
@@ -82,7 +85,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         answer.working.extend(working(bed, facts));
     }
     if let Some(first) = beds.first() {
-        answer.lines.extend(assumptions(first, facts));
+        let lines = assumptions(first, facts).into_iter();
+        answer.lines.extend(lines.filter(|line| other_time.is_none() || line.phrase != "assumed-usual-days"));
     }
     answer
 }

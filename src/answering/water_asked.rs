@@ -1,5 +1,6 @@
 //! Water asked for another time of the year, or in vessels.
 
+use super::answer::Answer;
 use super::facts::Facts;
 use super::line::{Line, Said};
 use super::subject::Subject;
@@ -10,23 +11,21 @@ use crate::understanding::Reading;
 use chrono::{Datelike, NaiveDate, NaiveTime};
 
 /// The day whose week is asked for, where it lies in another time of the year than today: the middle of the month named,
-/// or of the middle month of the season. A season is spoken of a month before and after its middle too (judgement).
+/// or the middle month of the season. A season is spoken of a month before and after its middle too (judgement).
 pub fn other_time(reading: &Reading, facts: &Facts<'_>) -> Option<NaiveDate> {
     const MIDDLE: u32 = 15;
     let today = facts.today();
     let of_now = [Aspect::Away, Aspect::Without, Aspect::Now, Aspect::Salt];
-    if !reading.days.is_empty() || reading.aspects.iter().any(|aspect| of_now.contains(aspect)) {
+    if !reading.days.is_empty() || reading.did.is_some() || reading.aspects.iter().any(|aspect| of_now.contains(aspect)) {
         return None;
     }
     let apart = |month: u32| {
         let apart = month.abs_diff(today.month());
         apart.min(12_u32.saturating_sub(apart))
     };
-    let month = match (reading.months.as_slice(), reading.season) {
-        ([month], _) => Some(*month).filter(|month| apart(*month) > 0),
-        ([], Some(month)) => Some(month).filter(|month| apart(*month) > 1),
-        _ => None,
-    }?;
+    // A month by its name, else a season.
+    let near = u32::from(!reading.season.is_some_and(|month| reading.months.contains(&month)));
+    let month = reading.season.filter(|month| apart(*month) > near)?;
     let year = today.year() + i32::from(month < today.month());
     NaiveDate::from_ymd_opt(year, month, MIDDLE)
 }
@@ -49,6 +48,17 @@ pub fn without_record(mut bed: BedWater<'_>) -> BedWater<'_> {
 /// Of which days the figures are.
 pub fn told(day: NaiveDate) -> Line {
     Line::new("water-of-time").with("day", Said::SeasonDay(day))
+}
+
+/// Figures and phrases that would be taken for this week's.
+pub fn of_other_days(answer: &mut Answer) {
+    answer.figures.retain(|figure| !matches!(figure.name.as_str(), "litres_this_week" | "days_until_dry"));
+    let wet = |(name, value): &(&'static str, Said)| *name == "air" && matches!(value, Said::Key("wet"));
+    for line in answer.lines.iter_mut().filter(|line| line.phrase == "water-reason") {
+        for value in line.values.iter_mut().filter(|value| wet(value)) {
+            value.1 = Said::Key("wet-usual");
+        }
+    }
 }
 
 /// One watering in the vessels that were asked for: counted where it is known what one holds, else how to find out.

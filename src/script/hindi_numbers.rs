@@ -1,7 +1,7 @@
 //! The Hindi words for the whole numbers between the tens: each has a word of its own.
 
 /// Number, then its spellings: Devanagari in normal form (no nukta, one sign for a nasal vowel), then Latin letters.
-const BETWEEN_TENS: [(f64, &[&str]); 68] = [
+const BETWEEN_TENS: [(f64, &[&str]); 67] = [
     (21.0, &["इक्कीस", "ikkis", "ikkees", "ikis", "ekkis", "ikkiss"]),
     (22.0, &["बाईस", "बाइस", "bais", "baais", "baees", "bayis", "baaees"]),
     (23.0, &["तेईस", "तेइस", "teis", "teyis", "teees", "taees"]),

@@ -270,7 +270,9 @@ fn remainder(text: &Text, at: usize, factor: f64) -> Option<(f64, usize)> {
     let joined = usize::from(matches!(text.normal(at), "and" | "&"));
     let begins = match role(text, at + joined)? {
         Role::One(_) | Role::Ten(_) => true,
-        Role::Weak(value) => joined == 0 && value >= STRONG,
+        Role::Weak(value) => {
+            joined == 0 && (value >= STRONG || matches!(role(text, at + 1), Some(Role::Times(_))))
+        }
         _ => false,
     };
     let (value, length, _) = whole(text, at + joined, 0.0).filter(|_| begins)?;
@@ -299,7 +301,9 @@ fn small(text: &Text, at: usize) -> Option<(f64, usize, bool)> {
         Some(Role::Part(quarter)) if quarter < 0.5 && (is_pav(text, at + 1) || value <= 3.0) => Some(quarter),
         _ => None,
     };
-    Some(share.map_or((value, 1, weak), |share| (value * share, 2, false)))
+    // "Three quarters of a kilo".
+    let of = text.normal(at + 2) == "of" && matches!(text.normal(at + 3), "a" | "an");
+    Some(share.map_or((value, 1, weak), |share| (value * share, if of { 4 } else { 2 }, false)))
 }
 
 #[cfg(test)]

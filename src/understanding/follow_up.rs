@@ -1,7 +1,7 @@
 //! A message that leans on the one before.
 
 use super::asker::{Asker, OwnBed};
-use super::reading::{Measured, Reading};
+use super::reading::{InVessels, Measured, Reading};
 use crate::garden::{BedId, JobKind};
 use crate::knowledge::Kind;
 use crate::quantity::{UnitOf, Written};
@@ -82,6 +82,17 @@ fn with_kind(now: &mut Reading, before: &Reading) {
     }
     now.senseless = false;
     now.asks |= before.asks && before.kind != Kind::Record;
+    let told = now.quantities.first().copied();
+    if let Some(asked) = before.vessels.as_ref().filter(|vessels| now.kind == Kind::Water && vessels.wanted) {
+        // What a mug holds is told in answer to "how many mugs": no size of the bed.
+        let holds = now.vessels.as_ref().and_then(|vessels| vessels.holds).or(told);
+        let holds = holds.filter(|holds| holds.unit.measures() == UnitOf::Volume && now.bed_kind.is_none());
+        now.quantities.retain(|said| holds != Some(*said));
+        now.vessels.get_or_insert_with(|| asked.clone());
+        if let Some(vessels) = now.vessels.as_mut().filter(|_| holds.is_some()) {
+            *vessels = InVessels { holds, ..asked.clone() };
+        }
+    }
     if now.aspects.is_empty() {
         now.aspects.clone_from(&before.aspects);
         now.for_days = now.for_days.or(before.for_days);

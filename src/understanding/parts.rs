@@ -61,6 +61,7 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
         Some((first, second)) if is_undated(&first) && second.asks && second.kind != Kind::Record => {
             (Reading { did: first.did, ..second }, None)
         }
+        Some((first, second)) if is_ground_of_water(&first, &second) => (second, None),
         Some((first, second))
             if stand_apart(&first, &second, today, text)
                 && !cut(&whole, &first, &second)
@@ -227,6 +228,12 @@ fn is_undated(first: &Reading) -> bool {
     // "In a 20 L bag" tells what bed it is, and not which.
     let placed = first.beds_named || first.bed_kind.is_some() && first.quantities.is_empty();
     sown && first.kind == Kind::Record && !first.asks && first.days.is_empty() && !placed
+}
+
+/// "It all dries by noon, how much water": what was seen of no bed that is named is why the question is asked.
+fn is_ground_of_water(first: &Reading, second: &Reading) -> bool {
+    let nowhere = first.beds.is_empty() && !first.beds_named && first.crops.is_empty() && first.bed_kind.is_none();
+    first.saw.is_some() && first.did.is_none() && nowhere && second.kind == Kind::Water && second.asks
 }
 
 /// What follows work told and neither asks nor tells of something else: "sprayed the chilli. garlic spray. yesterday".

@@ -114,8 +114,11 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
         /// What goes on with what was said leaves little else (judgement).
         const SURE: f64 = 0.85;
         if let Some(kind) = kind {
-            reading = Reading { kind, sureness: SURE, asks: true, ..reading };
+            // The next picking is of what was picked.
+            let did = before.did.filter(|_| before.kind == Kind::Record && kind == Kind::Harvest);
+            reading = Reading { kind, did, sureness: SURE, asks: true, ..reading };
         }
+        reading.season = reading.season.or_else(|| found.only_month(&text, reader));
         return with_beds(completed(reading, before, says, asker), asker);
     }
     let reading = match &asker.before {
@@ -438,7 +441,7 @@ impl Found {
             measures: self.measures(),
             count: self.count(),
             vessels: self.vessels(text),
-            season: self.season(),
+            season: self.season_asked(text, reader),
             months: self.months(text, reader),
             follows: self.told.iter().any(|hit| hit.meaning == Told::Follows),
             saplings: self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Plant)),

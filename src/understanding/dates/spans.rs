@@ -4,7 +4,6 @@ use super::{DayFound, Reader};
 use crate::knowledge::{Sign, TimeUnit};
 use crate::understanding::tense::Tense;
 use chrono::{Days, Months, NaiveDate};
-use std::ops::Range;
 
 impl Reader<'_> {
     /// `3 weeks ago`, `2 din baad`, `in 3 days`.

@@ -111,7 +111,7 @@ fn small_beside_large(text: &Text, before: &Item, item: &Item) -> Option<(f64, U
     }
 }
 
-/// "4 ft 6 in x 3 ft", `5'6" x 2'`: one side. In "4 x 3 ft 10 in deep" the inches are another.
+/// "4 ft 6 in x 3 ft", `5'6" x 2'`: one side. In "4 x 3 ft 10 in deep" the inches are another, and `4'2"` alone may be.
 fn feet_and_inches(text: &Text, words: &Words, (before, joined): (&Item, bool), item: &Item) -> Option<(f64, Unit)> {
     let adjoins = before.span.end == item.number.start && item.value < 12.0;
     let units = before.of == Some(Of::Unit(Unit::Foot)) && item.of == Some(Of::Unit(Unit::Inch));
@@ -125,7 +125,7 @@ fn feet_and_inches(text: &Text, words: &Words, (before, joined): (&Item, bool), 
     let quoted = text.normal(before.span.end.saturating_sub(1)) == "'";
     let one_side = next(Sign::Times)
         || times_before && joined && !next(Sign::Depth)
-        || !times_before && (quoted || next(Sign::Length) || next(Sign::Width));
+        || !times_before && (quoted && next(Sign::Depth) || next(Sign::Length) || next(Sign::Width));
     let feet = before.value + item.value / 12.0;
     // Feet where they come out in quarters, else inches.
     let quarters = (feet * 4.0).fract() == 0.0;

@@ -3,7 +3,8 @@
 use super::{Found, Named, Reader, Reading, Told};
 use crate::garden::JobKind;
 use crate::knowledge::{DayWord, Kind, MaterialKind, Slips};
-use crate::script::Text;
+use crate::quantity::UnitOf;
+use crate::script::{Language, Text};
 use crate::understanding::follow_up::Says;
 
 /// Such a message has at most so many words.
@@ -17,6 +18,36 @@ impl Found {
     /// The month in the middle of a time of the year that is named.
     pub(super) fn season(&self) -> Option<u32> {
         self.told.iter().find_map(|hit| if let Told::Season(month) = hit.meaning { Some(month) } else { None })
+    }
+
+    /// "In winter", "july me": the month of the time that a question is about, where the words say that it is about then.
+    pub(super) fn season_asked(&self, text: &Text, reader: &Reader<'_>) -> Option<u32> {
+        const BEFORE: [&str; 2] = ["in", "during"];
+        const AFTER: [&str; 5] = ["me", "mein", "में", "mahine", "महीने"];
+        let article = |at: usize| if at > 0 && text.normal(at - 1) == "the" { at - 1 } else { at };
+        let after = |at: usize| article(at).checked_sub(1).is_some_and(|before| BEFORE.contains(&text.normal(before)));
+        if self.did.is_some() || !self.days.is_empty() {
+            return None;
+        }
+        let season = self.told.iter().find_map(|hit| match hit.meaning {
+            // The Hindi words for a season hold the word for "in".
+            Told::Season(month) if after(hit.span.start) || text.language != Language::En => Some(month),
+            _ => None,
+        });
+        season.or_else(|| {
+            (0..text.tokens.len()).find_map(|at| match reader.known.words.days.at(text, at) {
+                Some((DayWord::Month(month), length)) if after(at) || AFTER.contains(&text.normal(at + length)) => {
+                    Some(month)
+                }
+                _ => None,
+            })
+        })
+    }
+
+    /// The month or the middle month of the season in a message that names no other time.
+    pub(super) fn only_month(&self, text: &Text, reader: &Reader<'_>) -> Option<u32> {
+        let months = self.months(text, reader);
+        if self.only_another_time(text, reader) { self.season().or(months.first().copied()) } else { None }
     }
 
     /// "Please show how you reached that figure": the working of the last answer, of nothing else that is named.
@@ -37,6 +68,9 @@ impl Found {
             return None;
         }
         if before.kind != Kind::Record && self.only_another_time(text, reader) {
+            return Some((None, Says::NoKind));
+        }
+        if self.tells_vessel(before) {
             return Some((None, Says::NoKind));
         }
         if before.kind == Kind::Trouble && self.worries(before) {
@@ -71,6 +105,14 @@ impl Found {
         };
         let all = || (0..text.tokens.len()).filter(word);
         self.names.is_empty() && self.days.is_empty() && all().any(time) && all().all(|at| time(at) || steers(at))
+    }
+
+    /// "The mug holds 700 ml" after water was asked for in mugs.
+    fn tells_vessel(&self, before: &Reading) -> bool {
+        let wanted = before.vessels.as_ref().is_some_and(|vessels| vessels.wanted && vessels.holds.is_none());
+        let [said] = self.quantities.said.as_slice() else { return false };
+        let volume = said.written.unit.measures() == UnitOf::Volume;
+        before.kind == Kind::Water && wanted && volume && self.names.is_empty() && !self.asks
     }
 
     /// "Is that normal", "will it die": asked of the trouble just told, about no other plant.

@@ -19,9 +19,10 @@ impl Found {
         let spans = || {
             self.told.iter().filter(|hit| hit.meaning == Told::Vessel && meant(&hit.span)).map(|hit| hit.span.clone())
         };
-        let vessel = spans().find(|span| self.many(text, span).is_some()).or_else(|| spans().next())?;
+        let counted = spans().find(|span| self.many(text, span).is_some());
+        let vessel = counted.or_else(|| spans().find(|span| wanted(text, span))).or_else(|| spans().next())?;
         let count = self.many(text, &vessel);
-        let holds = spans().find_map(|span| self.holds(text, &span));
+        let holds = spans().find_map(|span| self.one_holds(text, &span));
         let word = text.tokens.get(vessel.start)?.text.clone();
         let wanted = count.is_none() && spans().any(|span| wanted(text, &span));
         Some(InVessels { word, count, holds, wanted })
@@ -42,7 +43,7 @@ impl Found {
     }
 
     /// What one such vessel holds: "mug of 700 ml", "700 ml ka mug".
-    fn holds(&self, text: &Text, vessel: &Range<usize>) -> Option<Written> {
+    fn one_holds(&self, text: &Text, vessel: &Range<usize>) -> Option<Written> {
         const TELLS: [&str; 14] =
             ["of", "is", "holds", "takes", "has", "about", "around", "ka", "ke", "wala", "wale", "का", "के", "में"];
         let joined = |range: Range<usize>| {
@@ -50,7 +51,9 @@ impl Found {
         };
         let said = self.quantities.said.iter().find(|said| {
             let before = said.span.end <= vessel.start && joined(said.span.end..vessel.start);
-            let after = vessel.end < said.span.start && joined(vessel.end..said.span.start);
+            let of_it = matches!(text.normal(said.span.end), "ka" | "ke" | "का" | "के");
+            let after = vessel.end < said.span.start && joined(vessel.end..said.span.start)
+                || vessel.end == said.span.start && of_it;
             said.written.unit.measures() == UnitOf::Volume && (before || after)
         });
         said.map(|said| said.written)
