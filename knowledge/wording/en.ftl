@@ -83,6 +83,7 @@ water-reason =
     It loses { $loss } a day { $air ->
         [dry] at { $tmax } in dry air.
         [wet] with { $rain } of rain due this week.
+        [wet-usual] with { $rain } of rain in such a week.
        *[plain] with days up to { $tmax }.
     }
 water-check =
@@ -1696,3 +1697,9 @@ recorded-bed-sown =
         [planted] planted
        *[sown] sown
     } { $day }.
+
+## Water of another time of the year, and in vessels
+water-of-time = For usual days around { $day }, not this week:
+water-in-vessels = That is { $count } { $word } each time.
+water-vessel-unknown = In { $word } I can't count yet: their size differs from house to house. Fill one from a litre bottle and write, like: the mug holds 700 ml.
+record-vessel-unknown = No amount is noted: what fits into your { $word } is not known to me. Write it, like: the mug holds 700 ml.

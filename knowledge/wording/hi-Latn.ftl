@@ -79,6 +79,7 @@ water-reason =
     Roz { $loss } paani sookhta hai{ $air ->
         [dry] : din mein { $tmax } aur hawa sookhi hai.
         [wet] ; is hafte { $rain } baarish ka andaza hai.
+        [wet-usual] ; aise hafte mein { $rain } baarish hoti hai.
        *[plain] : din mein { $tmax } tak garmi hai.
     }
 water-check =
@@ -1670,3 +1671,9 @@ recorded-bed-sown =
         [planted] paudh lagayi
        *[sown] beej boye
     }, { $day }.
+
+## Water of another time of the year, and in vessels
+water-of-time = { $day } ke aaspaas ke aam dinon ke liye, is hafte ke liye nahi:
+water-in-vessels = Yaani har baar { $count } { $word }.
+water-vessel-unknown = { $word } mein abhi nahi gin sakta: har ghar mein naap alag hoti hai. Ek ko litre ki bottle se bharkar dekhein aur likhein, jaise: mug mein 700 ml aata hai.
+record-vessel-unknown = Matra nahi likhi: aapke { $word } mein kitna aata hai, mujhe pata nahi. Likh dein, jaise: mug mein 700 ml aata hai.

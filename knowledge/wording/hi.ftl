@@ -79,6 +79,7 @@ water-reason =
     रोज़ { $loss } पानी सूखता है{ $air ->
         [dry] : दिन में { $tmax } और हवा सूखी है।
         [wet] ; इस हफ़्ते { $rain } बारिश का अंदाज़ा है।
+        [wet-usual] ; ऐसे हफ़्ते में { $rain } बारिश होती है।
        *[plain] : दिन में { $tmax } तक गर्मी है।
     }
 water-check =
@@ -1670,3 +1671,9 @@ recorded-bed-sown =
         [planted] पौध लगाई
        *[sown] बीज बोए
     }, { $day }।
+
+## Water of another time of the year, and in vessels
+water-of-time = { $day } के आसपास के आम दिनों के लिए, इस हफ़्ते के लिए नहीं:
+water-in-vessels = यानी हर बार { $count } { $word }।
+water-vessel-unknown = { $word } में अभी नहीं गिन सकता: हर घर में नाप अलग होती है। एक को लीटर की बोतल से भरकर देखें और लिखें, जैसे: मग में 700 मिली आता है।
+record-vessel-unknown = मात्रा नहीं लिखी: आपके { $word } में कितना आता है, मुझे पता नहीं। लिख दें, जैसे: मग में 700 मिली आता है।

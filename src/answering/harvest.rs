@@ -47,7 +47,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
             signs(&mut answer, &standing);
         }
     }
-    if answer.figures.iter().all(|figure| figure.name != "first_harvest") {
+    // What has been picked already is not asked for as if it were sown today.
+    let picked = reading.did == Some(JobKind::Pick);
+    if !picked && answer.figures.iter().all(|figure| figure.name != "first_harvest") {
         without_dates(&mut answer, &undated, reading);
     }
     answer

@@ -56,6 +56,7 @@ mod trouble;
 pub mod visit;
 mod wants;
 mod water;
+mod water_asked;
 mod water_away;
 mod water_bed;
 mod water_now;

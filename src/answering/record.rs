@@ -5,12 +5,13 @@ use super::facts::Facts;
 use super::figure::{Figure, FigureValue};
 use super::line::{Line, Said};
 use super::subject::which_bed;
+use super::water_asked::is_can;
 use super::{moves, new_bed};
 use crate::garden::rights::may_record;
-use crate::garden::{BedId, JobDone, JobKind, Planting, Record, Seen, Start, When};
+use crate::garden::{BedId, JobDone, JobKind, Measure, Planting, Record, Seen, Start, When};
 use crate::knowledge::{MaterialKind, PartOfDay};
 use crate::quantity::{Unit, UnitOf, Written};
-use crate::understanding::Reading;
+use crate::understanding::{InVessels, Reading};
 use chrono::{NaiveDate, NaiveDateTime, NaiveTime, TimeDelta, Timelike};
 use serde_json::{Value, json};
 
@@ -135,7 +136,7 @@ fn done(reading: &Reading, facts: &Facts<'_>, job: JobKind, beds: &[BedId]) -> A
         JobKind::Spray | JobKind::Feed | JobKind::TopUp => material(reading, facts, job),
         _ => None,
     };
-    let amount = amount(reading, job);
+    let amount = in_vessels(reading, facts, beds).or_else(|| amount(reading, job));
     let jobs: Vec<JobDone> = beds
         .iter()
         .flat_map(|bed| {
@@ -147,7 +148,22 @@ fn done(reading: &Reading, facts: &Facts<'_>, job: JobKind, beds: &[BedId]) -> A
     let event = event(beds, job, on, what.as_ref(), amount);
     let shown = amount.map_or(Said::Key("none"), |amount| Said::Size(vec![amount]));
     let line = Line::new("recorded-job").with("job", Said::Key(job.word())).with("amount", shown);
-    filed(line, beds, on, event, jobs.into_iter().map(Record::Job).collect())
+    let mut answer = filed(line, beds, on, event, jobs.into_iter().map(Record::Job).collect());
+    let counted = reading.vessels.as_ref().filter(|vessels| vessels.count.is_some());
+    if let Some(vessels) = counted.filter(|_| job == JobKind::Water && amount.is_none()) {
+        answer.lines.push(Line::new("record-vessel-unknown").with("word", Said::Quoted(vessels.word.clone())));
+    }
+    answer
+}
+
+/// What was poured in vessels of a known size: "two 10 L cans", "half a can" where the site has one.
+fn in_vessels(reading: &Reading, facts: &Facts<'_>, beds: &[BedId]) -> Option<Written> {
+    let vessels = reading.vessels.as_ref()?;
+    let can = || {
+        let (site, _) = facts.bed(beds.first()?)?;
+        site.site.can.map(Measure::written).filter(|_| is_can(&vessels.word))
+    };
+    InVessels { holds: vessels.holds.or_else(can), ..vessels.clone() }.amount()
 }
 
 /// When a job was done: in the parts of its day that were told, else on that day, else now. A bed may be watered

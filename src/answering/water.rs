@@ -4,10 +4,10 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
-use super::subject::{place_choices, subjects};
+use super::subject::{Subject, place_choices, subjects};
 use super::water_bed::BedWater;
 use super::water_working::{cite, working};
-use super::{water_away, water_now, water_salt};
+use super::{water_asked, water_away, water_now, water_salt};
 use crate::garden::Assumed;
 use crate::knowledge::Aspect;
 use crate::needs::heat::{PastLimit, past_limit};
@@ -34,10 +34,16 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if subjects.iter().all(|subject| subject.weather.is_none()) {
         return Answer::ask(Line::new("ask-which-place"), place_choices(facts));
     }
+    let other_time = water_asked::other_time(reading, facts);
+    let subjects: Vec<Subject<'_>> = match other_time {
+        Some(day) => subjects.into_iter().map(|subject| water_asked::on_day(subject, day)).collect(),
+        None => subjects,
+    };
     let mut unsummed = Vec::new();
     let mut beds: Vec<BedWater<'_>> = Vec::new();
     for subject in &subjects {
         match BedWater::of(subject, said, facts) {
+            Some(bed) if other_time.is_some() => beds.push(water_asked::without_record(bed)),
             Some(bed) => beds.push(bed),
             None => unsummed.push(subject.called()),
         }
@@ -57,6 +63,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     } else if asks(Aspect::Away) || asks(Aspect::Without) {
         water_away::answered(&mut answer, &beds, reading, facts);
     } else {
+        answer.lines.extend(other_time.map(water_asked::told));
         usual(&mut answer, &beds, reading);
         answer.tables.extend(beds.iter().map(super::water_table::table));
     }
@@ -65,6 +72,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let several = beds.len() > 1;
     for bed in &beds {
         figures(&mut answer, bed, reading, several);
+    }
+    if other_time.is_some() {
+        water_asked::of_other_days(&mut answer);
     }
     // A total with a bed missing is no total of the site.
     if all_summed && (reading.all_beds || several && beds.len() == facts.beds().count()) {
@@ -75,7 +85,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         answer.working.extend(working(bed, facts));
     }
     if let Some(first) = beds.first() {
-        answer.lines.extend(assumptions(first, facts));
+        let lines = assumptions(first, facts).into_iter();
+        answer.lines.extend(lines.filter(|line| other_time.is_none() || line.phrase != "assumed-usual-days"));
     }
     answer
 }
@@ -96,6 +107,10 @@ fn meant(reading: &Reading, facts: &Facts<'_>) -> Reading {
     if reading.aspects.iter().any(|aspect| matches!(aspect, Aspect::Drip | Aspect::Hose)) {
         reading.quantities.retain(|said| said.unit.measures() != UnitOf::Volume);
     }
+    // What a mug holds is no size of a bag.
+    if let Some(holds) = reading.vessels.as_ref().and_then(|vessels| vessels.holds) {
+        reading.quantities.retain(|said| *said != holds);
+    }
     reading
 }
 
@@ -113,6 +128,7 @@ fn usual(answer: &mut Answer, beds: &[BedWater<'_>], reading: &Reading) {
     }
     for bed in beds.iter().take(TOLD_ONE_BY_ONE) {
         answer.lines.push(rhythm(bed));
+        answer.lines.extend(water_asked::in_vessels(bed, reading));
         answer.lines.extend(bed.gently());
         if reading.aspects.contains(&Aspect::EachDay) {
             answer.lines.push(bed.day_by_day());

@@ -126,6 +126,18 @@ pub struct Talk {
     /// Of a crop and a day: it was sown then.
     #[serde(default)]
     pub put_in: Names,
+    /// A time of the year, by the month in its middle.
+    #[serde(default)]
+    pub seasons: Vec<SeasonWords>,
+    /// How bad what was told is, and what helps.
+    #[serde(default)]
+    pub worry: Names,
+    /// The working of the answer before, in a longer sentence than "why".
+    #[serde(default)]
+    pub working: Names,
+    /// Of each turn of what was spoken of.
+    #[serde(default)]
+    pub each_time: Names,
     /// The mix of a bed has gone down.
     #[serde(default)]
     pub sunk: Names,
@@ -232,6 +244,15 @@ pub enum Aspect {
 #[serde(deny_unknown_fields)]
 pub struct BedWords {
     pub kind: String,
+    pub words: Names,
+}
+
+/// What people call a time of the year.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SeasonWords {
+    /// The month in its middle, 1 to 12.
+    pub month: u32,
     pub words: Names,
 }
 

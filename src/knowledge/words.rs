@@ -77,6 +77,7 @@ signs! {
     Ago = "ago", Later = "later", Within = "within", Repeating = "repeating", Last = "last", Next = "next",
     This = "this", On = "on", OfMonth = "of-month", Marked = "marked", Through = "through",
     NotMonth = "not-month", Done = "done", ToCome = "to-come",
+    Bounds = "bounds", BoundAfter = "bound-after", Pending = "pending",
 }
 
 const TO_COME_ENDINGS: &str = "to-come-endings";

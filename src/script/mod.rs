@@ -3,6 +3,7 @@
 //!
 //! **Never here:** what a word means.
 
+mod hindi_numbers;
 mod language;
 mod letters;
 mod near;

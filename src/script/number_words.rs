@@ -1,5 +1,7 @@
 //! The number words of English, Hindi and romanised Hindi.
 
+use super::hindi_numbers::between_tens;
+
 /// What a word does in a number.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) enum Role {
@@ -13,7 +15,9 @@ pub(super) enum Role {
     Mixed(f64),
     /// A part of one (`half`).
     Part(f64),
-    /// To be added to the number that follows (`sadhe`: and a half).
+    /// Such parts of one, counted by the number before it (`three quarters`).
+    Share(f64),
+    /// To be added to the number that follows, before what multiplies it (`sadhe`: and a half).
     Add(f64),
     /// The same, or this number where none follows (`sava`: and a quarter; one and a quarter).
     AddOr(f64, f64),
@@ -28,7 +32,7 @@ pub(super) enum Role {
 impl Role {
     /// Whether the Hindi word for it is no English word, so that it counts in an English text.
     pub(super) const fn only_hindi(self) -> bool {
-        matches!(self, Self::Mixed(_) | Self::Part(_) | Self::Add(_) | Self::AddOr(..))
+        matches!(self, Self::Mixed(_) | Self::Part(_) | Self::Share(_) | Self::Add(_) | Self::AddOr(..))
     }
 }
 
@@ -66,6 +70,8 @@ pub(super) fn english(word: &str) -> Option<Role> {
         "dozen" => Role::Times(12.0),
         "half" => Role::Part(0.5),
         "quarter" => Role::Part(0.25),
+        "quarters" | "fourths" => Role::Share(0.25),
+        "third" | "thirds" => Role::Share(1.0 / 3.0),
         "couple" => Role::Couple,
         "a" | "an" => Role::Article,
         _ => return None,
@@ -99,32 +105,41 @@ pub(super) fn hindi(word: &str) -> Option<Role> {
         "अठारह" | "atharah" | "athara" => Role::One(18.0),
         "उन्नीस" | "unnis" => Role::One(19.0),
         "बीस" | "bees" | "bis" => Role::One(20.0),
-        "पच्चीस" | "pachchis" | "pachis" | "pacchis" => Role::One(25.0),
+        "पच्चीस" | "पचीस" | "pachchis" | "pachis" | "pacchis" | "pachees" | "pachchees" => {
+            Role::One(25.0)
+        }
         "तीस" | "tees" => Role::One(30.0),
         "tis" => Role::Weak(30.0),
-        "पैंतीस" | "paintis" => Role::One(35.0),
-        "चालीस" | "chalis" | "chaalis" => Role::One(40.0),
-        "पैंतालीस" | "paintalis" => Role::One(45.0),
+        "पैंतीस" | "paintis" | "paintees" | "pentis" => Role::One(35.0),
+        "चालीस" | "chalis" | "chaalis" | "chalees" => Role::One(40.0),
+        "पैंतालीस" | "paintalis" | "paintaalis" | "pentalis" => Role::One(45.0),
         "पचास" | "pachas" | "pachaas" => Role::One(50.0),
         "साठ" => Role::One(60.0),
         "saath" => Role::Weak(60.0),
-        "सत्तर" | "sattar" => Role::One(70.0),
-        "पचहत्तर" | "pachhattar" | "pachattar" => Role::One(75.0),
+        "सत्तर" | "sattar" | "satar" => Role::One(70.0),
+        "पचहत्तर" | "पिचहत्तर" | "pachhattar" | "pachattar" | "pachhatar" | "pichhattar" => {
+            Role::One(75.0)
+        }
         "अस्सी" | "assi" => Role::One(80.0),
         "नब्बे" | "nabbe" => Role::One(90.0),
-        "सौ" | "sau" => Role::Times(100.0),
-        "हजार" | "hazar" | "hajar" | "hazaar" => Role::Times(1000.0),
+        "सौ" | "sau" | "sou" => Role::Times(100.0),
+        "हजार" | "hazar" | "hajar" | "hazaar" | "hajaar" => Role::Times(1000.0),
         "दर्जन" | "darjan" => Role::Times(12.0),
-        "डेढ" | "dedh" | "derh" | "dhedh" => Role::Mixed(1.5),
-        "ढाई" | "अढाई" | "dhai" | "dhaai" | "adhai" => Role::Mixed(2.5),
+        "डेढ" | "डेड" | "dedh" | "derh" | "dhedh" | "ded" => Role::Mixed(1.5),
+        "ढाई" | "अढाई" | "dhai" | "dhaai" | "adhai" | "dhaee" | "dhayi" => Role::Mixed(2.5),
         "आधा" | "आधी" | "आधे" | "aadha" | "adha" | "aadhi" | "adhi" | "aadhe" | "adhe" => {
             Role::Part(0.5)
         }
+        "चौथाई" | "chauthai" | "chothai" => Role::Share(0.25),
+        "तिहाई" | "tihai" => Role::Share(1.0 / 3.0),
         "पाव" | "paav" | "pav" => Role::Part(0.25),
         "पौन" | "पौना" | "paun" | "pauna" => Role::Part(0.75),
-        "साढे" | "sadhe" | "saadhe" | "sarhe" => Role::Add(0.5),
-        "सवा" | "sava" | "sawa" => Role::AddOr(0.25, 1.25),
-        "पौने" | "paune" => Role::Add(-0.25),
-        _ => return None,
+        "साढे" | "sadhe" | "saadhe" | "sarhe" | "saarhe" | "saade" | "sade" => Role::Add(0.5),
+        "सवा" | "sava" | "sawa" | "savaa" | "sawaa" | "swa" => Role::AddOr(0.25, 1.25),
+        "पौने" | "paune" | "pone" => Role::AddOr(-0.25, 0.75),
+        "सैकडा" | "saikda" => Role::Times(100.0),
+        // A gourd has fifty-six in its name.
+        "छप्पन" | "chhappan" | "chappan" => Role::Weak(56.0),
+        _ => return between_tens(word).map(Role::One),
     })
 }

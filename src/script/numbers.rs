@@ -21,18 +21,42 @@ pub struct Number {
 /// All numbers of a text, in order, not overlapping.
 #[must_use]
 pub fn numbers(text: &Text) -> Vec<Number> {
-    let mut found = Vec::new();
+    let mut found: Vec<Number> = Vec::new();
     let mut at = 0;
     while at < text.tokens.len() {
         match number_at(text, at) {
             Some(number) => {
                 at = number.span.end.max(at + 1);
+                if let Some(before) = found.last_mut() {
+                    share_factor(text, before, &number);
+                }
                 found.push(number);
             }
             None => at += 1,
         }
     }
     found
+}
+
+/// "Two or three hundred", "चार-पाँच सौ": what multiplies the second multiplies the first.
+fn share_factor(text: &Text, before: &mut Number, number: &Number) {
+    let factor = |span: &Range<usize>| {
+        span.clone().find_map(|at| match role(text, at) {
+            Some(Role::Times(factor)) if factor >= 100.0 => Some(factor),
+            _ => None,
+        })
+    };
+    let joint = before.span.end..number.span.start;
+    let joined = match joint.len() {
+        0 => text.language != Language::En && before.worded && number.worded,
+        1 => matches!(text.normal(joint.start), "-" | "to" | "or" | "se" | "ya" | "से" | "या"),
+        _ => false,
+    };
+    let Some(by) = factor(&number.span).filter(|_| joined && factor(&before.span).is_none()) else { return };
+    if before.value >= 1.0 && before.value < number.value / by {
+        before.value *= by;
+        before.weak = false;
+    }
 }
 
 fn number_at(text: &Text, at: usize) -> Option<Number> {
@@ -71,13 +95,10 @@ fn in_digits(text: &Text, at: usize, value: f64) -> Number {
             return plain(value + part, 2, false);
         }
     }
-    if let Some(length) = and_a_half(text, at + 1) {
-        return Number { worded: true, ..plain(value + 0.5, 1 + length, false) };
+    match whole(text, at, 0.0) {
+        Some((value, length, _)) => Number { worded: length > 1, ..plain(value, length, false) },
+        None => plain(value, 1, false),
     }
-    if let Some(Role::Times(factor)) = role(text, at + 1) {
-        return Number { worded: true, ..plain(value * factor, 2, false) };
-    }
-    plain(value, 1, false)
 }
 
 fn touching(tokens: &[Token], at: usize) -> bool {
@@ -101,10 +122,17 @@ fn slashed(tokens: &[Token], at: usize) -> Option<f64> {
     }
 }
 
-fn and_a_half(text: &Text, at: usize) -> Option<usize> {
-    match [text.normal(at), text.normal(at + 1), text.normal(at + 2)] {
-        ["and", "a", "half"] | ["n", "a", "half"] => Some(3),
-        ["and", "half", _] => Some(2),
+/// `and a half`, `and three quarters`: the part, and how many tokens it takes.
+fn and_part(text: &Text, at: usize) -> Option<(f64, usize)> {
+    if !matches!(text.normal(at), "and" | "n" | "&") {
+        return None;
+    }
+    match [text.normal(at + 1), text.normal(at + 2)] {
+        ["a", "half"] => Some((0.5, 3)),
+        ["a", "quarter"] => Some((0.25, 3)),
+        ["three", "quarter" | "quarters"] => Some((0.75, 3)),
+        ["half", _] => Some((0.5, 2)),
+        ["quarter", _] => Some((0.25, 2)),
         _ => None,
     }
 }
@@ -117,40 +145,74 @@ fn role(text: &Text, at: usize) -> Option<Role> {
     match (token.script, text.language) {
         (Script::Devanagari, _) => hindi(word),
         (Script::Latin, Language::En) => english(word).or_else(|| hindi(word).filter(|role| role.only_hindi())),
-        (Script::Latin, _) => hindi(word).or_else(|| english(word)),
+        (Script::Latin, _) => hindi(word).or_else(|| english(word)).or_else(|| short_hundred(text, at)),
         _ => None,
     }
+}
+
+/// "Do so gram": the hundred as it is typed in a hurry, where a measure of small things follows.
+fn short_hundred(text: &Text, at: usize) -> Option<Role> {
+    let measured = matches!(text.normal(at + 1), "g" | "gm" | "gms" | "gram" | "grams" | "graam" | "ml");
+    (text.normal(at) == "so" && measured).then_some(Role::Times(100.0))
 }
 
 /// A number in words: its value, how many tokens it takes, and whether it is weak.
 fn in_words(text: &Text, at: usize) -> Option<(f64, usize, bool)> {
     match role(text, at)? {
         Role::Add(part) => {
-            let (value, length, _) = whole(text, at + 1)?;
-            Some((value + part, length + 1, false))
+            let (value, length, _) = whole(text, at + 1, part)?;
+            Some((value, length + 1, false))
         }
-        Role::AddOr(part, alone) => match whole(text, at + 1) {
-            Some((value, 1, true)) if value >= 12.0 => Some((value * alone, 2, false)),
-            Some((value, length, _)) => Some((value + part, length + 1, false)),
-            None => Some((alone, 1, true)),
+        Role::AddOr(part, alone) => match role(text, at + 1) {
+            Some(Role::Times(factor)) => Some((alone * factor, 2, false)),
+            Some(Role::Part(quarter)) if is_pav(text, at + 1) => Some((alone * quarter, 2, false)),
+            _ => Some(match whole(text, at + 1, part) {
+                Some((value, length, _)) => (value, length + 1, false),
+                None => (alone, 1, true),
+            }),
         },
         Role::Part(value) => Some(part(text, at, value)),
-        Role::Article => match role(text, at + 1)? {
-            Role::Times(value) if value < 100.0 => Some((value, 2, false)),
-            Role::Times(value) => Some((value, 2, true)),
-            Role::Couple => Some((2.0, if text.normal(at + 2) == "of" { 3 } else { 2 }, false)),
-            Role::Part(value) => Some((value, 2, true)),
-            _ => None,
-        },
-        Role::Couple => None,
-        _ => {
-            let (value, mut length, weak) = whole(text, at)?;
-            if let Some(half) = and_a_half(text, at + length) {
-                length += half;
-                return Some((value + 0.5, length, false));
-            }
-            Some((value, length, weak))
+        Role::Article => after_article(text, at + 1).map(|(value, length, weak)| (value, length + 1, weak)),
+        Role::Couple | Role::Share(_) => None,
+        // "A few hundred" is no number.
+        Role::Times(_) if is_vague(text, at) => None,
+        _ => whole(text, at, 0.0),
+    }
+}
+
+fn is_vague(text: &Text, at: usize) -> bool {
+    at.checked_sub(1).is_some_and(|before| {
+        matches!(text.normal(before), "few" | "several" | "many" | "some" | "kai" | "kuch" | "कई" | "कुछ")
+    })
+}
+
+/// A quarter of a kilogram, which is counted too: "teen pav".
+fn is_pav(text: &Text, at: usize) -> bool {
+    matches!(text.normal(at), "pav" | "paav" | "पाव")
+}
+
+/// `dozen`, `hundred and fifty`, `couple of`, `half` after an article.
+fn after_article(text: &Text, at: usize) -> Option<(f64, usize, bool)> {
+    match role(text, at)? {
+        Role::Times(_) => {
+            let (value, length, weak) = whole(text, at, 0.0)?;
+            // "A hundred" is a way of speaking as well; a dozen and a half is eighteen.
+            let half = and_part(text, at + length).filter(|_| value < 100.0);
+            let (more, longer) = half.unwrap_or_default();
+            Some((value * (1.0 + more), length + longer, weak && value >= 100.0))
         }
+        Role::Couple => {
+            let length = if text.normal(at + 1) == "of" { 2 } else { 1 };
+            match role(text, at + length) {
+                Some(Role::Times(factor)) => Some((2.0 * factor, length + 1, false)),
+                _ => Some((2.0, length, false)),
+            }
+        }
+        Role::Part(value) => match role(text, at + 1) {
+            Some(Role::Times(factor)) => Some((value * factor, 2, false)),
+            _ => Some((value, 1, true)),
+        },
+        _ => None,
     }
 }
 
@@ -165,39 +227,81 @@ fn part(text: &Text, at: usize, value: f64) -> (f64, usize, bool) {
     }
     match role(text, at + length) {
         Some(Role::Times(factor)) => (value * factor, length + 1, false),
+        Some(Role::Part(quarter)) if is_pav(text, at + length) => (value * quarter, length + 1, false),
         _ if length == 2 && text.normal(at + 1) == "of" => (value, 1, true),
         _ => (value, length, true),
     }
 }
 
-/// A whole number in digits or words: `twenty five`, `two hundred`, `dedh sau`.
-fn whole(text: &Text, at: usize) -> Option<(f64, usize, bool)> {
-    let (mut value, mut length, mut weak) = match (text.tokens.get(at)?.number, role(text, at)) {
-        (Some(value), _) => (value, 1, false),
-        (None, Some(Role::One(value))) => (value, 1, false),
-        (None, Some(Role::Weak(value))) => (value, 1, true),
-        (None, Some(Role::Mixed(value))) => (value, 1, false),
-        (None, Some(Role::Times(value))) => return Some((value, 1, true)),
-        (None, Some(Role::Ten(tens))) => {
+/// A number in digits or words: `twenty five`, `two hundred and fifty`, `dedh sau`, `do hazar teen sau`. What is added
+/// comes before what multiplies: with a half added, `teen sau` is three hundred and fifty.
+fn whole(text: &Text, at: usize, add: f64) -> Option<(f64, usize, bool)> {
+    let bare = matches!(role(text, at), Some(Role::Times(_)));
+    let (small, mut length, mut weak) = if bare && add == 0.0 { (1.0, 0, true) } else { small(text, at)? };
+    let mut value = small + add;
+    if let Some((more, longer)) = and_part(text, at + length).filter(|_| !bare && add == 0.0) {
+        value += more;
+        length += longer;
+        weak = false;
+    }
+    let mut factor = 1.0;
+    for _ in 0..2 {
+        let Some(Role::Times(by)) = role(text, at + length) else { break };
+        factor *= by;
+        length += 1;
+        weak &= bare;
+    }
+    value *= factor;
+    if let Some((rest, longer)) = remainder(text, at + length, factor) {
+        value += rest;
+        length += longer;
+        weak = false;
+    }
+    Some((value, length, weak))
+}
+
+/// What follows a hundred or thousand and is less than it: `and fifty`, `pachas`.
+fn remainder(text: &Text, at: usize, factor: f64) -> Option<(f64, usize)> {
+    /// Weak words below this are verbs more often (`do`: give).
+    const STRONG: f64 = 7.0;
+    if factor < 100.0 {
+        return None;
+    }
+    let joined = usize::from(matches!(text.normal(at), "and" | "&"));
+    let begins = match role(text, at + joined)? {
+        Role::One(_) | Role::Ten(_) => true,
+        Role::Weak(value) => joined == 0 && (value >= STRONG || matches!(role(text, at + 1), Some(Role::Times(_)))),
+        _ => false,
+    };
+    let (value, length, _) = whole(text, at + joined, 0.0).filter(|_| begins)?;
+    (value < factor && value.fract() == 0.0).then_some((value, joined + length))
+}
+
+/// What stands before all that multiplies: digits, `twenty five`, `dedh`, `three quarters`.
+fn small(text: &Text, at: usize) -> Option<(f64, usize, bool)> {
+    if let Some(value) = text.tokens.get(at)?.number {
+        return Some((value, 1, false));
+    }
+    let (value, weak) = match role(text, at)? {
+        Role::One(value) | Role::Mixed(value) => (value, false),
+        Role::Weak(value) => (value, true),
+        Role::Ten(tens) => {
             let dash = usize::from(text.normal(at + 1) == "-");
-            match role(text, at + 1 + dash) {
-                Some(Role::One(one)) if one < 10.0 && text.tokens.get(at + 1 + dash).is_some() => {
-                    (tens + one, 2 + dash, false)
-                }
-                _ => (tens, 1, false),
-            }
+            return match role(text, at + 1 + dash) {
+                Some(Role::One(one)) if one < 10.0 => Some((tens + one, 2 + dash, false)),
+                _ => Some((tens, 1, false)),
+            };
         }
         _ => return None,
     };
-    while let Some(Role::Times(factor)) = role(text, at + length) {
-        value *= factor;
-        length += 1;
-        weak = false;
-        if length > 4 {
-            break;
-        }
-    }
-    Some((value, length, weak))
+    let share = match role(text, at + 1) {
+        Some(Role::Share(share)) if value * share < 1.0 => Some(share),
+        Some(Role::Part(quarter)) if quarter < 0.5 && (is_pav(text, at + 1) || value <= 3.0) => Some(quarter),
+        _ => None,
+    };
+    // "Three quarters of a kilo".
+    let of = text.normal(at + 2) == "of" && matches!(text.normal(at + 3), "a" | "an");
+    Some(share.map_or((value, 1, weak), |share| (value * share, if of { 4 } else { 2 }, false)))
 }
 
 #[cfg(test)]
@@ -232,6 +336,20 @@ mod tests {
     }
 
     #[test]
+    fn english_hundreds() {
+        case("a hundred and fifty, hundred and ten, two hundred fifty", &[150.0, 110.0, 250.0]);
+        case("one hundred and twenty five or a hundred", &[125.0, 100.0]);
+        case("a thousand two hundred and fifty", &[1250.0]);
+        case("two and a half hundred, one and a half dozen, a dozen and a half", &[250.0, 18.0, 18.0]);
+        case("a couple of hundred, half a hundred", &[200.0, 50.0]);
+        case("a few hundred", &[]);
+        case("two or three hundred; 4-5 hundred", &[200.0, 300.0, 400.0, 500.0]);
+        case("three quarters, three quarter, one third, one and a quarter", &[0.75, 0.75, 1.0 / 3.0, 1.25]);
+        case("the third tray, two thirds", &[2.0 / 3.0]);
+        case("twenty and two", &[20.0, 2.0]);
+    }
+
+    #[test]
     fn hindi_words() {
         case("dedh foot x teen foot hai", &[1.5, 3.0]);
         case("डेढ़ फुट", &[1.5]);
@@ -247,5 +365,31 @@ mod tests {
         case("do gamle me das beej", &[2.0, 10.0]);
         case("dedh sau gram ki", &[150.0]);
         case("ek darjan podhe lagaye", &[12.0]);
+    }
+
+    #[test]
+    fn hindi_hundreds() {
+        case("do sau pachas gram ki", &[250.0]);
+        case("एक सौ बीस", &[120.0]);
+        case("एक हज़ार दो सौ", &[1200.0]);
+        case("साढ़े तीन सौ ग्राम", &[350.0]);
+        case("sadhe char sau gram hai", &[450.0]);
+        case("सवा दो सौ", &[225.0]);
+        case("paune do sau gram ki", &[175.0]);
+        case("sava sau, paune sau, dhai sau gram hai", &[125.0, 75.0, 250.0]);
+        case("paune do kilo, pauna kilo, paune kilo hai", &[1.75, 0.75, 0.75]);
+        case("do so gram ki", &[200.0]);
+        case("do teen sau gram ki", &[200.0, 300.0]);
+        case("चार-पाँच सौ", &[400.0, 500.0]);
+        case("sau do sau gram ki", &[100.0, 200.0]);
+        case("teen chauthai kilo ki", &[0.75]);
+        case("teen pav, aadha pav, dedh pav bhindi ki", &[0.75, 0.125, 0.375]);
+        case("paanch sau do", &[500.0, 2.0]);
+    }
+
+    #[test]
+    fn hindi_between_tens() {
+        case("इक्कीस बाईस सत्तावन निन्यानवे", &[21.0, 22.0, 57.0, 99.0]);
+        case("chaubis gamle me chhattis beej hai", &[24.0, 36.0]);
     }
 }

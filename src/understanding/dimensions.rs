@@ -2,7 +2,7 @@
 
 use crate::knowledge::{Sign, Words};
 use crate::quantity::Written;
-use crate::script::Text;
+use crate::script::{Number, Text, numbers};
 use std::ops::Range;
 
 /// The measures of one thing: `4 x 2 ft, 8 in deep`, `12 inch pot`.
@@ -33,6 +33,8 @@ pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensio
     let mut found: Vec<Dimensions> = Vec::new();
     let mut rest = pieces;
     let leads = words_lead(text, words, pieces);
+    let counted = numbers(text);
+    let mut lone: Vec<&Piece> = Vec::new();
     while let Some(first) = rest.first() {
         let joined = rest.iter().take_while(|piece| piece.times).count() + 1;
         let (group, after) = rest.split_at(joined.min(rest.len()));
@@ -40,8 +42,9 @@ pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensio
         match group {
             [only] => {
                 let taken = found.last().map_or(0, |size| size.span.end);
-                if let Some(single) = single(text, words, only, (taken, leads)) {
-                    add(text, &mut found, single);
+                match single(text, words, only, (taken, leads), &counted) {
+                    Some(single) => add(text, &mut found, single),
+                    None => lone.push(only),
                 }
             }
             [length, width, others @ ..] => found.push(Dimensions {
@@ -54,7 +57,33 @@ pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensio
             [] => {}
         }
     }
+    fill_length(text, words, &mut found, &lone);
     found
+}
+
+/// "6 ft ki kyari, 3 ft chaudi, 1 ft gehri": what was measured just before the width, and is not shorter, is the length.
+fn fill_length(text: &Text, words: &Words, found: &mut [Dimensions], lone: &[&Piece]) {
+    const JOINS: [&str; 18] = [
+        "of", "a", "an", "the", "is", "and", "with", "hai", "h", "he", "aur", "ek", "है", "और", "एक", "wooden",
+        "bamboo", "raised",
+    ];
+    let joins = |at: usize| {
+        text.tokens.get(at).is_some_and(|token| !token.is_word() && !matches!(text.normal(at), "." | "?" | "।" | ";"))
+            || JOINS.contains(&text.normal(at))
+            || words.sign(Sign::Filler, text, at).is_some()
+            || words.sign(Sign::Thing, text, at).is_some()
+    };
+    let metres = |side: Written| side.length().map(|length| length.as_metres());
+    for size in found.iter_mut().filter(|size| size.length.is_none() && size.diameter.is_none()) {
+        let Some(width) = size.width else { continue };
+        let before = lone.iter().filter(|piece| piece.span.end <= size.span.start);
+        let near = before.filter(|piece| (piece.span.end..size.span.start).all(joins));
+        let Some(piece) = near.last() else { continue };
+        if metres(piece.written) >= metres(width) {
+            size.length = Some(piece.written);
+            size.span.start = piece.span.start;
+        }
+    }
 }
 
 /// "Length 5 ft width 3 ft depth 1 ft": each word stands before its measure, and none after the last.
@@ -67,7 +96,13 @@ fn words_lead(text: &Text, words: &Words, pieces: &[Piece]) -> bool {
 }
 
 /// One length with the word that tells what it measures, after it or before it.
-fn single(text: &Text, words: &Words, piece: &Piece, (taken, leads): (usize, bool)) -> Option<Dimensions> {
+fn single(
+    text: &Text,
+    words: &Words,
+    piece: &Piece,
+    (taken, leads): (usize, bool),
+    counted: &[Number],
+) -> Option<Dimensions> {
     let end = piece.span.end;
     let start = piece.span.start;
     let sides = [Sign::Depth, Sign::Width, Sign::Length, Sign::Diameter];
@@ -78,7 +113,10 @@ fn single(text: &Text, words: &Words, piece: &Piece, (taken, leads): (usize, boo
             if let Some(length) = words.sign(Sign::Round, text, at) {
                 return Some((Sign::Diameter, start..at + length));
             }
-            at += words.sign(Sign::Filler, text, at)?;
+            // "12 inch ke chhe gamle": how many may stand between.
+            let many =
+                counted.iter().find(|number| number.span.start == at && at > end).map(|number| number.span.len());
+            at += words.sign(Sign::Filler, text, at).or(many)?;
         }
         None
     };

@@ -1,7 +1,7 @@
 //! A message that leans on the one before.
 
 use super::asker::{Asker, OwnBed};
-use super::reading::{Measured, Reading};
+use super::reading::{InVessels, Measured, Reading};
 use crate::garden::{BedId, JobKind};
 use crate::knowledge::Kind;
 use crate::quantity::{UnitOf, Written};
@@ -33,6 +33,11 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) 
     // "And on the tomatoes?", "old leaves only": the same signs.
     if now.kind == Kind::Trouble && before.kind == Kind::Trouble && now.signs.is_empty() {
         now.signs.clone_from(&before.signs);
+        if now.crops.is_empty() {
+            now.like.clone_from(&before.like);
+            now.denied
+                .extend(before.denied.iter().filter(|sign| !now.denied.contains(sign)).cloned().collect::<Vec<_>>());
+        }
     }
     let other_bed = names_another_bed(&now, before, asker);
     if now.crops.is_empty() && now.beds.is_empty() && !now.beds_named && !now.all_beds && !other_bed {
@@ -87,11 +92,25 @@ fn with_kind(now: &mut Reading, before: &Reading) {
     }
     now.senseless = false;
     now.asks |= before.asks && before.kind != Kind::Record;
+    let told = now.quantities.first().copied();
+    if let Some(asked) = before.vessels.as_ref().filter(|vessels| now.kind == Kind::Water && vessels.wanted) {
+        // What a mug holds is told in answer to "how many mugs": no size of the bed.
+        let holds = now.vessels.as_ref().and_then(|vessels| vessels.holds).or(told);
+        let holds = holds.filter(|holds| holds.unit.measures() == UnitOf::Volume && now.bed_kind.is_none());
+        now.quantities.retain(|said| holds != Some(*said));
+        now.vessels.get_or_insert_with(|| asked.clone());
+        if let Some(vessels) = now.vessels.as_mut().filter(|_| holds.is_some()) {
+            *vessels = InVessels { holds, ..asked.clone() };
+        }
+    }
     if now.aspects.is_empty() {
         now.aspects.clone_from(&before.aspects);
         now.for_days = now.for_days.or(before.for_days);
     }
-    if now.days.is_empty() && now.months.is_empty() {
+    if now.season.is_none() && now.months.is_empty() && now.days.is_empty() {
+        now.season = before.season;
+    }
+    if now.days.is_empty() && now.months.is_empty() && now.season.is_none() {
         now.days.clone_from(&before.days);
         now.months.clone_from(&before.months);
         if now.parts_of_day.is_empty() {
@@ -233,7 +252,11 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
     if !now.materials.is_empty() {
         reading.materials.clone_from(&now.materials);
     }
-    for said in &now.quantities {
+    let one_holds = one_vessel(now, before);
+    if let (Some(holds), Some(vessels)) = (one_holds, &mut reading.vessels) {
+        vessels.holds = Some(holds);
+    }
+    for said in now.quantities.iter().filter(|said| one_holds != Some(**said)) {
         let alike = |told: &&mut Written| told.unit.measures() == said.unit.measures();
         match reading.quantities.iter_mut().find(alike) {
             Some(told) => *told = *said,
@@ -244,6 +267,18 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
         reading.parts_of_day.clone_from(&now.parts_of_day);
     }
     Some(reading)
+}
+
+/// "It holds 700 ml", "700 ml" after water told in vessels whose size was not known: what one of them holds.
+pub fn one_vessel(now: &Reading, before: &Reading) -> Option<Written> {
+    let asked = before.vessels.as_ref().is_some_and(|vessels| vessels.count.is_some() && vessels.holds.is_none());
+    let whole = now.vessels.as_ref().is_some_and(|vessels| vessels.count.is_some_and(|count| count > 1.0));
+    match now.quantities.as_slice() {
+        [said] if said.unit.measures() == UnitOf::Volume => {
+            (before.did == Some(JobKind::Water) && asked && !whole).then_some(*said)
+        }
+        _ => None,
+    }
 }
 
 /// "Not the basket, the chilli pot": the crop and the bed of a record, as they are now said.

@@ -115,6 +115,14 @@ pub enum Told {
     PutIn,
     /// Given by someone else, at the verb.
     ByOthers,
+    /// A time of the year, by the month in its middle.
+    Season(u32),
+    /// How bad what was told is, and what helps.
+    Worry,
+    /// The working of the answer before is asked for.
+    Working,
+    /// Of each turn.
+    EachTime,
 }
 
 /// Names and steering words of the knowledge base.
@@ -295,7 +303,10 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for speak in &talk.speak {
         told.add(&speak.words, &Told::Speak(speak.language));
     }
-    let lists: [(&Names, Told); 45] = [
+    for season in talk.seasons.iter().filter(|season| (1..=12).contains(&season.month)) {
+        told.add(&season.words, &Told::Season(season.month));
+    }
+    let lists: [(&Names, Told); 48] = [
         (&talk.elsewhere, Told::Elsewhere),
         (&talk.hearsay, Told::Hearsay),
         (&talk.ails, Told::Ails),
@@ -341,6 +352,9 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         (&talk.creature, Told::Creature),
         (&talk.no_deed, Told::NoDeed),
         (&talk.put_in, Told::PutIn),
+        (&talk.worry, Told::Worry),
+        (&talk.working, Told::Working),
+        (&talk.each_time, Told::EachTime),
     ];
     for point in &talk.points {
         told.add(&point.words, &Told::Point(point.point));

@@ -33,4 +33,4 @@ pub use everyone::Everyone;
 pub use gazetteer::Gazetteer;
 pub use parts::read;
 pub use read::{Reader, classed};
-pub use reading::{Measured, Reading, SkyTold};
+pub use reading::{InVessels, Measured, Reading, SkyTold};

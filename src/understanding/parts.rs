@@ -58,6 +58,12 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
     let whole = sky::told(text, read_as(text, reader, asker, today), reader, asker, today);
     // After an accident "what now" asks about it, and is no request of its own.
     let chatter = whole.kind == Kind::None && whole.sureness >= SURELY_NONE;
+    if whole.follow_up
+        && !whole.why
+        && let Some((first, second)) = both_of_the_same(text, &whole, reader, asker, today)
+    {
+        return (first, vec![second]);
+    }
     if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) || chatter {
         return (whole, Vec::new());
     }
@@ -116,6 +122,9 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     if is_undated(&first) && second.asks && second.kind != Kind::Record {
         return vec![Reading { did: first.did, ..second }];
     }
+    if is_ground_of_water(&first, &second) {
+        return vec![second];
+    }
     let apart = stand_apart(&first, &second, today, text)
         && !cut(&whole, &first, &second)
         && !is_start(&whole, &first)
@@ -149,6 +158,32 @@ fn may_eat(whole: &Reading) -> bool {
 /// The weather is told in it and nothing else: it is the ground of the question beside it.
 fn tells_of_the_sky(part: &Reading) -> bool {
     !part.sky.is_empty() && !part.asks && part.did.is_none() && part.saw.is_none() && part.put_off.is_none()
+}
+
+/// "Boards for that one, and how heavy does it get?": two sums for the bed that was measured in the message before.
+fn both_of_the_same(
+    text: &str,
+    whole: &Reading,
+    reader: &Reader<'_>,
+    asker: &Asker,
+    today: NaiveDate,
+) -> Option<(Reading, Reading)> {
+    let sum = |kind: Kind| matches!(kind, Kind::Build | Kind::Load | Kind::Mix | Kind::Space | Kind::Seed);
+    let before = asker.before.as_ref().filter(|before| !before.measures.is_empty())?;
+    if !sum(whole.kind) || whole.measures != before.measures {
+        return None;
+    }
+    let read = Text::read(text);
+    borders(&read).into_iter().filter(|border| border.joins).find_map(|border| {
+        let parts = (text.get(..border.left)?, text.get(border.right..)?);
+        let long = |part: &str| part.split_whitespace().count() > LEAST_WORDS;
+        let part = |part: &str| read_part(part, read.language, reader, asker, today);
+        let (first, second) = (long(parts.0) && long(parts.1)).then(|| (part(parts.0), part(parts.1)))?;
+        let fits = |part: &Reading| {
+            sum(part.kind) && part.sureness >= SURE_ALONE && part.follow_up && part.measures == before.measures
+        };
+        (fits(&first) && fits(&second) && first.kind != second.kind).then_some((first, second))
+    })
 }
 
 /// The best place to part the text: where the less sure of both parts is surest.
@@ -275,6 +310,12 @@ fn is_undated(first: &Reading) -> bool {
     // "In a 20 L bag" tells what bed it is, and not which.
     let placed = first.beds_named || first.bed_kind.is_some() && first.quantities.is_empty();
     sown && first.kind == Kind::Record && !first.asks && first.days.is_empty() && !placed
+}
+
+/// "It all dries by noon, how much water": what was seen of no bed that is named is why the question is asked.
+fn is_ground_of_water(first: &Reading, second: &Reading) -> bool {
+    let nowhere = first.beds.is_empty() && !first.beds_named && first.crops.is_empty() && first.bed_kind.is_none();
+    first.saw.is_some() && first.did.is_none() && nowhere && second.kind == Kind::Water && second.asks
 }
 
 /// What follows work told and neither asks nor tells of something else: "sprayed the chilli. garlic spray. yesterday".

@@ -1,5 +1,8 @@
 //! Quantities, counts, durations and temperatures said in a text.
 
+mod compound;
+mod shared;
+
 use super::calendar::{close, numeric_at};
 use super::dimensions::{self, Piece};
 use crate::knowledge::{DayWord, Sign, TimeUnit, Words};
@@ -96,12 +99,13 @@ pub fn read(text: &Text, words: &Words) -> Quantities {
             items.push(item(text, words, &number));
         }
     }
-    items.extend(articles(text, words, &items));
+    items.extend(compound::articles(text, words, &items));
     items.sort_by_key(|item| item.span.start);
+    compound::put_together(text, words, &mut items);
     join(text, words, &mut items);
-    share_units(&mut items);
-    share_across(text, words, &mut items);
-    share_percent(text, &mut items);
+    shared::units(&mut items);
+    shared::across(text, words, &mut items);
+    shared::percent(text, &mut items);
     let mut found = Quantities::default();
     for item in &items {
         match item.of {
@@ -142,34 +146,6 @@ fn with_articles(text: &Text, words: &Words) -> Vec<Number> {
     }
     all.sort_by_key(|number| number.span.start);
     all
-}
-
-/// "An inch down", "a kilo of tomatoes": the article stands for one of a length or weight. (A litre after an article is
-/// mostly the litre of a strength.)
-fn articles(text: &Text, words: &Words, items: &[Item]) -> Vec<Item> {
-    let free = |at: usize| items.iter().all(|item| !(item.span.start..item.span.end).contains(&at));
-    (0..text.tokens.len())
-        .filter(|at| matches!(text.normal(*at), "a" | "an") && free(*at) && free(*at + 1))
-        .filter_map(|at| {
-            let (unit, length) = words.units.at(text, at + 1)?;
-            let worded = text.tokens.get(at + 1).is_some_and(|token| token.normal.chars().count() > 2);
-            let meant = worded && matches!(unit.measures(), UnitOf::Length | UnitOf::Mass);
-            let per = at.checked_sub(1).is_some_and(|before| {
-                matches!(text.normal(before), "times" | "many" | "per" | "half")
-                    || words.units.at(text, before).is_some()
-            });
-            (meant && !per).then(|| Item {
-                value: 1.0,
-                number: at..at + 1,
-                span: at..at + 1 + length,
-                of: Some(Of::Unit(unit)),
-                weak: true,
-                worded: true,
-                times: false,
-                between: false,
-            })
-        })
-        .collect()
 }
 
 /// The number with the unit after it.
@@ -258,80 +234,6 @@ fn join(text: &Text, words: &Words, items: &mut [Item]) {
         if let Some(item) = items.get_mut(place - 1) {
             item.times = times;
             item.between = between;
-        }
-    }
-}
-
-/// Gives joined numbers without a unit that of a neighbour: `4 x 2 ft`, `4 ft x 2 x 8 in`, `2-3 ft`.
-fn share_units(items: &mut [Item]) {
-    for place in 1..items.len() {
-        let Some([before, item]) = items.get(place - 1..=place) else { continue };
-        let known_after = item.times && items.get(place + 1).is_some_and(|after| is_length(after.of));
-        // A number far above its neighbour is in the smaller unit, which follows.
-        let fits = !known_after || item.value <= 5.0 * before.value;
-        if before.times && item.of.is_none() && is_length(before.of) && fits {
-            let of = before.of;
-            if let Some(item) = items.get_mut(place) {
-                item.of = of;
-            }
-        }
-    }
-    for place in (1..items.len()).rev() {
-        let Some([before, item]) = items.get(place - 1..=place) else { continue };
-        let shares =
-            (before.times && is_length(item.of)) || (before.between && before.value <= item.value && !before.weak);
-        if before.of.is_none() && item.of.is_some() && shares {
-            let of = item.of;
-            if let Some(before) = items.get_mut(place - 1) {
-                before.of = of;
-            }
-        }
-    }
-}
-
-/// Gives a size without any unit that of the other measures of its message: `four by two, one foot deep`, `4x2 box 10
-/// in deep` (feet: a box of so few inches has no depth of ten), `120 x 60 cm, 30 deep`.
-fn share_across(text: &Text, words: &Words, items: &mut [Item]) {
-    /// A side of more feet than this is no side of a box (judgement).
-    const LONGEST_FT: f64 = 15.0;
-    let unit_of = |item: &Item| match item.of {
-        Some(Of::Unit(unit)) if unit.measures() == UnitOf::Length => Some(unit),
-        _ => None,
-    };
-    let units: Vec<Unit> = items.iter().filter_map(unit_of).collect();
-    let Some(&unit) = units.iter().find(|unit| **unit != Unit::Inch).or_else(|| units.first()) else { return };
-    let in_size: Vec<bool> = (0..items.len())
-        .map(|place| {
-            let joined = |place: Option<usize>| place.and_then(|place| items.get(place)).is_some_and(|item| item.times);
-            joined(Some(place)) || joined(place.checked_sub(1))
-        })
-        .collect();
-    for (item, in_size) in items.iter_mut().zip(in_size) {
-        if item.of.is_some() {
-            continue;
-        }
-        if in_size {
-            let of_inches = unit == Unit::Inch && item.value <= LONGEST_FT;
-            item.of = Some(Of::Unit(if of_inches { Unit::Foot } else { unit }));
-        } else if words.sign(Sign::Depth, text, item.span.end).is_some() {
-            item.of = Some(Of::Unit(unit));
-        }
-    }
-}
-
-/// "35, 50 and 90 percent": all of them are.
-fn share_percent(text: &Text, items: &mut [Item]) {
-    for place in (1..items.len()).rev() {
-        let Some([before, item]) = items.get(place - 1..=place) else { continue };
-        let between = before.span.end..item.number.start;
-        let joins = |at| matches!(text.normal(at), "," | "and" | "or" | "/" | "n" | "&" | "aur" | "ya" | "और" | "या");
-        let listed = !between.is_empty() && between.len() <= 2 && between.clone().all(joins);
-        let percent = item.of == Some(Of::Unit(Unit::Percent)) && (1.0..=100.0).contains(&before.value);
-        if before.of.is_none() && listed && percent {
-            let of = item.of;
-            if let Some(before) = items.get_mut(place - 1) {
-                before.of = of;
-            }
         }
     }
 }

@@ -7,6 +7,7 @@ mod classed;
 mod contrast;
 mod deeds;
 mod filled;
+mod follows;
 mod leaning;
 mod leans;
 mod plainly;
@@ -15,12 +16,13 @@ mod seen;
 mod sky;
 mod theirs;
 mod together;
+mod vessels;
 mod words;
 
 use super::about::{Signs, about_feeds, about_sprays};
 use super::asker::Asker;
 use super::dates;
-use super::follow_up::{completed, corrected, started, undone};
+use super::follow_up::{completed, corrected, one_vessel, started, undone};
 use super::gazetteer::{Gazetteer, Named, Told};
 use super::kind::{Evidence, decide};
 use super::own_beds::with_beds;
@@ -90,13 +92,17 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
         contrasts |= !others.is_empty();
         reading.beds.extend(others);
         reading.count = found.count_of_same(&text).or(reading.count);
+        reading.why |= found.asks_working();
     }
     found.with_bare_box(&mut reading);
     if let Some(before) = &asker.before
         && let Some(reading) = corrected(
             &reading,
             before,
-            contrasts || found.corrects() || found.says_otherwise(&text, reader, &reading, before),
+            contrasts
+                || found.corrects()
+                || one_vessel(&reading, before).is_some() && reading.names_nothing()
+                || found.says_otherwise(&text, reader, &reading, before),
             asker,
         )
         .or_else(|| undone(&reading, before, found.undoes()))
@@ -108,6 +114,19 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
         && let Some(reading) = found.answers_about_trouble(&text, reader, &reading, before)
     {
         return with_beds(reading, asker);
+    }
+    if let Some(before) = &asker.before
+        && let Some((kind, says)) = found.goes_on(&text, reader, before)
+    {
+        /// What goes on with what was said leaves little else (judgement).
+        const SURE: f64 = 0.85;
+        if let Some(kind) = kind {
+            // The next picking is of what was picked.
+            let did = before.did.filter(|_| before.kind == Kind::Record && kind == Kind::Harvest);
+            reading = Reading { kind, did, sureness: SURE, asks: true, ..reading };
+        }
+        reading.season = reading.season.or_else(|| found.only_month(&text, reader));
+        return with_beds(completed(reading, before, says, asker), asker);
     }
     let reading = match &asker.before {
         Some(before) => {

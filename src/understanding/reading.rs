@@ -77,6 +77,12 @@ pub struct Reading {
     pub measures: Vec<Measured>,
     /// How many of the thing measured.
     pub count: Option<f64>,
+    /// The vessel that was counted or is asked for: "two mugs", "in mugs".
+    #[serde(default)]
+    pub vessels: Option<InVessels>,
+    /// A time of the year named, by the month in its middle, 1 to 12.
+    #[serde(default)]
+    pub season: Option<u32>,
     /// Months named alone, 1 to 12.
     #[serde(default)]
     pub months: Vec<u32>,
@@ -190,7 +196,35 @@ pub struct Measured {
     pub diameter: Option<Written>,
 }
 
+/// Water told or wanted in what it is carried in.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct InVessels {
+    /// As it was written.
+    pub word: String,
+    pub count: Option<f64>,
+    /// What one holds, where that was said.
+    pub holds: Option<Written>,
+    /// The amount is wanted in it: "how many mugs".
+    pub wanted: bool,
+}
+
+impl InVessels {
+    /// What so many of them hold, in the unit that was said.
+    #[must_use]
+    pub fn amount(&self) -> Option<Written> {
+        let (count, holds) = self.count.zip(self.holds)?;
+        Some(Written { value: count * holds.value, unit: holds.unit })
+    }
+}
+
 impl Reading {
+    /// No crop, bed, stuff or work of its own.
+    #[must_use]
+    pub fn names_nothing(&self) -> bool {
+        let beds = self.beds.is_empty() && !self.beds_named && self.bed_kind.is_none();
+        beds && self.crops.is_empty() && self.materials.is_empty() && self.did.is_none()
+    }
+
     /// A reading that nobody wrote: of a kind, about nothing yet.
     #[must_use]
     pub fn blank(kind: Kind, language: Language) -> Self {

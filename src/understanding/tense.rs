@@ -1,6 +1,6 @@
 //! Whether the clause around a day tells what is done or what is to come.
 
-use crate::knowledge::Words;
+use crate::knowledge::{Sign, Words};
 use crate::script::{Language, Text};
 use std::ops::Range;
 
@@ -48,6 +48,28 @@ pub(super) fn tense(text: &Text, words: &Words, day: &Range<usize>) -> Option<Te
     Some(told)
 }
 
+/// The tense of a day that something is bounded by: "till Sunday", "25 मई तक", "se pehle". Such a day is to come unless
+/// the deed that it bounds is done; who has gone until a day is not back yet, and what remains is to be done. None where
+/// the day bounds nothing, or nothing at all is told with a verb.
+pub(super) fn bound(text: &Text, words: &Words, day: &Range<usize>) -> Option<Tense> {
+    if !is_bound(text, words, day) {
+        return None;
+    }
+    let clause = clause(text, day);
+    if clause.clone().any(|at| words.sign(Sign::Pending, text, at).is_some()) {
+        return Some(Tense::ToCome);
+    }
+    let elsewhere = || (!verbs(text, words, 0..text.tokens.len()).is_empty()).then_some(Tense::ToCome);
+    tense(text, words, day).or_else(elsewhere)
+}
+
+fn is_bound(text: &Text, words: &Words, day: &Range<usize>) -> bool {
+    let article = day.start.checked_sub(1).filter(|at| matches!(text.normal(*at), "the" | "this" | "next" | "coming"));
+    let end = article.unwrap_or(day.start);
+    let before = (1..=2).any(|length| end >= length && words.sign(Sign::Bounds, text, end - length) == Some(length));
+    before || words.sign(Sign::BoundAfter, text, day.end).is_some()
+}
+
 /// "Kal ke liye", "kal subah ke liye": what is for a day has not been.
 fn is_for(text: &Text, after: usize) -> bool {
     /// A part of the day may stand between.
@@ -72,7 +94,11 @@ fn clause(text: &Text, day: &Range<usize>) -> Range<usize> {
 fn verbs(text: &Text, words: &Words, within: Range<usize>) -> Vec<(usize, Tense)> {
     within
         .filter_map(|at| {
-            if words.is_done(text, at) {
+            // "To be done", "must be watered".
+            let passive = text.language == Language::En && at > 0 && matches!(text.normal(at - 1), "be" | "get");
+            if passive && words.is_done(text, at) {
+                Some((at, Tense::ToCome))
+            } else if words.is_done(text, at) {
                 Some((at, Tense::Done))
             } else {
                 words.is_to_come(text, at).then_some((at, Tense::ToCome))

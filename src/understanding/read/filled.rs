@@ -42,6 +42,8 @@ impl Found {
             quantities: self.quantities.said.iter().map(|said| said.written).collect(),
             measures: self.measures(),
             count: self.count(),
+            vessels: self.vessels(text),
+            season: self.season_asked(text, reader),
             months: self.months(text, reader),
             follows: self.told.iter().any(|hit| hit.meaning == Told::Follows),
             saplings: self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Plant)),

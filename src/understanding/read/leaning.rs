@@ -178,6 +178,8 @@ impl Found {
                         | Told::Correction
                         | Told::OtherOne
                         | Told::All
+                        | Told::Yes
+                        | Told::Season(_)
                 );
                 let asks = matches!(hit.meaning, Told::Question | Told::Point(Point::Time | Point::Strength));
                 let product = matches!(hit.meaning, Told::Point(point) if point.tells_product());

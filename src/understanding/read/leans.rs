@@ -63,6 +63,7 @@ impl Found {
         let changed = !self.names.is_empty()
             || !self.days.is_empty()
             || !self.months(text, reader).is_empty()
+            || self.season().is_some()
             || self.measured_anything()
             || self.count_of_same(text).is_some();
         let why = self.told.iter().any(|hit| hit.meaning == Told::Why);
@@ -168,6 +169,7 @@ impl Found {
         let steers = |at: usize| {
             self.is_empty_word(at)
                 || [Told::Same, Told::Condition, Told::Inside, Told::OtherOne].iter().any(|what| self.within(at, what))
+                || self.told.iter().any(|hit| matches!(hit.meaning, Told::Season(_)) && hit.span.contains(&at))
                 || text.language != Language::En && self.within(at, &Told::ConditionEnd)
         };
         (0..text.tokens.len()).filter(|at| !is_mark(text, *at) && !spans(*at) && !steers(*at)).collect()
