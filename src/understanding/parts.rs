@@ -58,6 +58,7 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
         }
         Some((first, second))
             if stand_apart(&first, &second, today, text)
+                && ![&first, &second].into_iter().any(tells_of_help)
                 && !cut(&whole, &first, &second)
                 && !is_start(&whole, &first)
                 && !is_offer(&whole, &first)
@@ -78,6 +79,11 @@ fn may_eat(whole: &Reading) -> bool {
 /// The weather is told in it and nothing else: it is the ground of the question beside it.
 fn tells_of_the_sky(part: &Reading) -> bool {
     !part.sky.is_empty() && !part.asks && part.did.is_none() && part.saw.is_none() && part.put_off.is_none()
+}
+
+/// "My son is visiting and can help": no call for a person.
+fn tells_of_help(part: &Reading) -> bool {
+    part.kind == Kind::Person && part.points.contains(&Point::HelpAtHand)
 }
 
 /// The best place to part the text: where the less sure of both parts is surest.

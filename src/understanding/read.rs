@@ -1,5 +1,6 @@
 //! A text, who wrote it and on which day → its reading.
 
+mod asked;
 mod asked_back;
 mod claims;
 mod classed;
@@ -66,14 +67,23 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
         asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
-    let plainly = found.plainly(&text, reader).or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness));
+    let plainly = found
+        .plainly(&text, reader)
+        .or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness))
+        .or_else(|| found.about_a_named_thing(verdict, asker.before.as_ref()));
     let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
-    let mut reading = Reading { sky: found.sky(&text, today), ..found.reading(&text, reader, kind, sureness) };
+    let mut reading = Reading {
+        sky: found.sky(&text, today),
+        perhaps: verdict.perhaps,
+        ..found.reading(&text, reader, kind, sureness)
+    };
     if let Some(days) = found.days_of_a_move(&text, today) {
         reading.days = vec![days];
     }
     if let Some(before) = &asker.before {
-        if let Some(chosen) = found.chosen(&text, &reading, before) {
+        if let Some(chosen) =
+            found.chosen(&text, &reading, before).or_else(|| found.chosen_kind(&text, &reading, before))
+        {
             return chosen;
         }
         found.with_day_after(&mut reading, before);
@@ -360,7 +370,7 @@ impl Found {
                 Named::Site(_) => mark(&hit.span, "place", true),
                 Named::Material(_) => mark(&hit.span, "material", true),
                 Named::Mix(_) => mark(&hit.span, "mix", true),
-                Named::Refused(_) => mark(&hit.span, "crop", false),
+                Named::Refused(_) | Named::OtherPlant(_) => mark(&hit.span, "crop", false),
                 Named::Trouble(_) => mark(&hit.span, "trouble", true),
                 Named::Place(_) => mark(&hit.span, "place", true),
             }
@@ -406,12 +416,16 @@ impl Found {
             mixes: Vec::new(),
             troubles: Vec::new(),
             refused: Vec::new(),
+            other_plants: Vec::new(),
             signs: self.signs.clone(),
             denied: self.denied.clone(),
             like: self.like.clone(),
             offered: Vec::new(),
             asked: 0,
             offered_beds: Vec::new(),
+            perhaps: None,
+            offered_kinds: Vec::new(),
+            words: None,
             speaks: self.speaks(),
             once_more: self.once_more(text),
             shorter: self.shorter(),
@@ -479,6 +493,7 @@ impl Found {
                 Named::Mix(id) => (&mut reading.mixes, id),
                 Named::Trouble(id) => (&mut reading.troubles, id),
                 Named::Refused(id) => (&mut reading.refused, id),
+                Named::OtherPlant(id) => (&mut reading.other_plants, id),
                 Named::Place(id) => (&mut reading.places, id),
             };
             if !list.0.contains(list.1) {
