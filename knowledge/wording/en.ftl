@@ -1050,7 +1050,10 @@ emergency-first =
         [eye] Rinse the eye at once under clean running water, 15 minutes, lids held open; then see a doctor.
         [bite] Go to a hospital now. Keep still, do not cut, suck or tie the bite; wash a dog's or monkey's bite with soap and running water for 15 minutes first.
         [heat] Into the shade now: lie down, wet the skin, fan, small sips of water if awake. Confused or fainted: an ambulance at once.
-       *[fall] Call an ambulance now. Do not move someone who fell from a height; keep away from live wires and switch the current off.
+        [shock] Switch the current off at the main before anyone touches the person or the pump; then call an ambulance. Everyone who had a shock is to see a doctor.
+        [cut] Press a clean cloth on it until the bleeding stops, then wash it with soap and running water. See a doctor today about tetanus and about anything still inside; if the bleeding does not stop, go at once.
+        [burn] Cool it under running water for 20 minutes, and take off rings and what is soaked. Brush dry lime off first. No paste, no ice; then a doctor, at once for face, hands, a large burn or lime.
+       *[fall] Call an ambulance now. Do not move or sit up someone who fell from a height; keep the head still and the person warm.
     }
 emergency-help = In India the emergency number is 112. I have told the crew as well; do not wait for them.
 caution-emergency = This is first help only; a doctor decides.
@@ -1703,3 +1706,39 @@ water-of-time = For usual days around { $day }, not this week:
 water-in-vessels = That is { $count } { $word } each time.
 water-vessel-unknown = In { $word } I can't count yet: their size differs from house to house. Fill one from a litre bottle and write, like: the mug holds 700 ml.
 record-vessel-unknown = No amount is noted: what fits into your { $word } is not known to me. Write it, like: the mug holds 700 ml.
+
+## What is asked in general, what is not known here, what is done before anything else
+
+never-eat = Do not eat it, raw or cooked: what comes up by itself can be poisonous, and nobody can tell a mushroom or a leaf by a message. Datura and oleander are poison in every part.
+never-eat-do = Pull it with gloves, put it in the bin, away from children and animals. I have told the crew, so that someone looks at it.
+caution-never-eat = if someone has eaten some, go to a hospital now and take a piece along; in India the emergency number is 112.
+no-figures = I have no checked figures for { $plant }, and those of another plant would not fit it. I have passed it to the crew: someone will get back to you here.
+ask-which-kind = Do you mean { $first }, or { $second }?
+choice-kind = { $kind ->
+        [water] how much water
+        [harvest] when it is ready
+        [sow] when to sow it
+        [shade] whether it needs a net
+        [spray] when to spray
+        [feed] what feed
+        [mix] what goes in the mix
+        [build] what to build it of
+        [load] how heavy it is
+        [space] how many plants fit
+        [seed] how much seed
+        [due] what is due
+       *[trouble] what is wrong with it
+    }
+spray-general = { $material } in general: in the cool only, at first light or near sunset, below { $limit }, in no wind and with no rain due. Again after { $every } days; { $rain } mm of rain in a day washes it off.
+feed-general = In general: every { $every } days, weak, on mix that was watered first, in the evening.
+water-general = In general the finger decides: water where it is dry a finger-joint down, early in the morning.
+due-missed = Due { $span ->
+       *[day] on { $first }
+        [days] from { $first } to { $last }
+    } and not noted as done (watering is not counted here):
+due-missed-none = Nothing that was due { $span ->
+       *[day] on { $first }
+        [days] from { $first } to { $last }
+    } is open: it was done, or nothing was due. Watering is not counted here.
+edge-fall = Nothing stands on an edge or ledge, tied or not: what falls can kill. Set the pots on the floor behind the wall, low and wide ones, the heavy side down, and tie tall plants to something built in. I have passed it to the crew, so that someone looks at the place.
+caution-edge = don't lean over to fix anything; keep people from below until it is cleared.

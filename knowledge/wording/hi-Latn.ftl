@@ -1043,7 +1043,10 @@ emergency-first =
         [eye] Aankh ko turant saaf behte paani se 15 minute dhoyein, palkein khuli rakhein; phir doctor ko dikhayein.
         [bite] Turant aspataal jayein. Hilein-dulein nahi, ghaav ko kaatein, choosein ya baandhein nahi; kutte ya bandar ka kaata pehle sabun aur behte paani se 15 minute dhoyein.
         [heat] Turant chhaya mein litayein, shareer geela karein, pankha karein, hosh mein hon to ghoont-ghoont paani dein. Behki baatein ya behoshi ho to turant ambulance bulayein.
-       *[fall] Turant ambulance bulayein. Oonchai se gire vyakti ko na hilayein; bijli ke taar se door rahein aur bijli band karein.
+        [shock] Us vyakti ya pump ko chhoone se pehle main se bijli band karein; phir ambulance bulayein. Jise bhi jhatka laga ho woh doctor ko dikhaye.
+        [cut] Saaf kapde se dabakar rakhein jab tak khoon na ruke, phir sabun aur behte paani se dhoyein. Tetanus ke liye, aur kuch andar reh gaya ho to, aaj hi doctor ko dikhayein; khoon na ruke to turant jayein.
+        [burn] Jale ko 20 minute behte paani mein thanda karein, angoothi aur bheega kapda utaar dein. Sookha choona pehle jhaad dein. Koi lep ya barf nahi; phir doctor ko dikhayein, chehra, haath, bada ghaav ya choona ho to turant.
+       *[fall] Turant ambulance bulayein. Oonchai se gire vyakti ko na hilayein, na bithayein; sir sthir aur shareer garam rakhein.
     }
 emergency-help = Bharat mein aapaat number 112 hai. Team ko bhi bata diya hai; unka intezaar na karein.
 caution-emergency = Yeh sirf pehli madad hai; aage doctor batayenge.
@@ -1677,3 +1680,39 @@ water-of-time = { $day } ke aaspaas ke aam dinon ke liye, is hafte ke liye nahi:
 water-in-vessels = Yaani har baar { $count } { $word }.
 water-vessel-unknown = { $word } mein abhi nahi gin sakta: har ghar mein naap alag hoti hai. Ek ko litre ki bottle se bharkar dekhein aur likhein, jaise: mug mein 700 ml aata hai.
 record-vessel-unknown = Matra nahi likhi: aapke { $word } mein kitna aata hai, mujhe pata nahi. Likh dein, jaise: mug mein 700 ml aata hai.
+
+## Saamanya sawaal, jo yahan pata nahi, aur jo sabse pehle karna hai
+
+never-eat = Ise na kachcha khayein, na pakaakar: jo apne aap uga ho woh zehreela ho sakta hai, aur mushroom ya patte ko message se koi nahi pehchaan sakta. Dhature aur kaner ka har hissa zehar hai.
+never-eat-do = Dastane pehenkar ukhaadein, koode mein dalein, bachchon aur jaanwaron se door rakhein. Team ko bata diya hai, taaki koi aakar dekh le.
+caution-never-eat = kisi ne khaya ho to tukda saath lekar turant aspataal jayein; Bharat mein aapaat number 112 hai.
+no-figures = { $plant } ke jaanche hue aankde mere paas nahi hain, aur doosre paudhe ke aankde us par theek nahi baithenge. Team ko bhej diya hai: koi aapko yahin jawab dega.
+ask-which-kind = Aap yeh poochh rahe hain: { $first }, ya { $second }?
+choice-kind = { $kind ->
+        [water] kitna paani dein
+        [harvest] kab taiyar hoga
+        [sow] kab boyein
+        [shade] jaali lagegi ya nahi
+        [spray] kab chhidkein
+        [feed] kaun si khaad dein
+        [mix] mitti mein kya milayein
+        [build] kisse banayein
+        [load] wazan kitna hoga
+        [space] kitne paudhe lagenge
+        [seed] kitna beej lagega
+        [due] kya kaam baaki hai
+       *[trouble] paudhe ko kya hua hai
+    }
+spray-general = { $material } aam taur par: sirf thande samay mein, tadke ya sooraj doobte samay, { $limit } se neeche, hawa na ho aur baarish aane wali na ho. { $every } din baad phir; ek din mein { $rain } mm baarish ise dho deti hai.
+feed-general = Aam taur par: har { $every } din mein, halki, pehle paani di hui mitti par, shaam ko.
+water-general = Aam taur par ungli batati hai: ek por neeche sookha ho tab paani dein, subah-subah.
+due-missed = { $span ->
+       *[day] { $first } ko
+        [days] { $first } se { $last } tak
+    } baaki tha aur hua likha nahi hai (paani ismein nahi gina):
+due-missed-none = { $span ->
+       *[day] { $first } ka
+        [days] { $first } se { $last } tak ka
+    } koi kaam baaki nahi: ya to ho gaya, ya tha hi nahi. Paani ismein nahi gina.
+edge-fall = Kinare ya munder par kuch na rakhein, bandha ho tab bhi: gire to jaan le sakta hai. Gamle deewar ke peeche farsh par rakhein, neeche aur chaude, bhaari hissa neeche; oonche paudhe kisi pakki cheez se baandhein. Team ko bhej diya hai, taaki koi jagah dekh le.
+caution-edge = theek karne ke liye bahar na jhukein; hatne tak neeche kisi ko na aane dein.

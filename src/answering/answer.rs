@@ -4,13 +4,14 @@ use super::facts::Facts;
 use super::figure::Figure;
 use super::line::Line;
 use super::shown::ReadingShown;
+use super::subject::which_bed;
 use super::table::Table;
 use super::{
-    alerts, build, care, due, emergency, feed, handed_over, harvest, last_done, load, mix, none, record, refused, seed,
-    shade, sky_told, sow, space, spray, trouble, water, weather_said,
+    alerts, build, care, due, emergency, feed, general, handed_over, harvest, last_done, load, mix, no_figures, none,
+    record, refused, seed, shade, sky_told, sow, space, spray, trouble, water, weather_said, which_kind,
 };
-use crate::garden::Record;
-use crate::knowledge::{Kind, SourceRef};
+use crate::garden::{BedId, Record};
+use crate::knowledge::{Emergency, Kind, SourceRef};
 use crate::understanding::Reading;
 use serde::Serialize;
 use std::collections::{BTreeMap, BTreeSet};
@@ -48,6 +49,8 @@ pub struct Answer {
     pub choices: Vec<Line>,
     /// Signs of trouble offered among the choices.
     pub offered: Vec<String>,
+    /// What may have been asked, offered among the choices.
+    pub offered_kinds: Vec<Kind>,
     /// What the store is to keep; `recorded` is true only once it does.
     pub records: Vec<Record>,
     /// The message waits for a person of the crew.
@@ -75,6 +78,7 @@ impl Answer {
             articles: Vec::new(),
             choices: Vec::new(),
             offered: Vec::new(),
+            offered_kinds: Vec::new(),
             records: Vec::new(),
             queued: false,
             stops: false,
@@ -118,6 +122,7 @@ impl Answer {
         self.articles.extend(other.articles);
         self.choices.extend(other.choices);
         self.offered.extend(other.offered);
+        self.offered_kinds.extend(other.offered_kinds);
         self.records.extend(other.records);
         self.queued |= other.queued;
         self.tables.extend(other.tables);
@@ -155,6 +160,11 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let mut answer = by_kind(reading, facts);
     weather_said::tell(&mut answer, reading, facts);
     answer.reading = ReadingShown::of(reading);
+    match reading.emergency {
+        Some(Emergency::WouldEat) => answer.reading.kind = Kind::Care,
+        Some(_) => answer.reading.kind = Kind::None,
+        None => {}
+    }
     if answer.stops && reading.emergency.is_none() {
         // A danger of the roof was heard in it, whatever else it asked for.
         answer.reading.kind = Kind::Load;
@@ -189,7 +199,10 @@ pub fn called(facts: &Facts<'_>) -> BTreeMap<String, Vec<String>> {
 /// A reading less sure than this is not answered: a person of the crew is asked.
 const SURE_ENOUGH: f64 = 0.65;
 
-/// From here on it is asked what was seen, where a trouble may be meant and no sign was told.
+/// From here on a list of jobs, of what can be sown or of nets is told: if something else was meant it does no harm.
+const HARMLESS: f64 = 0.5;
+
+/// From here on it is asked which of two things is meant, or what was seen, where a trouble may be meant and no sign was told.
 const WORTH_ASKING: f64 = 0.35;
 
 fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
@@ -202,16 +215,11 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(first) = load::first(reading, facts, reading.sureness >= SURE_ENOUGH) {
         return first;
     }
+    if let Some(unknown) = no_figures::answer(reading, facts).filter(|_| !reading.senseless) {
+        return unknown;
+    }
     if reading.sureness < SURE_ENOUGH && !spray::of_harm(reading) && !feed::of_harm(reading) {
-        return match care::instead(reading, facts) {
-            Some(article) => care::told(article),
-            None if reading.senseless => none::not_understood(),
-            // "My plant looks bad": what is seen is asked before a person is troubled.
-            None if reading.kind == Kind::Trouble && reading.sureness >= WORTH_ASKING => {
-                trouble::answer(reading, facts)
-            }
-            None => handed_over::not_known(),
-        };
+        return unsure(reading, facts);
     }
     if let Some(article) = care::of_harm(facts) {
         return care::told(article);
@@ -222,7 +230,42 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     last_done::answer(reading, facts, || of_kind(reading, facts)).unwrap_or_else(|| of_kind(reading, facts))
 }
 
+/// What is not sure: an article that is near, what does no harm if it was not meant, a question back; else the crew.
+fn unsure(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if let Some(article) = care::instead(reading, facts) {
+        return care::told(article);
+    }
+    if reading.senseless {
+        return none::not_understood();
+    }
+    if spray::names_poison(reading) {
+        return spray::by_its_label();
+    }
+    match reading.kind {
+        // "My plant looks bad": what is seen is asked before a person is troubled.
+        Kind::Trouble if reading.sureness >= WORTH_ASKING => trouble::answer(reading, facts),
+        Kind::Due if reading.sureness >= HARMLESS => of_kind(reading, facts),
+        Kind::Sow | Kind::Shade if reading.sureness >= HARMLESS && reading.asks => harmless(reading, facts),
+        _ if reading.sureness >= WORTH_ASKING => which_kind::ask(reading).unwrap_or_else(handed_over::not_known),
+        _ => handed_over::not_known(),
+    }
+}
+
+/// A season or a net: of the crop or bed that was named, else that is asked back.
+fn harmless(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if reading.kind == Kind::Sow && reading.crops.is_empty() && reading.beds_named {
+        return handed_over::not_known();
+    }
+    let placed = !reading.crops.is_empty() || !reading.beds.is_empty() || reading.kind == Kind::Sow;
+    let all: Vec<BedId> = facts.beds().map(|(_, bed)| bed.bed.id.clone()).collect();
+    if placed || all.is_empty() { of_kind(reading, facts) } else { which_bed(&all) }
+}
+
 fn of_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    general::instead(of_one_kind(reading, facts), reading, facts)
+}
+
+fn of_one_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     match reading.kind {
         Kind::Water => water::answer(reading, facts),
         Kind::Harvest => harvest::answer(reading, facts),

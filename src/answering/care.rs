@@ -5,7 +5,7 @@ use super::facts::Facts;
 use super::handed_over::not_known;
 use super::line::{Line, Said};
 use super::{own_beds, wants};
-use crate::knowledge::{Article, Kind};
+use crate::knowledge::{Article, Kind, Point};
 use crate::understanding::Reading;
 
 /// An article further from the message than this answers something else (BM25 of title, topics and text;
@@ -14,12 +14,16 @@ pub const NEAR_ENOUGH: f64 = 9.0;
 /// The best article must be this much ahead of the next, or both may be meant.
 const AHEAD: f64 = 1.05;
 
+/// Articles on harm to someone.
+const ON_HARM: [&str; 3] = ["eating-raw-shoots", "pets-and-plants", "poisonous-leaves-in-beds"];
+
 /// The article's two sentences, with its caution.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(plain) = own_beds::answer(reading, facts).or_else(|| wants::answer(reading, facts)) {
         return plain;
     }
-    if let Some(article) = article(facts) {
+    if let Some(article) = of_climbing(reading, facts).or_else(|| article(facts)).or_else(|| one_of_two(reading, facts))
+    {
         return told(article);
     }
     let near = facts.articles.iter().take(2).filter(|found| found.score >= NEAR_ENOUGH);
@@ -39,6 +43,26 @@ pub fn article<'a>(facts: &'a Facts<'_>) -> Option<&'a Article> {
     facts.known.articles.get(&found.what).filter(|_| ahead)
 }
 
+/// What vines climb on: the nearest that tells it, though a net is what else is in the message.
+fn of_climbing<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article> {
+    const TELLS: [&str; 2] = ["gourds-on-a-roof", "supporting-climbers"];
+    let asked = reading.points.contains(&Point::Climbs);
+    let near = facts.articles.iter().map(|found| found.what.as_str()).find(|id| TELLS.contains(id));
+    asked.then(|| facts.known.articles.get(near.unwrap_or(TELLS[1])))?
+}
+
+/// Of two that are as near: the one on harm to someone, else the one of the crop that was named.
+fn one_of_two<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article> {
+    let near = facts.articles.iter().take(2).filter(|found| found.score >= NEAR_ENOUGH);
+    let two: Vec<&Article> = near.filter_map(|found| facts.known.articles.get(&found.what)).collect();
+    let of_crop = |article: &&Article| article.crops.iter().any(|crop| reading.crops.contains(crop));
+    let only = |which: &dyn Fn(&&Article) -> bool| {
+        let mut meant = two.iter().copied().filter(which);
+        meant.next().filter(|_| meant.next().is_none())
+    };
+    only(&|article| ON_HARM.contains(&article.id.as_str())).or_else(|| only(&of_crop))
+}
+
 /// The article that is told where the kind of a message is not sure: nearer, and further ahead of the next, than where
 /// a how-to was surely asked for; chatter must be nearer still. (Of 150 questions that articles answer, nine in ten
 /// hits beyond these borders were right.)
@@ -54,7 +78,6 @@ pub fn instead<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Articl
 
 /// What a message about harm to someone is near to, whatever else it asks: it is told before any figure.
 pub fn of_harm<'a>(facts: &'a Facts<'_>) -> Option<&'a Article> {
-    const ON_HARM: [&str; 3] = ["eating-raw-shoots", "pets-and-plants", "poisonous-leaves-in-beds"];
     /// Nearer than for other articles, since it takes the place of another answer.
     const VERY_NEAR: f64 = 14.0;
     let near = facts.articles.first().is_some_and(|found| found.score >= VERY_NEAR);

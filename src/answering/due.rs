@@ -8,6 +8,7 @@ use super::plots::{mover, plot};
 use super::spray_time::obstacle_key;
 use super::table::{DueJob, DueTable, Table};
 use crate::garden::{BedId, JobKind};
+use crate::knowledge::Point;
 use crate::needs::year::Year;
 use crate::planning::due::{Due, due};
 use crate::planning::round::{Stop, order};
@@ -27,8 +28,11 @@ const BEDS_ON_A_LINE: usize = 3;
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let today = facts.today();
     let (first, last) = span(reading, today);
+    let missed = reading.points.contains(&Point::Missed) && reading.days.is_empty();
+    let (first, last) = if missed { week_before(today) } else { (first, last) };
     if last < today && facts.beds().next().is_some() {
-        return super::handed_over::not_known();
+        let days = gone_by(reading).unwrap_or((first, last));
+        return super::due_missed::answer(reading, days, facts).unwrap_or_else(super::handed_over::not_known);
     }
     let wanted = |bed: &BedId| reading.beds.is_empty() || reading.beds.contains(bed);
     let job = asked_job(reading);
@@ -53,6 +57,18 @@ pub fn of_days((first, last): (NaiveDate, NaiveDate), facts: &Facts<'_>, wanted:
     let places = places(facts);
     all.sort_by_key(|due| (due.date, places.get(&due.bed).copied(), due.job.word()));
     let mut answer = Answer::new(Outcome::Answered);
+    put_jobs(&mut answer, &all);
+    answer.tables.push(Table::Due(DueTable {
+        first,
+        last,
+        jobs: all.iter().filter_map(|due| listed(due, facts)).collect(),
+    }));
+    told(&mut answer, &all, (first, last), today, facts);
+    answer
+}
+
+/// The jobs as a figure.
+pub fn put_jobs(answer: &mut Answer, all: &[Due]) {
     let list: Vec<_> = all
         .iter()
         .map(|due| {
@@ -69,13 +85,6 @@ pub fn of_days((first, last): (NaiveDate, NaiveDate), facts: &Facts<'_>, wanted:
         bed: None,
         crop: None,
     });
-    answer.tables.push(Table::Due(DueTable {
-        first,
-        last,
-        jobs: all.iter().filter_map(|due| listed(due, facts)).collect(),
-    }));
-    told(&mut answer, &all, (first, last), today, facts);
-    answer
 }
 
 /// A job as a list has it.
@@ -123,13 +132,32 @@ fn span(reading: &Reading, today: NaiveDate) -> (NaiveDate, NaiveDate) {
     }
 }
 
+/// The seven days before a day.
+fn week_before(today: NaiveDate) -> (NaiveDate, NaiveDate) {
+    let back = |days| today.checked_sub_days(Days::new(days)).unwrap_or(today);
+    (back(WEEK), back(1))
+}
+
+/// The days named, as they were named.
+fn gone_by(reading: &Reading) -> Option<(NaiveDate, NaiveDate)> {
+    let first = reading.days.iter().map(|(first, _)| *first).min()?;
+    let last = reading.days.iter().map(|(_, last)| *last).max()?;
+    Some((first, last))
+}
+
 /// The one job that is asked after.
 fn asked_job(reading: &Reading) -> Option<JobKind> {
     [JobKind::Spray, JobKind::Feed, JobKind::Pick, JobKind::Net].into_iter().find(|job| reading.jobs.contains(job))
 }
 
 /// Jobs of one day and sort together, with all their beds; the first days first.
-fn told(answer: &mut Answer, all: &[Due], (first, last): (NaiveDate, NaiveDate), today: NaiveDate, facts: &Facts<'_>) {
+pub fn told(
+    answer: &mut Answer,
+    all: &[Due],
+    (first, last): (NaiveDate, NaiveDate),
+    today: NaiveDate,
+    facts: &Facts<'_>,
+) {
     if all.is_empty() {
         let none = if first == last { "due-none-day" } else { "due-none" };
         answer.lines.push(Line::new(none).with("day", Said::Day(first)));

@@ -15,6 +15,9 @@ use crate::needs::feed_day::usual_days;
 use crate::understanding::Reading;
 use chrono::NaiveDate;
 
+/// The article on what is fermented at home.
+const FERMENTED: &str = "fermented-feeds";
+
 /// What was overdone first, then what is no food and what the label decides, then the beds.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let has = |point: Point| reading.points.contains(&point);
@@ -24,6 +27,19 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     if has(Point::Tonic) && named.is_none_or(|material| material.feed.is_none()) {
         return tonic();
+    }
+    // What is fermented at home has no label.
+    let at_home = || {
+        facts
+            .articles
+            .iter()
+            .find(|found| found.what == FERMENTED)
+            .and_then(|found| facts.known.articles.get(&found.what))
+    };
+    if let Some(article) =
+        at_home().filter(|_| !has(Point::SyntheticFeed) && named.is_some_and(|material| material.feed.is_none()))
+    {
+        return super::care::told(article);
     }
     if has(Point::SyntheticFeed) || named.is_some_and(|material| material.feed.is_none() && made(material)) {
         return by_label();

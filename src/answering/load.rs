@@ -8,7 +8,7 @@ use super::line::{Line, Said};
 use super::load_working::{area_working, site_working, working};
 use super::subject::{Subject, described_bed, subjects};
 use crate::garden::{BedId, BedKind, Role, Site};
-use crate::knowledge::{Kind, SourceRef};
+use crate::knowledge::{Kind, Point, SourceRef};
 use crate::needs::load::{AreaLoad, BedLoad, GARDEN_SOIL_KG_PER_L, area_load, bed_load, site_load};
 use crate::quantity::{Estimate, Length, Mass, RoofLoad, Unit, UnitOf, Written};
 use crate::understanding::Reading;
@@ -19,6 +19,9 @@ const TOLD_ONE_BY_ONE: usize = 5;
 /// Before any sum: words that call for an engineer or a person first, in a message about load, or in one about
 /// building, room or mix, or in one whose kind is unsure.
 pub fn first(reading: &Reading, facts: &Facts<'_>, sure: bool) -> Option<Answer> {
+    if reading.points.contains(&Point::FallsOver) && reading.did.is_none() {
+        return Some(over_edge());
+    }
     let words = &facts.known.talk.roof;
     let near = matches!(reading.kind, Kind::Load | Kind::Space | Kind::Build | Kind::Mix);
     if near || !sure {
@@ -78,6 +81,15 @@ fn doubt(what: &'static str) -> Answer {
         answer.cautions.push(Line::new("caution-hanging"));
     }
     with_caution(answer)
+}
+
+/// What fell over the edge may fall again, on someone.
+fn over_edge() -> Answer {
+    let mut answer = Answer { stops: true, ..Answer::hand_over(Line::new("edge-fall")) };
+    answer.cautions.push(Line::new("caution-edge"));
+    answer.articles.push("working-near-an-edge".to_owned());
+    answer.cite(&SourceRef::new("common-practice", ""));
+    answer
 }
 
 fn with_caution(mut answer: Answer) -> Answer {

@@ -5,6 +5,7 @@ use super::facts::{Facts, SiteFacts};
 use super::line::{Line, Said};
 use super::subject::place_choices;
 use super::{sow_crop, sow_list, year};
+use crate::knowledge::Point;
 use crate::needs::year::Year;
 use crate::quantity::Temperature;
 use crate::understanding::Reading;
@@ -61,7 +62,11 @@ pub fn asked<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Result<Asked<'a>, A
 /// A crop was meant that no file has: no crop was named, a word has no meaning here, and it is not asked in
 /// general.
 fn unknown_crop(reading: &Reading) -> Option<&str> {
-    let general = !reading.crops.is_empty() || reading.beds_named || reading.bed_kind.is_some() || reading.follows;
+    let general = reading.points.contains(&Point::WhatGrows)
+        || !reading.crops.is_empty()
+        || reading.beds_named
+        || reading.bed_kind.is_some()
+        || reading.follows;
     // Several strange words are chatter round a general question.
     match reading.unknown.as_slice() {
         [word] if !general => Some(word),

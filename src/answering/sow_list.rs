@@ -27,7 +27,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
     let on_tray = bed.as_ref().is_some_and(|bed| bed.bed.kind == BedKind::Tray) || reading.microgreen;
     let follows = reading.follows && bed.is_some();
     let fits_bed = |crop: &Crop| {
-        let Some(bed) = &bed else { return true };
+        let Some(bed) = &bed else { return lit(crop, reading) };
         let deep = bed.bed.shape.depth().is_none_or(|depth| depth >= crop.bed.depth.is.low());
         deep && bed.sun_hours >= crop.bed.sun_hours.is.low()
     };
@@ -63,6 +63,11 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
     days(&mut answer, asked);
     caution_heat(&mut answer, asked, asked.day);
     answer
+}
+
+/// Whether so many hours of sun as were told do for a crop.
+fn lit(crop: &Crop, reading: &Reading) -> bool {
+    reading.sun_hours.is_none_or(|hours| hours >= crop.bed.sun_hours.is.low())
 }
 
 /// The one bed that was named, or in which the crop stands that is to be followed.

@@ -46,6 +46,9 @@ fn of_product(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if several && (has(Point::Together) || synthetic) {
         return together(reading, facts, synthetic);
     }
+    if synthetic && has(Point::Accident) {
+        return label_decides("wait");
+    }
     if has(Point::Wait) {
         if synthetic || unnamed && has(Point::Drug) {
             return label_decides("wait");
@@ -130,6 +133,17 @@ fn label_decides(what: &'static str) -> Answer {
     let mut answer = Answer::hand_over(Line::new("spray-label").with("what", Said::Key(what)));
     answer.cautions.push(Line::new("caution-poison"));
     answer
+}
+
+/// A poison is named, whatever is asked of it.
+pub fn names_poison(reading: &Reading) -> bool {
+    let other = matches!(reading.kind, Kind::Trouble | Kind::None | Kind::Person);
+    reading.points.contains(&Point::SyntheticSpray) && !other
+}
+
+/// No dose of it, and its caution.
+pub fn by_its_label() -> Answer {
+    label_decides("dose")
 }
 
 /// A child, an expectant mother or an animal near: no all-clear.

@@ -206,14 +206,14 @@ impl<'a> Desk<'a> {
         if answer.queued && !again {
             let at = message.now.with_timezone(&Utc);
             let who = asker.map(|person| person.id.clone());
-            let question = Question::asked(who, at, &message.text, Some(said.text.clone()));
+            let question = Question::asked(who, at, asked_in(reading, message), Some(said.text.clone()));
             changes.extend(question.ok().map(Change::put));
         }
         match asker {
-            Some(person) => changes.extend(remembered(person, message, &with_offered(reading, &answer))),
+            Some(person) => changes.extend(remembered(person, message, &with_offered(reading, &answer, message))),
             None => {
                 if let Ok(mut last) = self.stranger.lock() {
-                    *last = Some(with_offered(reading, &answer));
+                    *last = Some(with_offered(reading, &answer, message));
                 }
             }
         }
@@ -260,8 +260,13 @@ fn whole(mut answer: Answer) -> Answer {
     answer
 }
 
+/// The words that a person of the crew is to read: those that were not understood, where one was only asked for after them.
+fn asked_in<'m>(reading: &'m Reading, message: &'m Message) -> &'m str {
+    reading.words.as_deref().unwrap_or(&message.text)
+}
+
 /// What was asked back is remembered with the reading, so that an answer to it is known as one.
-fn with_offered(reading: &Reading, answer: &Answer) -> Reading {
+fn with_offered(reading: &Reading, answer: &Answer, message: &Message) -> Reading {
     let asked = reading.asked.saturating_add(u8::from(!answer.offered.is_empty()));
     let beds = answer.choices.iter().flat_map(|choice| &choice.values);
     let offered_beds = beds.filter_map(|(_, said)| if let Said::Bed(bed) = said { Some(bed.clone()) } else { None });
@@ -269,6 +274,8 @@ fn with_offered(reading: &Reading, answer: &Answer) -> Reading {
     Reading {
         offered: answer.offered.clone(),
         offered_beds,
+        offered_kinds: answer.offered_kinds.clone(),
+        words: (!answer.offered_kinds.is_empty()).then(|| message.text.clone()),
         asked,
         once_more: false,
         shorter: false,

@@ -52,6 +52,12 @@ pub enum Emergency {
     Bite,
     Heat,
     Fall,
+    /// By electricity.
+    Shock,
+    Cut,
+    Burn,
+    /// Nobody is hurt yet: what grows by itself and may be poison is to be eaten.
+    WouldEat,
 }
 
 pub fn read(files: &Files, problems: &mut Vec<Problem>) -> Harm {

@@ -23,6 +23,7 @@ mod meanings;
 mod mix;
 mod names;
 mod ordinary;
+mod other_plants;
 mod pack;
 mod place;
 mod point;
@@ -55,6 +56,7 @@ pub use meanings::{MEANING, Meanings, Slips};
 pub use mix::{Addition, Component, Mix, MixProperties};
 pub use names::{InThree, Names};
 pub use ordinary::Ordinary;
+pub use other_plants::{OtherPlant, OtherPlants};
 pub use place::{Month, Place, kilometres};
 pub use point::Point;
 pub use problem::Problem;
@@ -77,6 +79,8 @@ pub struct Knowledge {
     pub troubles: BTreeMap<String, Trouble>,
     pub signs: BTreeMap<String, Symptom>,
     pub refused_shoots: Vec<RefusedShoot>,
+    /// Plants that have no file here.
+    pub other_plants: OtherPlants,
     pub articles: BTreeMap<String, Article>,
     pub ways_of_asking: Vec<WayOfAsking>,
     pub places: Vec<Place>,
@@ -149,6 +153,7 @@ impl Knowledge {
         (known.facts, known.facts_read) = (noted.facts, noted.facts_read);
         problems.extend(noted.problems);
         known.usual_crops = usual::read(files, &known.crops, &mut problems);
+        known.other_plants = other_plants::read(files, |id| known.crops.contains_key(id), &mut problems);
         census::links(&known, files, &mut problems);
         census::dangers(&known, files, &mut problems);
         problems.sort();

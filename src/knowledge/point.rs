@@ -71,6 +71,22 @@ pub enum Point {
     SkyReaches,
     /// Day after day.
     DayByDay,
+    /// It is asked of one's own bed, of a certain moment or of an amount: no general question.
+    Own,
+    /// How much a crop gives.
+    Yield,
+    /// A vine and what it climbs on.
+    Climbs,
+    /// Something fell over an edge, or may.
+    FallsOver,
+    /// A clump is to be taken apart.
+    Divides,
+    /// What grows in a place.
+    WhatGrows,
+    /// Work that was perhaps left undone is asked after.
+    Missed,
+    /// Someone is there who helps.
+    HelpAtHand,
 }
 
 impl Point {

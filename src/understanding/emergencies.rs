@@ -28,6 +28,15 @@ struct Roles {
     only_if: Vec<usize>,
     /// Words that stand for a person in an English text only.
     english: Vec<usize>,
+    /// Said of plants too, in any language: "baby palak".
+    baby: Vec<usize>,
+    /// "Three year old": a child, or a plant.
+    old: Vec<usize>,
+    limb: Vec<usize>,
+    /// Before and after a limb with which something was done.
+    by: Vec<usize>,
+    se: Vec<usize>,
+    to_eat: Vec<usize>,
 }
 
 #[derive(Debug, Clone)]
@@ -44,6 +53,9 @@ struct Told {
 struct Word {
     classes: Vec<usize>,
     empty: bool,
+    /// It names a crop.
+    crop: bool,
+    number: bool,
 }
 
 impl Word {
@@ -78,6 +90,12 @@ impl EmergencyBook {
             of: numbers("of"),
             only_if: numbers("if"),
             english: numbers("i"),
+            baby: numbers("baby"),
+            old: numbers("old"),
+            limb: numbers("limb|body"),
+            by: numbers("by"),
+            se: numbers("se"),
+            to_eat: numbers("to-eat"),
         };
         book.told = harm
             .told
@@ -120,50 +138,82 @@ impl EmergencyBook {
     /// What happened to someone. `crops` are the tokens that name one, `empty` says which words tell nothing.
     #[must_use]
     pub fn find(&self, text: &Text, crops: &[usize], empty: impl Fn(&Token) -> bool) -> Option<Emergency> {
+        let english = text.language == Language::En;
         let mut words: Vec<Word> = text
             .tokens
             .iter()
             .enumerate()
             .map(|(position, token)| {
+                let crop = crops.contains(&position);
                 let mut classes = self.classes(token);
-                if text.language != Language::En {
+                if !english {
                     classes.retain(|class| !self.roles.english.contains(class));
                 }
-                if crops.contains(&position) {
+                if crop {
+                    // The finger of a lady's finger is none.
+                    classes.retain(|class| !self.roles.limb.contains(class));
                     classes.extend(&self.roles.thing);
                 }
                 let empty = classes.is_empty() && empty(token);
-                Word { classes, empty }
+                Word { classes, empty, crop, number: token.number.is_some() }
             })
             .collect();
-        self.forget_no_one(&mut words);
+        self.forget_no_one(&mut words, english);
+        self.forget_no_limb(&mut words);
         let all: Vec<Word> = words.into_iter().filter(|word| !word.empty).collect();
         let telling = all.iter().filter(|word| !word.is(&self.roles.of)).count();
         let free = |told: &&Told| telling <= told.most && !all.iter().any(|word| word.is(&told.without));
         self.told.iter().filter(free).find(|told| near(told, &all)).map(|told| told.what)
     }
 
-    /// A baby spinach, a brother's pot, what a gardener said, the eye of a potato, a dog that might: no one is hurt.
-    fn forget_no_one(&self, words: &mut [Word]) {
+    /// A baby spinach, a brother's pot, what a gardener said, the eye of a potato, a dog that might, a plant three years
+    /// old: no one is hurt. In Hindi what someone did something to stands after them: "beta mitti kha gaya".
+    fn forget_no_one(&self, words: &mut [Word], english: bool) {
         /// So many words before someone may make it a mere thought.
         const BEFORE: usize = 3;
         let roles = &self.roles;
         for place in 0..words.len() {
+            let Some(word) = words.get(place) else { continue };
             let after = |skip: usize| words.get(place + 1 + skip);
             let of = after(0).is_some_and(|next| next.is(&roles.of));
             let next = after(usize::from(of));
             let thought = (place.saturating_sub(BEFORE)..place)
                 .any(|at| words.get(at).is_some_and(|word| word.is(&roles.only_if)));
-            let someone = words.get(place).is_some_and(|word| word.is(&roles.someone));
-            let no_one =
-                someone && (thought || next.is_some_and(|next| next.is(&roles.thing) || !of && next.is(&roles.says)));
+            let someone = word.is(&roles.someone);
+            let said_of_plants = english || of || word.is(&roles.baby);
+            let of_thing = said_of_plants && next.is_some_and(|next| next.is(&roles.thing));
+            let says = !of && next.is_some_and(|next| next.is(&roles.says));
+            let no_one = someone && (thought || of_thing || says);
+            let no_age = word.is(&roles.old) && after(0).is_some_and(|next| next.is(&roles.thing));
             let back = |by: usize| place.checked_sub(by).and_then(|at| words.get(at));
-            let before = if back(1).is_some_and(|word| word.is(&roles.of)) { back(2) } else { back(1) };
-            let no_eye = words.get(place).is_some_and(|word| word.is(&roles.eye))
-                && before.is_some_and(|word| word.is(&roles.thing));
-            if let Some(word) = words.get_mut(place).filter(|_| no_one || no_eye) {
+            // Soil goes into an eye, and belongs to none.
+            let no_eye = word.is(&roles.eye)
+                && match back(1) {
+                    Some(before) if before.is(&roles.of) => back(2).is_some_and(|word| word.is(&roles.thing)),
+                    before => before.is_some_and(|word| word.crop),
+                };
+            // "Sabzi ke gamle": a pot of greens is not cooked.
+            let no_meal = of && word.is(&roles.to_eat);
+            if let Some(word) = words.get_mut(place).filter(|_| no_one || no_age || no_eye || no_meal) {
                 word.classes.clear();
             }
+        }
+    }
+
+    /// What is cut by hand, a depth of three feet: no limb. The words beside it tell nothing else.
+    fn forget_no_limb(&self, words: &mut [Word]) {
+        let roles = &self.roles;
+        for place in 0..words.len() {
+            let before = place.checked_sub(1).and_then(|at| words.get(at));
+            let by = before.is_some_and(|word| word.is(&roles.by) || word.number);
+            let se = words.get(place + 1).is_some_and(|word| word.is(&roles.se));
+            let limb = words.get(place).is_some_and(|word| word.is(&roles.limb));
+            if let Some(word) = words.get_mut(place).filter(|_| limb && (by || se)) {
+                word.classes.clear();
+            }
+        }
+        for word in words.iter_mut().filter(|word| word.is(&roles.by) || word.is(&roles.se)) {
+            word.empty = true;
         }
     }
 }

@@ -7,7 +7,7 @@ use super::symptoms::{Described, SignBook};
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
 use crate::knowledge::{Aspect, Emergency, Knowledge, Names, Ordinary, Point};
 use crate::script::{Language, Text};
-use std::collections::HashSet;
+use std::collections::{BTreeSet, HashSet};
 use std::ops::Range;
 
 /// What a name stands for.
@@ -22,6 +22,8 @@ pub enum Named {
     /// Seed whose shoots must not be eaten, and which is no crop here.
     Refused(String),
     Place(String),
+    /// A plant that has no file here.
+    OtherPlant(String),
     /// A person or site that the asker may not see: nothing is told of it.
     SomeoneElse,
     BedKind(BedKind),
@@ -138,6 +140,8 @@ pub struct Gazetteer {
     ordinary: Ordinary,
     /// Words for work done, as they are spelled.
     deeds: HashSet<String>,
+    /// After a plant: it is spoken of as a stuff.
+    stuff: BTreeSet<String>,
 }
 
 impl Gazetteer {
@@ -151,6 +155,7 @@ impl Gazetteer {
             // A thread that ended early left nothing behind; the work is done here instead.
             let signs = signs.join().unwrap_or_else(|_| SignBook::of(known));
             let emergencies = EmergencyBook::of(known);
+            let stuff = known.other_plants.stuff.all().map(|word| Text::read(word).normal(0).to_owned()).collect();
             Self {
                 names,
                 told,
@@ -160,6 +165,7 @@ impl Gazetteer {
                 emergencies,
                 ordinary: known.ordinary.clone(),
                 deeds: deeds(known),
+                stuff,
             }
         })
     }
@@ -184,7 +190,7 @@ impl Gazetteer {
                 all.push(bed);
             }
         }
-        for hit in self.names.find(forms) {
+        for hit in self.names.find(forms).into_iter().filter(|hit| !self.is_stuff(hit, forms)) {
             let free = all.iter().all(|other| hit.span.end <= other.span.start || other.span.end <= hit.span.start);
             if free || matches!(hit.meaning, Named::Crop(_)) {
                 all.push(hit);
@@ -192,6 +198,14 @@ impl Gazetteer {
         }
         all.sort_by_key(|hit| hit.span.start);
         all
+    }
+
+    /// A peel of a banana, a cake of groundnuts.
+    fn is_stuff(&self, hit: &Hit<Named>, forms: &Forms) -> bool {
+        const OF: [&str; 7] = ["of", "ka", "ke", "ki", "का", "के", "की"];
+        let after = |skip: usize| forms.written(hit.span.end + skip);
+        let next = if OF.contains(&after(0)) { after(1) } else { after(0) };
+        matches!(hit.meaning, Named::OtherPlant(_)) && self.stuff.contains(next)
     }
 
     /// Names nearly said, among the tokens still open.
@@ -251,6 +265,9 @@ fn names(known: &Knowledge) -> Phrasebook<Named> {
     }
     for shoot in known.refused_shoots.iter().filter(|shoot| shoot.crop.is_none()) {
         names.add(&shoot.names, &Named::Refused(shoot.id.clone()));
+    }
+    for plant in &known.other_plants.plants {
+        names.add(&plant.names, &Named::OtherPlant(plant.id.clone()));
     }
     for place in &known.places {
         names.add(&place.names, &Named::Place(place.id.clone()));

@@ -39,6 +39,8 @@ pub struct Evidence {
 pub struct Verdict {
     pub kind: Kind,
     pub sureness: f64,
+    /// The next likeliest kind that can be asked for.
+    pub perhaps: Option<Kind>,
     /// How near the nearest way of asking of that kind is, 0 to 1.
     pub nearness: f64,
 }
@@ -63,7 +65,7 @@ pub fn decide(index: &Index, words: &[String], meant: &[String], evidence: Evide
         .collect();
     scores.sort_by(|a, b| b.1.total_cmp(&a.1));
     let Some(&(kind, best, nearness)) = scores.first() else {
-        return Verdict { kind: Kind::None, sureness: 0.0, nearness: 0.0 };
+        return Verdict { kind: Kind::None, sureness: 0.0, perhaps: None, nearness: 0.0 };
     };
     let second = scores.get(1).map_or(0.0, |(_, score, _)| *score);
     let margin = (best - second).clamp(0.0, 1.0);
@@ -74,7 +76,9 @@ pub fn decide(index: &Index, words: &[String], meant: &[String], evidence: Evide
     let described = kind == Kind::Trouble && (evidence.on_plant || evidence.trouble && evidence.crop);
     let of_others = kind == Kind::None && evidence.of_others;
     let sureness = sureness(margin, nearness, unknown / telling, told || of_others, described);
-    Verdict { kind, sureness, nearness }
+    let vague = |kind: &Kind| matches!(kind, Kind::None | Kind::Person | Kind::Care | Kind::Record);
+    let perhaps = scores.iter().skip(1).map(|(kind, ..)| *kind).find(|kind| !vague(kind));
+    Verdict { kind, sureness, perhaps, nearness }
 }
 
 /// How often a reading with these signs was right: a logistic curve first fitted to 330 labelled messages (the

@@ -129,7 +129,8 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
         && !cut(&whole, &first, &second)
         && !is_start(&whole, &first)
         && !is_offer(&whole, &first)
-        && ![&first, &second].into_iter().any(tells_of_the_sky);
+        && ![&first, &second].into_iter().any(tells_of_the_sky)
+        && ![&first, &second].into_iter().any(tells_of_help);
     if apart { both(first, second) } else { vec![whole] }
 }
 
@@ -158,6 +159,11 @@ fn may_eat(whole: &Reading) -> bool {
 /// The weather is told in it and nothing else: it is the ground of the question beside it.
 fn tells_of_the_sky(part: &Reading) -> bool {
     !part.sky.is_empty() && !part.asks && part.did.is_none() && part.saw.is_none() && part.put_off.is_none()
+}
+
+/// "My son is visiting and can help": no call for a person.
+fn tells_of_help(part: &Reading) -> bool {
+    part.kind == Kind::Person && part.points.contains(&Point::HelpAtHand)
 }
 
 /// "Boards for that one, and how heavy does it get?": two sums for the bed that was measured in the message before.

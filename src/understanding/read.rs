@@ -1,5 +1,6 @@
 //! A text, who wrote it and on which day → its reading.
 
+mod asked;
 mod asked_back;
 mod bare_box;
 mod claims;
@@ -74,14 +75,23 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
         asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
-    let plainly = found.plainly(&text, reader).or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness));
+    let plainly = found
+        .plainly(&text, reader)
+        .or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness))
+        .or_else(|| found.about_a_named_thing(verdict, asker.before.as_ref()));
     let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
-    let mut reading = Reading { sky: found.sky(&text, today), ..found.reading(&text, reader, kind, sureness) };
+    let mut reading = Reading {
+        sky: found.sky(&text, today),
+        perhaps: verdict.perhaps,
+        ..found.reading(&text, reader, kind, sureness)
+    };
     if let Some(days) = found.days_of_a_move(&text, today) {
         reading.days = vec![days];
     }
     if let Some(before) = &asker.before {
-        if let Some(chosen) = found.chosen(&text, &reading, before) {
+        if let Some(chosen) =
+            found.chosen(&text, &reading, before).or_else(|| found.chosen_kind(&text, &reading, before))
+        {
             return chosen;
         }
         found.with_day_after(&mut reading, before);

@@ -38,6 +38,9 @@ pub struct Reading {
     /// Seed named whose shoots must not be eaten, where it is no crop of the base.
     #[serde(default)]
     pub refused: Vec<String>,
+    /// Plants named that have no file here.
+    #[serde(default)]
+    pub other_plants: Vec<String>,
     /// Signs of trouble that were described.
     #[serde(default)]
     pub signs: Vec<String>,
@@ -59,6 +62,14 @@ pub struct Reading {
     /// Beds on several roofs that go by the name that was said: which of them is not known.
     #[serde(default)]
     pub alike: Vec<BedId>,
+    /// The next likeliest kind that can be asked for.
+    #[serde(default)]
+    pub perhaps: Option<Kind>,
+    /// Kinds offered in a question that was asked back, and the words it was asked about.
+    #[serde(default)]
+    pub offered_kinds: Vec<Kind>,
+    #[serde(default)]
+    pub words: Option<String>,
     /// The language asked for, here or before in the conversation.
     #[serde(default)]
     pub speaks: Option<Language>,

@@ -3,6 +3,7 @@
 use super::leans::is_mark;
 use super::{Found, Reading, Told};
 use crate::garden::BedId;
+use crate::knowledge::Kind;
 use crate::script::{Language, Text};
 use chrono::Days;
 
@@ -68,6 +69,33 @@ impl Found {
         let within = |at: usize| self.told.iter().any(|hit| hit.meaning == *what && hit.span.contains(&at));
         let empty = |at: usize| is_mark(text, at) || self.is_empty_word(at);
         self.has(what) && (0..text.tokens.len()).all(|at| within(at) || empty(at))
+    }
+
+    /// Which of the things that were offered is asked: by its place, or in its own words. Who wants a person instead has
+    /// the question handed over that was not understood.
+    pub(super) fn chosen_kind(&self, text: &Text, reading: &Reading, before: &Reading) -> Option<Reading> {
+        /// What was chosen is plain (judgement).
+        const SURE: f64 = 0.85;
+        let named = !reading.crops.is_empty() || reading.beds_named || !self.quantities.said.is_empty();
+        if before.offered_kinds.is_empty() || named || text.tokens.len() > SHORT || self.did.is_some() {
+            return None;
+        }
+        let said = || before.offered_kinds.iter().find(|kind| **kind == reading.kind).copied();
+        let kind = match self.nth() {
+            Some(place) => *before.offered_kinds.get(place - 1)?,
+            None if reading.kind == Kind::Person => Kind::Person,
+            None => said()?,
+        };
+        Some(Reading {
+            kind,
+            sureness: SURE,
+            offered_kinds: Vec::new(),
+            follow_up: true,
+            language: reading.language,
+            devanagari_digits: reading.devanagari_digits,
+            why: false,
+            ..before.clone()
+        })
     }
 
     /// "And the day after?": after the day spoken of.

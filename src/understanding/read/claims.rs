@@ -13,6 +13,9 @@ const ENDS: [&str; 8] = [",", ".", "?", "!", ";", "।", "-", ":"];
 /// Present and past are one word: only the words around it tell.
 const BOTH_TENSES: [&str; 5] = ["put", "cut", "set", "spread", "let"];
 
+/// Things in English whose names sound as work done does in Hindi: "rope" is no "rope" of saplings.
+const ENGLISH_THINGS: [&str; 2] = ["rope", "ropes"];
+
 /// What a claim is looked at with.
 pub(super) struct Claims<'a> {
     pub text: &'a Text,
@@ -33,6 +36,9 @@ impl Claims<'_> {
     /// Whether the word at this place claims that the work was done.
     pub(super) fn is_made(&self, span: &Range<usize>) -> bool {
         let at = span.start;
+        if self.text.language == Language::En && ENGLISH_THINGS.contains(&self.text.normal(at)) {
+            return false;
+        }
         let both = BOTH_TENSES.contains(&self.text.normal(at));
         let open = !self.asks || both;
         // Asked about, what is supposed is the ground of the question: a wait counts from it.

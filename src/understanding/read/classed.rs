@@ -68,7 +68,7 @@ impl Found {
                 Named::Site(_) => mark(&hit.span, "place", true),
                 Named::Material(_) => mark(&hit.span, "material", true),
                 Named::Mix(_) => mark(&hit.span, "mix", true),
-                Named::Refused(_) => mark(&hit.span, "crop", false),
+                Named::Refused(_) | Named::OtherPlant(_) => mark(&hit.span, "crop", false),
                 Named::Trouble(_) => mark(&hit.span, "trouble", true),
                 Named::Place(_) => mark(&hit.span, "place", true),
             }

@@ -26,6 +26,7 @@ impl Found {
             mixes: Vec::new(),
             troubles: Vec::new(),
             refused: Vec::new(),
+            other_plants: Vec::new(),
             signs: self.signs.clone(),
             denied: self.denied.clone(),
             like: self.like.clone(),
@@ -33,6 +34,9 @@ impl Found {
             asked: 0,
             offered_beds: Vec::new(),
             alike: Vec::new(),
+            perhaps: None,
+            offered_kinds: Vec::new(),
+            words: None,
             speaks: self.speaks(),
             once_more: self.once_more(text),
             shorter: self.shorter(),
@@ -102,6 +106,7 @@ impl Found {
                 Named::Mix(id) => (&mut reading.mixes, id),
                 Named::Trouble(id) => (&mut reading.troubles, id),
                 Named::Refused(id) => (&mut reading.refused, id),
+                Named::OtherPlant(id) => (&mut reading.other_plants, id),
                 Named::Place(id) => (&mut reading.places, id),
             };
             if !list.0.contains(list.1) {

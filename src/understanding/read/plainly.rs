@@ -243,6 +243,7 @@ impl Found {
     pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
         self.about_the_talk(text)
             .or_else(|| self.about_a_saying())
+            .or_else(|| self.about_a_poison_astray())
             .or_else(|| self.about_a_move(text))
             .or_else(|| self.about_a_move_made(text))
             .or_else(|| self.about_what_was_done())
@@ -255,6 +256,8 @@ impl Found {
             .or_else(|| self.about_a_trouble_after_work(reader))
             .or_else(|| self.about_work(text, reader))
             .or_else(|| self.about_how_much_water())
+            .or_else(|| self.about_what_was_missed())
+            .or_else(|| self.about_one_thing())
             .or_else(|| self.about_a_net())
             .or_else(|| self.about_own_beds())
             .or_else(|| self.about_what_a_crop_wants())

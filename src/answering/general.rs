@@ -1,0 +1,102 @@
+//! What is asked of gardens in general, where no bed need be named; and what can be told while one is asked for.
+
+use super::answer::{Answer, Outcome};
+use super::care;
+use super::facts::Facts;
+use super::handed_over::not_known;
+use super::line::{Line, Said};
+use super::spray::product;
+use crate::garden::JobKind;
+use crate::knowledge::{Kind, Material, Point, SourceRef};
+use crate::needs::feed_day::usual_days;
+use crate::needs::spray::WASHES_OFF_MM;
+use crate::understanding::Reading;
+
+/// What is sprayed where nothing else was named (common practice).
+const USUAL_PRODUCT: &str = "neem-oil";
+
+/// An answer as it was, but where it asks which bed is meant: then the rule of the trade beside the question, or, where
+/// it was asked in general, in its place.
+pub fn instead(answer: Answer, reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let asks = answer.outcome == Outcome::AskedBack && answer.lines.iter().any(|line| line.phrase == "ask-which-bed");
+    if !asks {
+        return answer;
+    }
+    if is_general(reading)
+        && let Some(told) = in_general(reading, facts)
+    {
+        return Answer { cautions: answer.cautions, ..Answer::new(told.outcome) }.joined(told);
+    }
+    let mut answer = answer;
+    if let Some((rule, source)) = rule(reading, facts) {
+        answer.lines.push(rule);
+        answer.cite(&source);
+    }
+    answer
+}
+
+/// No bed, crop or size, nothing that was done, and no word for one's own, for a certain day or for an amount.
+fn is_general(reading: &Reading) -> bool {
+    let placed = !reading.beds.is_empty() || reading.bed_kind.is_some() || !reading.measures.is_empty();
+    // "Can it be sprayed at dusk" tells of nothing done.
+    let done = reading.did.is_some() && reading.kind != Kind::Spray || reading.saw.is_some();
+    let timed = !reading.days.is_empty() || done || reading.points.contains(&Point::Missed);
+    let own = reading.points.contains(&Point::Own) || reading.follow_up;
+    let asks = reading.asks || reading.points.contains(&Point::Time);
+    let amount = !reading.quantities.is_empty();
+    asks && !amount && !placed && !timed && !own && reading.crops.is_empty()
+}
+
+/// The nearest article, or the rule; none where the bed must be known.
+fn in_general(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
+    let near = || care::instead(reading, facts).or_else(|| care::article(facts)).map(care::told);
+    match reading.kind {
+        Kind::Spray => {
+            let when = reading.points.contains(&Point::Time) || reading.points.contains(&Point::Midday);
+            let rule = || rule(reading, facts).map(told);
+            let answer = if when { rule().or_else(near) } else { near().or_else(rule) };
+            Some(answer.unwrap_or_else(not_known))
+        }
+        Kind::Feed | Kind::Mix => Some(near().unwrap_or_else(not_known)),
+        Kind::Water => near(),
+        // What wet coir weighs: of no bed.
+        Kind::Load if !reading.materials.is_empty() => Some(not_known()),
+        _ => None,
+    }
+}
+
+fn told((rule, source): (Line, SourceRef)) -> Answer {
+    let mut answer = Answer::new(Outcome::Answered);
+    answer.lines.push(rule);
+    answer.cite(&source);
+    answer
+}
+
+/// What holds for every bed.
+fn rule(reading: &Reading, facts: &Facts<'_>) -> Option<(Line, SourceRef)> {
+    match reading.kind {
+        Kind::Spray => of_spray(reading, facts),
+        Kind::Feed => {
+            let line = Line::new("feed-general").with("every", Said::Span(usual_days(), 0));
+            Some((line, SourceRef::new("common-practice", "feed every 7 to 10 days")))
+        }
+        Kind::Water if reading.aspects.is_empty() => {
+            Some((Line::new("water-general"), SourceRef::new("common-practice", "the finger test")))
+        }
+        _ => None,
+    }
+}
+
+/// Of the product named; of the usual one where a spray is spoken of and nothing else is named.
+fn of_spray(reading: &Reading, facts: &Facts<'_>) -> Option<(Line, SourceRef)> {
+    let unnamed = reading.materials.is_empty() && reading.jobs.contains(&JobKind::Spray);
+    let usual = || facts.known.materials.get(USUAL_PRODUCT).filter(|_| unnamed);
+    let material: &Material = product(reading, facts).or_else(usual)?;
+    let spray = material.spray.as_ref()?;
+    let line = Line::new("spray-general")
+        .with("material", Said::Material(material.id.clone()))
+        .with("limit", Said::Temperature(spray.not_above.value()))
+        .with("every", Said::Span(spray.every_days.is, 0))
+        .with("rain", Said::Number(WASHES_OFF_MM, 0));
+    Some((line, spray.every_days.source.clone()))
+}

@@ -1,0 +1,111 @@
+//! Questions that a word or two tell plainly, where the weight of all words would lean to something else.
+
+use super::{Found, Hit, Named, Reading, Told};
+use crate::garden::JobKind;
+use crate::knowledge::{Kind, Point, TimeUnit};
+use crate::understanding::kind::Verdict;
+
+/// What such words leave open is little (judgement).
+const SURE: f64 = 0.8;
+
+impl Found {
+    fn says_point(&self, what: Point) -> bool {
+        self.points().any(|point| point == what)
+    }
+
+    fn names_crop(&self) -> bool {
+        self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)))
+    }
+
+    /// What is told plainly, before any weighing.
+    pub(super) fn about_one_thing(&self) -> Option<(Kind, f64)> {
+        // "It has filled its pot" is no work.
+        if self.did.is_some() {
+            return self.about_dividing();
+        }
+        self.about_a_fall()
+            .or_else(|| self.about_a_yield())
+            .or_else(|| self.about_climbing())
+            .or_else(|| self.about_dividing())
+            .or_else(|| self.about_what_grows())
+    }
+
+    /// "Did I miss any spray": what was due, and no record.
+    pub(super) fn about_what_was_missed(&self) -> Option<(Kind, f64)> {
+        let other = !self.signs.is_empty() || !self.quantities.said.is_empty();
+        (self.says_point(Point::Missed) && !other).then_some((Kind::Due, SURE))
+    }
+
+    /// A poison that went where it should not: what may be eaten is the question, whatever was done.
+    pub(super) fn about_a_poison_astray(&self) -> Option<(Kind, f64)> {
+        let poison = self.says_point(Point::SyntheticSpray) && self.says_point(Point::Accident);
+        poison.then_some((Kind::Spray, SURE))
+    }
+
+    /// A pot that fell or may fall over the edge: where it stands is asked about, whatever else.
+    fn about_a_fall(&self) -> Option<(Kind, f64)> {
+        self.says_point(Point::FallsOver).then_some((Kind::Load, SURE))
+    }
+
+    /// "How much crop", "kitni methi niklegi": what a crop gives, in whatever it stands.
+    fn about_a_yield(&self) -> Option<(Kind, f64)> {
+        let counts_days = self.quantities.durations.iter().any(|duration| duration.unit == TimeUnit::Day);
+        let seed = self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Sow));
+        let other = counts_days || seed || self.sprays || self.on_plant;
+        (self.asks && self.names_crop() && self.says_point(Point::Yield) && !other).then_some((Kind::Harvest, SURE))
+    }
+
+    /// What a vine climbs on, be it a net, is no shade.
+    fn about_climbing(&self) -> Option<(Kind, f64)> {
+        let sized = !self.quantities.dimensions.is_empty();
+        let climbs = self.asks && self.says_point(Point::Climbs);
+        (climbs && !sized && !self.on_plant && !self.sprays).then_some((Kind::Care, SURE))
+    }
+
+    /// A clump that has grown too big: how it is taken apart.
+    fn about_dividing(&self) -> Option<(Kind, f64)> {
+        (self.names_crop() && self.says_point(Point::Divides) && self.signs.is_empty()).then_some((Kind::Care, SURE))
+    }
+
+    /// So many hours of sun, or the rains, and what grows then.
+    fn about_what_grows(&self) -> Option<(Kind, f64)> {
+        let hours = self.quantities.durations.iter().any(|duration| duration.unit == TimeUnit::Hour);
+        let asked = hours || self.says_point(Point::Rain);
+        (asked && self.says_point(Point::WhatGrows) && !self.names_crop()).then_some((Kind::Sow, SURE))
+    }
+
+    /// What was read but is not sure: a feed named for a crop, a plant asked after that seemed chatter.
+    pub(super) fn about_a_named_thing(
+        &self,
+        Verdict { kind, sureness, perhaps, .. }: Verdict,
+        before: Option<&Reading>,
+    ) -> Option<(Kind, f64)> {
+        /// As sure as a reading must be to be answered.
+        const ENOUGH: f64 = 0.7;
+        /// Less sure than this it is no reading.
+        const LEAST: f64 = 0.4;
+        /// As unsure that an article must be near, or it is asked what is meant.
+        const UNSURE: f64 = 0.6;
+        /// As sure that it is chatter, whatever crop it names (of eight such messages none asked for advice).
+        const SURELY: f64 = 0.9;
+        let feeding = self.feeds || self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Feed));
+        let open = (LEAST..ENOUGH).contains(&sureness);
+        let bare = self.signs.is_empty() && self.did.is_none();
+        let of_crop = self.names_crop() || before.is_some_and(|before| before.kind == Kind::Feed);
+        let mixed = kind == Kind::Mix && perhaps == Some(Kind::Feed) && !self.names.iter().any(is_mix);
+        if (kind == Kind::Feed || mixed) && open && feeding && of_crop && bare {
+            return Some((Kind::Feed, ENOUGH));
+        }
+        // What is fed is not what is sprayed.
+        if kind == Kind::Spray && self.feeds && !self.sprays && self.asks && bare {
+            return Some((Kind::Feed, sureness));
+        }
+        let chatter = kind == Kind::None && sureness < SURELY && self.asks && self.names_crop() && !self.of_others();
+        let elsewhere = self.told.iter().any(|hit| hit.meaning == Told::Elsewhere);
+        perhaps.filter(|_| chatter && !elsewhere).map(|_| (Kind::Care, UNSURE))
+    }
+}
+
+fn is_mix(hit: &Hit<Named>) -> bool {
+    matches!(hit.meaning, Named::Mix(_))
+}
