@@ -8,7 +8,7 @@ use super::hint::says;
 use super::line::{Line, Said};
 use super::subject::{Subject, described_bed, subjects};
 use crate::garden::BedKind;
-use crate::knowledge::Mix;
+use crate::knowledge::{Mix, Point};
 use crate::needs::mix::{MixNeed, blocks_need, mix_need, top_up_need, total};
 use crate::needs::surroundings::vessel;
 use crate::quantity::{Length, UnitOf, Written};
@@ -34,8 +34,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
             return care::told(article);
         }
     }
-    // How much a new bed takes hangs on its size.
-    if subject.is_none() && reading.one_more {
+    // How much a bed takes hangs on its size.
+    let amount = reading.points.contains(&Point::Amount) && reading.crops.is_empty() && reading.materials.is_empty();
+    if subject.is_none() && (reading.one_more || amount) {
         return Answer::ask(Line::new("ask-size"), Vec::new());
     }
     let id = mix_meant(reading, subject.as_ref());

@@ -34,9 +34,23 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let mut without = Vec::new();
     for crop in &wanted {
         // Two crops in one bed share its ground.
-        match need(crop, &place, reading, 1.0 / wanted.len() as f64) {
-            Some(need) => put(&mut answer, crop, &need, several),
-            None => without.push(Said::Crop(crop.id.clone())),
+        let share = 1.0 / wanted.len() as f64;
+        let need = |shoots| need(crop, &place, reading, share, shoots);
+        match on_tray(&place, reading) {
+            Tray::Shoots => match need(true) {
+                Some(need) => put(&mut answer, crop, &need, several),
+                None => without.push(Said::Crop(crop.id.clone())),
+            },
+            tray => match (need(false), need(true).filter(|need| need.strewn && tray == Tray::Either)) {
+                (Some(need), shoots) => {
+                    put(&mut answer, crop, &need, several);
+                    if let Some(shoots) = shoots {
+                        put_as_shoots(&mut answer, crop, &shoots);
+                    }
+                }
+                (None, Some(shoots)) => put(&mut answer, crop, &shoots, several),
+                (None, None) => without.push(Said::Crop(crop.id.clone())),
+            },
         }
     }
     if !without.is_empty() {
@@ -112,9 +126,9 @@ struct Need {
     pieces: Option<PlantedAs>,
 }
 
-fn need(crop: &Crop, place: &Place<'_>, reading: &Reading, share: f64) -> Option<Need> {
+fn need(crop: &Crop, place: &Place<'_>, reading: &Reading, share: f64, shoots: bool) -> Option<Need> {
     let beds = reading.count.filter(|count| *count >= 1.0 && *count <= 1_000.0).unwrap_or(1.0).floor();
-    if let Some(microgreen) = crop.microgreen.as_ref().filter(|_| on_tray(place, reading)) {
+    if let Some(microgreen) = crop.microgreen.as_ref().filter(|_| shoots) {
         let (area, said) = match place {
             Place::Bed(subject) => {
                 let own = subject.own.is_some();
@@ -181,10 +195,41 @@ fn need(crop: &Crop, place: &Place<'_>, reading: &Reading, share: f64) -> Option
     })
 }
 
-/// Shoots are meant where that was said, or where the bed is a sprouting tray.
-fn on_tray(place: &Place<'_>, reading: &Reading) -> bool {
-    let tray = matches!(place, Place::Bed(subject) if subject.bed.kind == BedKind::Tray);
-    reading.microgreen || tray || reading.bed_kind == Some(BedKind::Tray)
+/// What a tray is sown for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Tray {
+    /// Shoots are meant: that was said, or it is a sprouting tray of hers.
+    Shoots,
+    /// A tray by its size alone: greens are grown to plants in it as well.
+    Either,
+    /// No tray.
+    Not,
+}
+
+fn on_tray(place: &Place<'_>, reading: &Reading) -> Tray {
+    match place {
+        _ if reading.microgreen => Tray::Shoots,
+        Place::Bed(subject) if subject.bed.kind == BedKind::Tray && subject.own.is_none() => Tray::Either,
+        Place::Bed(subject) if subject.bed.kind == BedKind::Tray => Tray::Shoots,
+        _ if reading.bed_kind == Some(BedKind::Tray) => Tray::Shoots,
+        _ => Tray::Not,
+    }
+}
+
+/// The same tray strewn thick, beside what plants take in it.
+fn put_as_shoots(answer: &mut Answer, crop: &Crop, need: &Need) {
+    answer.lines.push(
+        Line::new("seed-as-shoots")
+            .with("about", Said::Mass(Estimate::exactly(need.is.grams.value())))
+            .with("grams", range(&need.is.grams)),
+    );
+    answer.working.extend(need.working.iter().cloned());
+    for source in &need.sources {
+        answer.cite(source);
+    }
+    for caution in crop.cautions.iter().filter(|caution| caution.when == WhenDue::Microgreen) {
+        answer.cautions.push(Line::new("caution-text").with("text", Said::Text(caution.text.clone())));
+    }
 }
 
 fn ground(area: Area) -> Said {

@@ -6,7 +6,7 @@ use super::handed_over::not_known;
 use super::line::{Line, Said};
 use super::subject::{Subject, subjects};
 use super::{spray_product, spray_time};
-use crate::garden::BedKind;
+use crate::garden::{BedKind, JobKind};
 use crate::knowledge::{Kind, Material, MaterialKind, Point, SourceRef};
 use crate::quantity::{Unit, Volume};
 use crate::understanding::Reading;
@@ -74,13 +74,17 @@ fn of_product(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return against(reading, facts);
     }
     if has(Point::Strength) || has(Point::PlainOil) || has(Point::Concentrate) || has(Point::NotKnown) {
+        // A strength told of a spray that was done is no question about it.
+        let told = reading.did == Some(JobKind::Spray) && has(Point::Time) && !has(Point::Amount);
         if unnamed && has(Point::Drug) {
-            return label_decides("dose");
+            return unnamed_dose(reading);
         }
-        return spray_product::strength(reading, facts, subjects.ok());
+        if !told {
+            return spray_product::strength(reading, facts, subjects.ok());
+        }
     }
     if unnamed && has(Point::Drug) && !has(Point::Time) {
-        return label_decides("dose");
+        return unnamed_dose(reading);
     }
     match subjects {
         Ok(all) if all.is_empty() => not_known(),
@@ -133,6 +137,15 @@ fn label_decides(what: &'static str) -> Answer {
     let mut answer = Answer::hand_over(Line::new("spray-label").with("what", Said::Key(what)));
     answer.cautions.push(Line::new("caution-poison"));
     answer
+}
+
+/// A medicine of no name: which it is, where nothing but its amount is asked; no dose of what has lost its label.
+fn unnamed_dose(reading: &Reading) -> Answer {
+    let bare = reading.quantities.is_empty() && reading.crops.is_empty() && reading.troubles.is_empty();
+    if bare && reading.points.contains(&Point::Amount) && reading.signs.is_empty() {
+        return spray_product::which();
+    }
+    label_decides("dose")
 }
 
 /// A poison is named, whatever is asked of it.

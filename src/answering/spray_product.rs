@@ -18,14 +18,15 @@ use chrono::NaiveDate;
 /// Days that some wait for the taste of neem to go (a kitchen page, read; not a matter of safety).
 const TASTE_DAYS: (f64, f64) = (5.0, 7.0);
 
+/// Which product it is.
+pub fn which() -> Answer {
+    Answer::ask(Line::new("spray-which-product"), product_choices())
+}
+
 /// The dose of a plain product; what the bottle holds is asked first.
 pub fn strength(reading: &Reading, facts: &Facts<'_>, subjects: Option<Vec<Subject<'_>>>) -> Answer {
     let Some((material, spray)) = with_figures(reading, facts) else {
-        return if sprays(reading, facts).next().is_none() {
-            Answer::ask(Line::new("spray-which-product"), product_choices())
-        } else {
-            not_computed(Kind::Spray)
-        };
+        return if sprays(reading, facts).next().is_none() { which() } else { not_computed(Kind::Spray) };
     };
     let has = |point: Point| reading.points.contains(&point);
     let percent = reading.quantities.iter().any(|written| written.unit == Unit::Percent);

@@ -83,6 +83,10 @@ pub enum Point {
     Divides,
     /// What grows in a place.
     WhatGrows,
+    /// An amount of something is asked for.
+    Amount,
+    /// How something is made up: of the kitchen, or of a mix.
+    Recipe,
     /// Work that was perhaps left undone is asked after.
     Missed,
     /// Someone is there who helps.

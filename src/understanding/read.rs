@@ -23,7 +23,7 @@ mod words;
 use super::about::{Signs, about_feeds, about_sprays};
 use super::asker::Asker;
 use super::dates;
-use super::follow_up::{completed, corrected, one_vessel, started, undone};
+use super::follow_up::{Says, completed, corrected, one_vessel, started, undone};
 use super::gazetteer::{Gazetteer, Named, Told};
 use super::kind::{Evidence, decide};
 use super::own_beds::with_beds;
@@ -140,7 +140,9 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
     }
     let reading = match &asker.before {
         Some(before) => {
-            let says = found.says(&text, reader, before, (kind, verdict.nearness));
+            // "I said bitter gourd, not bottle gourd": the same, of what is meant.
+            let other = contrasts && before.kind != Kind::Record && !reading.crops.is_empty();
+            let says = if other { Says::NoKind } else { found.says(&text, reader, before, (kind, verdict.nearness)) };
             completed(reading, before, says, asker)
         }
         None => reading,
@@ -297,7 +299,12 @@ impl Found {
         let someone = says(Told::Others) && !says(Told::ByOthers)
             || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
         let theirs = says(Told::Data) || (self.asks || self.did.is_none()) && !says(Told::OthersSaid);
-        someone && theirs || says(Told::NotOurs)
+        // A recipe is the kitchen's, unless it is one of a mix.
+        let mixed = |hit: &Hit<Named>| {
+            matches!(hit.meaning, Named::Material(_) | Named::Mix(_) | Named::OwnBed(_) | Named::BedKind(_))
+        };
+        let filled = self.names.iter().any(mixed) || says(Told::Thing(JobKind::TopUp));
+        someone && theirs || says(Told::NotOurs) || says(Told::Point(Point::Recipe)) && !filled
     }
 
     /// The tokens that name a crop.

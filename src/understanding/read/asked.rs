@@ -39,7 +39,10 @@ impl Found {
     /// A poison that went where it should not: what may be eaten is the question, whatever was done.
     pub(super) fn about_a_poison_astray(&self) -> Option<(Kind, f64)> {
         let poison = self.says_point(Point::SyntheticSpray) && self.says_point(Point::Accident);
-        poison.then_some((Kind::Spray, SURE))
+        // What someone brought in a bottle without a name, and says how much of it.
+        let said = self.told.iter().any(|hit| hit.meaning == Told::OthersSaid);
+        let unnamed = self.says_point(Point::Drug) && said && (self.asks || !self.quantities.said.is_empty());
+        (poison || unnamed).then_some((Kind::Spray, SURE))
     }
 
     /// A pot that fell or may fall over the edge: where it stands is asked about, whatever else.
@@ -58,7 +61,7 @@ impl Found {
     /// What a vine climbs on, be it a net, is no shade.
     fn about_climbing(&self) -> Option<(Kind, f64)> {
         let sized = !self.quantities.dimensions.is_empty();
-        let climbs = self.asks && self.says_point(Point::Climbs);
+        let climbs = self.asks && self.says_point(Point::Climbs) && !self.of_others();
         (climbs && !sized && !self.on_plant && !self.sprays).then_some((Kind::Care, SURE))
     }
 

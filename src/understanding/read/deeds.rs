@@ -187,8 +187,10 @@ impl Deeds<'_> {
     fn net_moved(&self) -> Option<JobKind> {
         let planted = self.names_any(|name| matches!(name, Named::Crop(_) | Named::OwnBed(_) | Named::BedKind(_)));
         let net = self.things().iter().any(|(_, kind)| *kind == JobKind::Net);
-        (net && planted && self.says(&Told::NetDown) && self.come && !self.asks && !self.is_to_come())
-            .then_some(JobKind::Net)
+        // "Net up over the chilli since Wednesday".
+        let up = (0..self.text.tokens.len()).any(|at| self.text.normal(at) == "up");
+        let moved = self.says(&Told::NetDown) || up && !self.days.is_empty();
+        (net && planted && moved && self.come && !self.asks && !self.is_to_come()).then_some(JobKind::Net)
     }
 
     fn done_claimed(&self) -> bool {

@@ -199,6 +199,12 @@ impl Found {
             return Says::All;
         }
         let open = (0..text.tokens.len()).filter(|position| !covered(*position)).count();
+        // "For how many weeks does it stay up": of what was spoken of, and near to nothing else.
+        let of_it = self.told.iter().any(|hit| hit.meaning == Told::Pronoun) && self.did.is_none();
+        let computed = !matches!(before.kind, Kind::None | Kind::Person | Kind::Care | Kind::Record | Kind::Trouble);
+        if of_it && bare && computed && self.days.is_empty() && nearness < HAS_A_KIND && kind == Kind::Due {
+            return Says::NoKind;
+        }
         // "What about …" keeps the kind, whatever follows it.
         let keeps = self.told.iter().any(|hit| {
             hit.meaning == Told::FollowUp

@@ -51,7 +51,8 @@ impl Found {
         /// Such a word leaves little else (judgement).
         const SURE: f64 = 0.9;
         let garden = self.names.iter().any(|hit| !matches!(hit.meaning, Named::SomeoneElse | Named::Place(_)));
-        let garden = garden || self.jobs().iter().any(|job| *job != JobKind::Water);
+        let watering = self.asks && self.jobs().contains(&JobKind::Water) && !self.days.is_empty();
+        let garden = garden || watering || self.jobs().iter().any(|job| *job != JobKind::Water);
         (self.holds(&Told::Elsewhere) && !garden && !self.on_plant).then_some((Kind::None, SURE))
     }
 
