@@ -16,7 +16,8 @@ pub fn other_time(reading: &Reading, facts: &Facts<'_>) -> Option<NaiveDate> {
     const MIDDLE: u32 = 15;
     let today = facts.today();
     let of_now = [Aspect::Away, Aspect::Without, Aspect::Now, Aspect::Salt];
-    if !reading.days.is_empty() || reading.did.is_some() || reading.aspects.iter().any(|aspect| of_now.contains(aspect)) {
+    if !reading.days.is_empty() || reading.did.is_some() || reading.aspects.iter().any(|aspect| of_now.contains(aspect))
+    {
         return None;
     }
     let apart = |month: u32| {

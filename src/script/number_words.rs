@@ -105,7 +105,9 @@ pub(super) fn hindi(word: &str) -> Option<Role> {
         "अठारह" | "atharah" | "athara" => Role::One(18.0),
         "उन्नीस" | "unnis" => Role::One(19.0),
         "बीस" | "bees" | "bis" => Role::One(20.0),
-        "पच्चीस" | "पचीस" | "pachchis" | "pachis" | "pacchis" | "pachees" | "pachchees" => Role::One(25.0),
+        "पच्चीस" | "पचीस" | "pachchis" | "pachis" | "pacchis" | "pachees" | "pachchees" => {
+            Role::One(25.0)
+        }
         "तीस" | "tees" => Role::One(30.0),
         "tis" => Role::Weak(30.0),
         "पैंतीस" | "paintis" | "paintees" | "pentis" => Role::One(35.0),
@@ -115,7 +117,9 @@ pub(super) fn hindi(word: &str) -> Option<Role> {
         "साठ" => Role::One(60.0),
         "saath" => Role::Weak(60.0),
         "सत्तर" | "sattar" | "satar" => Role::One(70.0),
-        "पचहत्तर" | "पिचहत्तर" | "pachhattar" | "pachattar" | "pachhatar" | "pichhattar" => Role::One(75.0),
+        "पचहत्तर" | "पिचहत्तर" | "pachhattar" | "pachattar" | "pachhatar" | "pichhattar" => {
+            Role::One(75.0)
+        }
         "अस्सी" | "assi" => Role::One(80.0),
         "नब्बे" | "nabbe" => Role::One(90.0),
         "सौ" | "sau" | "sou" => Role::Times(100.0),

@@ -270,9 +270,7 @@ fn remainder(text: &Text, at: usize, factor: f64) -> Option<(f64, usize)> {
     let joined = usize::from(matches!(text.normal(at), "and" | "&"));
     let begins = match role(text, at + joined)? {
         Role::One(_) | Role::Ten(_) => true,
-        Role::Weak(value) => {
-            joined == 0 && (value >= STRONG || matches!(role(text, at + 1), Some(Role::Times(_))))
-        }
+        Role::Weak(value) => joined == 0 && (value >= STRONG || matches!(role(text, at + 1), Some(Role::Times(_)))),
         _ => false,
     };
     let (value, length, _) = whole(text, at + joined, 0.0).filter(|_| begins)?;

@@ -64,8 +64,8 @@ pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensio
 /// "6 ft ki kyari, 3 ft chaudi, 1 ft gehri": what was measured just before the width, and is not shorter, is the length.
 fn fill_length(text: &Text, words: &Words, found: &mut [Dimensions], lone: &[&Piece]) {
     const JOINS: [&str; 18] = [
-        "of", "a", "an", "the", "is", "and", "with", "hai", "h", "he", "aur", "ek", "है", "और", "एक", "wooden", "bamboo",
-        "raised",
+        "of", "a", "an", "the", "is", "and", "with", "hai", "h", "he", "aur", "ek", "है", "और", "एक", "wooden",
+        "bamboo", "raised",
     ];
     let joins = |at: usize| {
         text.tokens.get(at).is_some_and(|token| !token.is_word() && !matches!(text.normal(at), "." | "?" | "।" | ";"))
@@ -114,7 +114,8 @@ fn single(
                 return Some((Sign::Diameter, start..at + length));
             }
             // "12 inch ke chhe gamle": how many may stand between.
-            let many = counted.iter().find(|number| number.span.start == at && at > end).map(|number| number.span.len());
+            let many =
+                counted.iter().find(|number| number.span.start == at && at > end).map(|number| number.span.len());
             at += words.sign(Sign::Filler, text, at).or(many)?;
         }
         None

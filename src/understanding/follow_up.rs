@@ -35,7 +35,8 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) 
         now.signs.clone_from(&before.signs);
         if now.crops.is_empty() {
             now.like.clone_from(&before.like);
-            now.denied.extend(before.denied.iter().filter(|sign| !now.denied.contains(sign)).cloned().collect::<Vec<_>>());
+            now.denied
+                .extend(before.denied.iter().filter(|sign| !now.denied.contains(sign)).cloned().collect::<Vec<_>>());
         }
     }
     let other_bed = names_another_bed(&now, before, asker);
@@ -247,6 +248,11 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
         vessels.holds = Some(holds);
     }
     for said in now.quantities.iter().filter(|said| one_holds != Some(**said)) {
+        // Of several weights the sum was asked for.
+        let weights = reading.quantities.iter().filter(|told| told.unit.measures() == UnitOf::Mass).count();
+        if before.did == Some(JobKind::Pick) && weights > 1 && reading.crops.len() <= 1 {
+            reading.quantities.retain(|told| told.unit.measures() != said.unit.measures());
+        }
         let alike = |told: &&mut Written| told.unit.measures() == said.unit.measures();
         match reading.quantities.iter_mut().find(alike) {
             Some(told) => *told = *said,

@@ -28,7 +28,8 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
     let whole = sky::told(text, read_as(text, reader, asker, today), reader, asker, today);
     // After an accident "what now" asks about it, and is no request of its own.
     let chatter = whole.kind == Kind::None && whole.sureness >= SURELY_NONE;
-    if whole.follow_up && !whole.why
+    if whole.follow_up
+        && !whole.why
         && let Some((first, second)) = both_of_the_same(text, &whole, reader, asker, today)
     {
         return (first, Some(second));

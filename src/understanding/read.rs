@@ -119,6 +119,9 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -
             reading = Reading { kind, did, sureness: SURE, asks: true, ..reading };
         }
         reading.season = reading.season.or_else(|| found.only_month(&text, reader));
+        if before.kind == Kind::Sow && reading.months.is_empty() {
+            reading.months.extend(reading.season);
+        }
         return with_beds(completed(reading, before, says, asker), asker);
     }
     let reading = match &asker.before {
@@ -456,7 +459,8 @@ impl Found {
             new_bed: self.is_new_bed(),
             one_more: self.told.iter().any(|hit| hit.meaning == Told::NewBed),
             undo: false,
-            no_such_day: self.no_such_day(text, reader) || self.is_on_no_day(text, reader),
+            no_such_day: self.no_such_day(text, reader),
+            on_no_day: self.is_on_no_day(text, reader),
             sun_hours: self.sun_hours(),
             sun_from_h: sun.and_then(|clock| clock.from_h),
             sun_until_h: sun.and_then(|clock| clock.until_h),

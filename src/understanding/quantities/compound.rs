@@ -60,8 +60,8 @@ fn halves(text: &Text, words: &Words, items: &mut Vec<Item>) {
             _ => continue,
         };
         let counted = matches!(item.of, Some(Of::Unit(unit)) if unit.measures() != UnitOf::Other);
-        let ends = words.units.at(text, end + length).is_none()
-            && words.sign(Sign::Thing, text, end + length).is_none();
+        let ends =
+            words.units.at(text, end + length).is_none() && words.sign(Sign::Thing, text, end + length).is_none();
         if counted && ends && item.span.end > item.number.end {
             item.value += part;
             item.span.end = end + length;
@@ -94,9 +94,8 @@ fn small_beside_large(text: &Text, before: &Item, item: &Item) -> Option<(f64, U
     const LEAST: f64 = 25.0;
     const LEAST_ML: f64 = 100.0;
     let gap = before.span.end..item.number.start;
-    let joins = gap.len() == 1
-        && matches!(text.normal(gap.start), "and" | "&" | "n")
-        && text.normal(item.span.end) == "of";
+    let joins =
+        gap.len() == 1 && matches!(text.normal(gap.start), "and" | "&" | "n") && text.normal(item.span.end) == "of";
     if !(gap.is_empty() || joins) || before.value.fract() != 0.0 || item.value >= 1000.0 {
         return None;
     }
@@ -134,7 +133,10 @@ fn feet_and_inches(text: &Text, words: &Words, (before, joined): (&Item, bool), 
 
 /// "A third of a kilo" is no kilo.
 fn is_part(word: &str) -> bool {
-    matches!(word, "half" | "third" | "thirds" | "quarter" | "quarters" | "fourth" | "fourths" | "part" | "most" | "bit")
+    matches!(
+        word,
+        "half" | "third" | "thirds" | "quarter" | "quarters" | "fourth" | "fourths" | "part" | "most" | "bit"
+    )
 }
 
 /// "An inch down", "a kilo of tomatoes": the article stands for one of a length or weight. (A litre after an article is

@@ -56,12 +56,7 @@ impl Found {
     }
 
     /// What a message leaves to the one before, where it goes on with it; and its kind, where that is another one.
-    pub(super) fn goes_on(
-        &self,
-        text: &Text,
-        reader: &Reader<'_>,
-        before: &Reading,
-    ) -> Option<(Option<Kind>, Says)> {
+    pub(super) fn goes_on(&self, text: &Text, reader: &Reader<'_>, before: &Reading) -> Option<(Option<Kind>, Says)> {
         let words = text.tokens.iter().filter(|token| token.is_word()).count();
         if words > LONGEST || self.of_others() || self.did.is_some() || matches!(before.kind, Kind::None | Kind::Person)
         {
@@ -76,8 +71,14 @@ impl Found {
         if before.kind == Kind::Trouble && self.worries(before) {
             return Some((None, Says::NoKind));
         }
-        let turns = matches!(before.kind, Kind::Water | Kind::Feed | Kind::Spray);
-        if turns && self.tells(&Told::EachTime) && self.names_only(|name| matches!(name, Named::Material(_))) {
+        let turn = match before.kind {
+            Kind::Water => Some(JobKind::Water),
+            Kind::Feed => Some(JobKind::Feed),
+            Kind::Spray => Some(JobKind::Spray),
+            _ => None,
+        };
+        let same_turn = turn.is_some_and(|turn| self.jobs().into_iter().all(|job| job == turn));
+        if same_turn && self.tells(&Told::EachTime) && self.names_only(|name| matches!(name, Named::Material(_))) {
             return Some((None, Says::NoKind));
         }
         if self.asks_for_the_net(text, reader, before) {
@@ -93,15 +94,18 @@ impl Found {
     /// "And in winter?", "even in july?": another time of the year and nothing else.
     fn only_another_time(&self, text: &Text, reader: &Reader<'_>) -> bool {
         let month = |at: usize| matches!(reader.known.words.days.at(text, at), Some((DayWord::Month(_), _)));
-        let season = |at: usize| {
-            self.told.iter().any(|hit| matches!(hit.meaning, Told::Season(_)) && hit.span.contains(&at))
-        };
+        let season =
+            |at: usize| self.told.iter().any(|hit| matches!(hit.meaning, Told::Season(_)) && hit.span.contains(&at));
         let time = |at: usize| month(at) || season(at);
-        let word = |at: &usize| text.tokens.get(*at).is_some_and(|token| token.normal.chars().any(char::is_alphanumeric));
+        let word =
+            |at: &usize| text.tokens.get(*at).is_some_and(|token| token.normal.chars().any(char::is_alphanumeric));
         let steers = |at: usize| {
             self.is_empty_word(at)
                 || self.told.iter().any(|hit| matches!(hit.meaning, Told::Same | Told::All) && hit.span.contains(&at))
-                || matches!(text.normal(at), "during" | "time" | "about" | "what" | "how" | "kya" | "क्या" | "mahine" | "me" | "में")
+                || matches!(
+                    text.normal(at),
+                    "during" | "time" | "about" | "what" | "how" | "kya" | "क्या" | "mahine" | "me" | "में"
+                )
         };
         let all = || (0..text.tokens.len()).filter(word);
         self.names.is_empty() && self.days.is_empty() && all().any(time) && all().all(|at| time(at) || steers(at))
