@@ -1707,6 +1707,8 @@ water-of-time = For usual days around { $day }, not this week:
 water-in-vessels = That is { $count } { $word } each time.
 water-vessel-unknown = In { $word } I can't count yet: their size differs from house to house. Fill one from a litre bottle and write, like: the mug holds 700 ml.
 record-vessel-unknown = No amount is noted: what fits into your { $word } is not known to me. Write it, like: the mug holds 700 ml.
+record-which-amount = No amount is noted: I read more than one. Write the sum, like: 700 g.
+record-on-which-day = On which day was it? Write it, like: 12 May.
 
 ## What is asked in general, what is not known here, what is done before anything else
 

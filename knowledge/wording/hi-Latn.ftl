@@ -1681,6 +1681,8 @@ water-of-time = { $day } ke aaspaas ke aam dinon ke liye, is hafte ke liye nahi:
 water-in-vessels = Yaani har baar { $count } { $word }.
 water-vessel-unknown = { $word } mein abhi nahi gin sakta: har ghar mein naap alag hoti hai. Ek ko litre ki bottle se bharkar dekhein aur likhein, jaise: mug mein 700 ml aata hai.
 record-vessel-unknown = Matra nahi likhi: aapke { $word } mein kitna aata hai, mujhe pata nahi. Likh dein, jaise: mug mein 700 ml aata hai.
+record-which-amount = Matra nahi likhi: ek se zyada likhi thi. Kul likh dein, jaise: 700 g.
+record-on-which-day = Kis din? Likh dein, jaise: 12 May.
 
 ## Saamanya sawaal, jo yahan pata nahi, aur jo sabse pehle karna hai
 

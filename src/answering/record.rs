@@ -29,6 +29,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if reading.no_such_day {
         return Answer::ask(Line::new("record-which-day"), Vec::new());
     }
+    if reading.on_no_day && reading.days.is_empty() {
+        return Answer::ask(Line::new("record-on-which-day"), Vec::new());
+    }
     if reading.one_more && !reading.new_bed && reading.did.is_none() && reading.saw.is_none() {
         return Answer::ask(Line::new("ask-what-bed"), Vec::new());
     }
@@ -136,7 +139,13 @@ fn done(reading: &Reading, facts: &Facts<'_>, job: JobKind, beds: &[BedId]) -> A
         JobKind::Spray | JobKind::Feed | JobKind::TopUp => material(reading, facts, job),
         _ => None,
     };
-    let amount = in_vessels(reading, facts, beds).or_else(|| amount(reading, job));
+    let amounts = amounts(reading, job);
+    if amounts.len() > 1 && job == JobKind::Pick && beds.len() == amounts.len() && reading.crops.len() == beds.len() {
+        return picked_apart(reading, facts, beds, &amounts);
+    }
+    // Of several weights it is not known which is meant.
+    let several = job == JobKind::Pick && amounts.len() > 1;
+    let amount = in_vessels(reading, facts, beds).or_else(|| amounts.first().copied().filter(|_| !several));
     let jobs: Vec<JobDone> = beds
         .iter()
         .flat_map(|bed| {
@@ -149,6 +158,9 @@ fn done(reading: &Reading, facts: &Facts<'_>, job: JobKind, beds: &[BedId]) -> A
     let shown = amount.map_or(Said::Key("none"), |amount| Said::Size(vec![amount]));
     let line = Line::new("recorded-job").with("job", Said::Key(job.word())).with("amount", shown);
     let mut answer = filed(line, beds, on, event, jobs.into_iter().map(Record::Job).collect());
+    if several {
+        answer.lines.push(Line::new("record-which-amount"));
+    }
     let counted = reading.vessels.as_ref().filter(|vessels| vessels.count.is_some());
     if let Some(vessels) = counted.filter(|_| job == JobKind::Water && amount.is_none()) {
         answer.lines.push(Line::new("record-vessel-unknown").with("word", Said::Quoted(vessels.word.clone())));
@@ -219,8 +231,29 @@ fn material(reading: &Reading, facts: &Facts<'_>, job: JobKind) -> Option<String
     reading.materials.iter().find(known).cloned()
 }
 
-/// The amount of a job: a weight or a volume, not a length.
-fn amount(reading: &Reading, job: JobKind) -> Option<Written> {
+/// "1 kg tomatoes and 200 g chillies": each weight is of its own crop, in the order told, where each stands in one bed.
+fn picked_apart(reading: &Reading, facts: &Facts<'_>, beds: &[BedId], amounts: &[Written]) -> Answer {
+    let holds = |bed: &BedId, crop: &str| {
+        facts
+            .bed(bed)
+            .is_some_and(|(_, found)| found.standing(facts.today()).iter().any(|planting| planting.crop == crop))
+    };
+    let mut whole: Option<Answer> = None;
+    for (crop, amount) in reading.crops.iter().zip(amounts) {
+        let of_it: Vec<BedId> = beds.iter().filter(|bed| holds(bed, crop)).cloned().collect();
+        let [_] = of_it.as_slice() else { return which_bed(beds) };
+        let one = Reading { crops: vec![crop.clone()], quantities: vec![*amount], ..reading.clone() };
+        let told = done(&one, facts, JobKind::Pick, &of_it);
+        whole = Some(match whole {
+            Some(before) => before.joined(told),
+            None => told,
+        });
+    }
+    whole.unwrap_or_else(|| which_bed(beds))
+}
+
+/// The amounts of a job: weights or volumes, not lengths.
+fn amounts(reading: &Reading, job: JobKind) -> Vec<Written> {
     let fits = |written: &&Written| match job {
         JobKind::Pick => written.unit.measures() == UnitOf::Mass,
         JobKind::Water => written.unit.measures() == UnitOf::Volume,
@@ -228,7 +261,7 @@ fn amount(reading: &Reading, job: JobKind) -> Option<Written> {
         JobKind::Net => written.unit == Unit::Percent && (1.0..=95.0).contains(&written.value),
         _ => matches!(written.unit.measures(), UnitOf::Mass | UnitOf::Volume),
     };
-    reading.quantities.iter().find(fits).copied()
+    reading.quantities.iter().filter(fits).copied().collect()
 }
 
 fn job_done(bed: &BedId, job: JobKind, on: NaiveDate, what: Option<String>, amount: Option<Written>) -> JobDone {

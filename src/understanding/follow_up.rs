@@ -257,6 +257,11 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
         vessels.holds = Some(holds);
     }
     for said in now.quantities.iter().filter(|said| one_holds != Some(**said)) {
+        // Of several weights the sum was asked for.
+        let weights = reading.quantities.iter().filter(|told| told.unit.measures() == UnitOf::Mass).count();
+        if before.did == Some(JobKind::Pick) && weights > 1 && reading.crops.len() <= 1 {
+            reading.quantities.retain(|told| told.unit.measures() != said.unit.measures());
+        }
         let alike = |told: &&mut Written| told.unit.measures() == said.unit.measures();
         match reading.quantities.iter_mut().find(alike) {
             Some(told) => *told = *said,

@@ -127,7 +127,7 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     }
     let apart = stand_apart(&first, &second, today, text)
         && !cut(&whole, &first, &second)
-        && !is_start(&whole, &first)
+        && !is_start(&whole, &first, today)
         && !is_offer(&whole, &first)
         && ![&first, &second].into_iter().any(tells_of_the_sky)
         && ![&first, &second].into_iter().any(tells_of_help);
@@ -204,6 +204,10 @@ fn split<'t>(text: &'t str, by: &By<'_>) -> Option<Two<'t>> {
             continue;
         }
         let (first, second) = (by.part(texts.0), by.part(texts.1));
+        // "…, 16 May": the day of what was told before it.
+        if is_a_day_alone(&second, texts.1) {
+            continue;
+        }
         // "Put them in this week or wait" is a choice.
         let choice = text.get(left..right).is_some_and(|joint| matches!(joint, "or" | "Or" | "ya" | "या"));
         if choice && first.did.is_some() && !first.asks {
@@ -305,9 +309,12 @@ fn as_due_again(first: &Reading, second: Reading) -> Reading {
 }
 
 /// A sowing told as the ground of a question about its harvest is no record beside it.
-fn is_start(whole: &Reading, first: &Reading) -> bool {
+fn is_start(whole: &Reading, first: &Reading, today: NaiveDate) -> bool {
     let told = first.kind == Kind::Record && !first.asks;
-    told && whole.kind == Kind::Harvest && matches!(first.did, Some(JobKind::Sow | JobKind::Plant))
+    // "Sown today": noted as well.
+    let fresh = |(day, _): &(NaiveDate, NaiveDate)| (0..=1).contains(&(today - *day).num_days());
+    let noted = !first.days.is_empty() && first.days.iter().all(fresh);
+    told && !noted && whole.kind == Kind::Harvest && matches!(first.did, Some(JobKind::Sow | JobKind::Plant))
 }
 
 /// "Sowed it too thick, how far apart …": of no day and no bed, it is what the question beside it is about.
@@ -322,6 +329,15 @@ fn is_undated(first: &Reading) -> bool {
 fn is_ground_of_water(first: &Reading, second: &Reading) -> bool {
     let nowhere = first.beds.is_empty() && !first.beds_named && first.crops.is_empty() && first.bed_kind.is_none();
     first.saw.is_some() && first.did.is_none() && nowhere && second.kind == Kind::Water && second.asks
+}
+
+/// Nothing but a day, told and not asked about.
+fn is_a_day_alone(part: &Reading, text: &str) -> bool {
+    /// "16 May eve" has so many words.
+    const MOST_WORDS: usize = 3;
+    let nothing = part.crops.is_empty() && part.materials.is_empty() && part.beds.is_empty() && part.jobs.is_empty();
+    let told = !part.asks && part.did.is_none() && part.saw.is_none() && part.quantities.is_empty();
+    nothing && told && !part.days.is_empty() && text.split_whitespace().count() <= MOST_WORDS
 }
 
 /// What follows work told and neither asks nor tells of something else: "sprayed the chilli. garlic spray. yesterday".

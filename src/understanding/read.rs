@@ -136,6 +136,9 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
             reading = Reading { kind, did, sureness: SURE, asks: true, ..reading };
         }
         reading.season = reading.season.or_else(|| found.only_month(&text, reader));
+        if before.kind == Kind::Sow && reading.months.is_empty() {
+            reading.months.extend(reading.season);
+        }
         return with_beds(completed(reading, before, says, asker), asker);
     }
     let reading = match &asker.before {

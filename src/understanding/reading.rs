@@ -137,6 +137,9 @@ pub struct Reading {
     /// A day was named that no calendar has: 31 June.
     #[serde(default)]
     pub no_such_day: bool,
+    /// Work is told of a week or a month, and not of which day in it.
+    #[serde(default)]
+    pub on_no_day: bool,
     /// Hours of sun that were told of a bed.
     #[serde(default)]
     pub sun_hours: Option<f64>,

@@ -25,7 +25,10 @@ pub(super) fn parted_plainly(first: &Reading, second: &Reading, (left, right): (
 }
 
 fn ails(part: &Reading) -> bool {
-    part.kind == Kind::Trouble && !(part.signs.is_empty() && part.troubles.is_empty())
+    /// So sure that something ails the plant, though no sign has a name (judgement).
+    const SURELY: f64 = 0.9;
+    let named = !(part.signs.is_empty() && part.troubles.is_empty());
+    part.kind == Kind::Trouble && (named || part.sureness >= SURELY && !part.asks)
 }
 
 /// Two requests are two only where their kinds differ, and where one is not the ground of the other:

@@ -94,6 +94,11 @@ impl Deeds<'_> {
         if (alone, with_thing, sprays) == (Some(JobKind::Spray), Some(JobKind::Water), false) {
             return Some(JobKind::Water);
         }
+        // "Sau gram nikli" sounds as the word for pulled out: so much came of it.
+        let came = |hit: &Hit<Told>| hit.meaning == Told::Got && claims.is_made(&hit.span);
+        if alone == Some(JobKind::Pull) && self.measures(UnitOf::Mass) && self.told.iter().any(came) {
+            return Some(JobKind::Pick);
+        }
         // "Planted" in Hindi is also what one does with a net: the thing decides.
         let weeds = self.says(&Told::Thing(JobKind::Weed));
         match (alone, with_thing) {

@@ -71,8 +71,14 @@ impl Found {
         if before.kind == Kind::Trouble && self.worries(before) {
             return Some((None, Says::NoKind));
         }
-        let turns = matches!(before.kind, Kind::Water | Kind::Feed | Kind::Spray);
-        if turns && self.tells(&Told::EachTime) && self.names_only(|name| matches!(name, Named::Material(_))) {
+        let turn = match before.kind {
+            Kind::Water => Some(JobKind::Water),
+            Kind::Feed => Some(JobKind::Feed),
+            Kind::Spray => Some(JobKind::Spray),
+            _ => None,
+        };
+        let same_turn = turn.is_some_and(|turn| self.jobs().into_iter().all(|job| job == turn));
+        if same_turn && self.tells(&Told::EachTime) && self.names_only(|name| matches!(name, Named::Material(_))) {
             return Some((None, Says::NoKind));
         }
         if self.asks_for_the_net(text, reader, before) {

@@ -101,7 +101,7 @@ impl Found {
         })
     }
 
-    /// Work of "last week": done on a day that is not told.
+    /// Work of "last week", "sown in january": done on a day that is not told.
     pub(super) fn is_on_no_day(&self, text: &Text, reader: &Reader<'_>) -> bool {
         let words = &reader.known.words;
         let last = (0..text.tokens.len()).any(|at| {
@@ -111,7 +111,11 @@ impl Found {
                 matches!(span, Some(TimeUnit::Week | TimeUnit::Month | TimeUnit::Year))
             })
         });
-        last && self.did.is_some() && self.days.is_empty() && !self.asks
+        let month = (1..text.tokens.len()).any(|at| {
+            let in_month = matches!(words.days.at(text, at), Some((DayWord::Month(_), _)));
+            in_month && matches!(text.normal(at - 1), "in" | "since" | "during")
+        });
+        (last || month) && self.did.is_some() && self.days.is_empty() && !self.asks
     }
 
     /// "5 hours of sun": the hours that are told.

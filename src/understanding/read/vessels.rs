@@ -13,18 +13,21 @@ impl Found {
         // "Can" is a verb more often; as a vessel it is counted or wanted in so many words.
         // "Bottle" in the name of a gourd is none.
         let meant = |span: &Range<usize>| {
+            // "Ke" sounds as the Hindi for can.
+            let long = text.normal(span.start).chars().count() > 2;
             let named = self.names.iter().any(|hit| hit.span.contains(&span.start) && hit.span.len() > 1);
-            !named && (text.normal(span.start) != "can" || counted(text, span.start))
+            long && !named && (text.normal(span.start) != "can" || counted(text, span.start))
         };
         let spans = || {
             self.told.iter().filter(|hit| hit.meaning == Told::Vessel && meant(&hit.span)).map(|hit| hit.span.clone())
         };
+        let alone = self.names.is_empty();
         let counted = spans().find(|span| self.many(text, span).is_some());
-        let vessel = counted.or_else(|| spans().find(|span| wanted(text, span))).or_else(|| spans().next())?;
+        let vessel = counted.or_else(|| spans().find(|span| wanted(text, span, alone))).or_else(|| spans().next())?;
         let count = self.many(text, &vessel);
         let holds = spans().find_map(|span| self.one_holds(text, &span));
         let word = text.tokens.get(vessel.start)?.text.clone();
-        let wanted = count.is_none() && spans().any(|span| wanted(text, &span));
+        let wanted = count.is_none() && spans().any(|span| wanted(text, &span, alone));
         Some(InVessels { word, count, holds, wanted })
     }
 
@@ -53,7 +56,9 @@ impl Found {
         if let Some(said) = self.quantities.said.iter().find(|said| said.span.end == start) {
             start = said.span.start;
         }
-        numbers(text).into_iter().find(|number| number.span.end == start).map(|number| number.value)
+        let number = numbers(text).into_iter().find(|number| number.span.end == start).map(|number| number.value);
+        let article = || start.checked_sub(1).is_some_and(|at| matches!(text.normal(at), "a" | "an"));
+        number.or_else(|| article().then_some(1.0))
     }
 
     /// What one such vessel holds: "mug of 700 ml", "700 ml ka mug".
@@ -72,10 +77,11 @@ impl Found {
     }
 }
 
-/// "How many mugs", "in mugs", "मग में", "mugs per day".
-fn wanted(text: &Text, vessel: &Range<usize>) -> bool {
-    const BEFORE: [&str; 8] = ["many", "in", "kitne", "kitni", "ktne", "कितने", "कितनी", "of"];
-    const AFTER: [&str; 7] = ["me", "mein", "में", "per", "a", "each", "for"];
-    let before = vessel.start.checked_sub(1).is_some_and(|at| BEFORE.contains(&text.normal(at)));
-    before || AFTER.contains(&text.normal(vessel.end))
+/// "How many mugs", "mugs per day"; "in mugs", "मग में" where no plant is named that may stand in one.
+fn wanted(text: &Text, vessel: &Range<usize>, alone: bool) -> bool {
+    const MANY: [&str; 6] = ["many", "kitne", "kitni", "ktne", "कितने", "कितनी"];
+    const IN: [&str; 3] = ["me", "mein", "में"];
+    let before = vessel.start.checked_sub(1).map_or("", |at| text.normal(at));
+    let after = text.normal(vessel.end);
+    MANY.contains(&before) || after == "per" || alone && (before == "in" || IN.contains(&after))
 }
