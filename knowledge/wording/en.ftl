@@ -1694,3 +1694,4 @@ recorded-bed-sown =
         [planted] planted
        *[sown] sown
     } { $day }.
+record-other-later = Tell me the other work again after that.

@@ -1668,3 +1668,4 @@ recorded-bed-sown =
         [planted] paudh lagayi
        *[sown] beej boye
     }, { $day }.
+record-other-later = Uske baad doosra kaam phir se likhein.

@@ -1668,3 +1668,4 @@ recorded-bed-sown =
         [planted] पौध लगाई
        *[sown] बीज बोए
     }, { $day }।
+record-other-later = उसके बाद दूसरा काम फिर से लिखें।

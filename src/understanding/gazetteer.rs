@@ -325,34 +325,3 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     }
     (told, things, seen_words)
 }
-
-#[cfg(test)]
-mod zz_scan {
-    use super::*;
-    use crate::knowledge::{Files, Index, Knowledge};
-    use crate::script::index_word;
-    #[test]
-    #[ignore = "scan"]
-    fn scan() {
-        let (known, _) = Knowledge::read(&Files::embedded());
-        let known = known;
-        let index = Index::build(&known).unwrap();
-        let gaz = Gazetteer::of(&known);
-        for (file, language) in [("en", Language::En), ("hl", Language::HiLatn), ("hi", Language::Hi)] {
-            let words = std::fs::read_to_string(format!("/tmp/u2/words-{file}.txt")).unwrap();
-            for word in words.split_whitespace() {
-                let text = Text::read_as(word, language);
-                let forms = Forms::of(&text);
-                let knows = text.tokens.iter().all(|t| index_word(t, language).is_none_or(|w| index.knows(&w)));
-                let exact = gaz.names.find(&forms);
-                let mut told: Vec<_> = gaz.told(&forms).into_iter().filter(|h| matches!(h.meaning, Told::Did(_))).collect();
-                let near = if knows || !exact.is_empty() { Vec::new() } else { gaz.names_nearly(&forms, |_| true) };
-                let did = if knows { Vec::new() } else { gaz.told_nearly(&forms, |_| true) };
-                told.extend(did);
-                for h in &exact { println!("{file} {word} = {:?}", h.meaning); }
-                for h in &near { println!("{file} {word} ~ {:?}", h.meaning); }
-                for h in &told { println!("{file} {word} d {} {:?}", h.exact, h.meaning); }
-            }
-        }
-    }
-}

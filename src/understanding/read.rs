@@ -5,6 +5,7 @@ mod claims;
 mod classed;
 mod contrast;
 mod deeds;
+mod few_words;
 mod filled;
 mod leaning;
 mod leans;
@@ -74,6 +75,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
     let plainly = found.plainly(&text, reader).or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness));
+    let plainly = plainly.or_else(|| found.in_few_words(&text, verdict.sureness));
     let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
     let mut reading = Reading { sky: found.sky(&text, today), ..found.reading(&text, reader, kind, sureness) };
     if let Some(days) = found.days_of_a_move(&text, today) {

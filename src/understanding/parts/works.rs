@@ -8,6 +8,10 @@ use crate::knowledge::{DayWord, Kind, Sign};
 use crate::quantity::UnitOf;
 use crate::script::Text;
 use crate::understanding::reading::Reading;
+use chrono::NaiveDate;
+
+/// First and last day.
+type Span = (NaiveDate, NaiveDate);
 
 /// Work is told in it, and nothing asked.
 pub(super) fn tells_of_work(part: &Reading) -> bool {
@@ -109,7 +113,8 @@ pub(super) fn as_a_log(
             None => text.tokens.first().is_some_and(|token| token.number.is_some()),
         };
         let bare = is_bare(part) || tells_of_work(part);
-        let work = part.did.is_some() || !part.jobs.is_empty() || !part.materials.is_empty();
+        let stuff = !part.materials.is_empty() || has(part, UnitOf::Volume);
+        let work = part.did.is_some() || !part.jobs.is_empty() || stuff;
         begins && bare && work && !part.asks && !is_to_come(&text, by)
     };
     let entries = entry((texts.0, parts.0)) && entry((texts.1, parts.1));
@@ -126,8 +131,8 @@ fn is_to_come(text: &Text, by: &By<'_>) -> bool {
     (0..text.tokens.len()).any(|at| by.reader.known.words.is_to_come(text, at))
 }
 
-/// "Flushed the bag. Will do the box on Thursday": the text before what is only planned.
-pub(super) fn before_a_plan<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<&'t str> {
+/// "Flushed the bag. Will do the box on Thursday": the text before what is only planned, and the days of that.
+pub(super) fn before_a_plan<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<(&'t str, Vec<Span>)> {
     if whole.did.is_none() || whole.asks {
         return None;
     }
@@ -145,6 +150,6 @@ pub(super) fn before_a_plan<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> 
         let about = plan.beds_named || plan.bed_kind.is_some() || !plan.crops.is_empty() || !plan.jobs.is_empty();
         let planned = is_bare(&plan) && (later && border.stops || about && is_to_come(&text, by));
         let told = planned.then(|| by.part(left))?;
-        (told.did.is_some() && !told.asks).then_some(left)
+        (told.did.is_some() && !told.asks).then_some((left, plan.days))
     })
 }
