@@ -140,7 +140,16 @@ impl Gazetteer {
             // A thread that ended early left nothing behind; the work is done here instead.
             let signs = signs.join().unwrap_or_else(|_| SignBook::of(known));
             let emergencies = EmergencyBook::of(known);
-            Self { names, told, things, seen, signs, emergencies, ordinary: known.ordinary.clone(), deeds: deeds(known) }
+            Self {
+                names,
+                told,
+                things,
+                seen,
+                signs,
+                emergencies,
+                ordinary: known.ordinary.clone(),
+                deeds: deeds(known),
+            }
         })
     }
 
@@ -236,9 +245,12 @@ fn names(known: &Knowledge) -> Phrasebook<Named> {
 
 /// The words for work done of one word each, as they are spelled.
 fn deeds(known: &Knowledge) -> HashSet<String> {
-    let phrases = known.talk.jobs.iter().flat_map(|job| job.did.each()).flat_map(|(language, names)| {
-        names.iter().map(move |name| Text::read_as(name, language))
-    });
+    let phrases = known
+        .talk
+        .jobs
+        .iter()
+        .flat_map(|job| job.did.each())
+        .flat_map(|(language, names)| names.iter().map(move |name| Text::read_as(name, language)));
     let single = phrases.filter(|text| text.tokens.len() == 1);
     single.flat_map(|text| text.tokens).map(|token| token.normal).collect()
 }
@@ -324,4 +336,63 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         told.add(words, &meaning);
     }
     (told, things, seen_words)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::knowledge::Files;
+
+    /// The crops that a word names in a text of this language, as it is or with a slip.
+    #[track_caller]
+    fn crops(gazetteer: &Gazetteer, word: &str, language: Language, expected: &[&str]) {
+        let forms = Forms::of(&Text::read_as(word, language));
+        let mut found = gazetteer.names(&forms, &Asker::default());
+        if found.is_empty() {
+            found = gazetteer.names_nearly(&forms, |_| true);
+        }
+        let crops: Vec<&str> = found
+            .iter()
+            .filter_map(|hit| match &hit.meaning {
+                Named::Crop(id) => Some(id.as_str()),
+                _ => None,
+            })
+            .collect();
+        assert_eq!(crops, expected, "{word}");
+    }
+
+    #[test]
+    fn everyday_words_are_no_crops() {
+        let (known, _) = Knowledge::read(&Files::embedded());
+        let gazetteer = Gazetteer::of(&known);
+        for word in ["began", "alive", "chews", "lets", "indeed", "steady", "partly", "busy", "origin"] {
+            crops(&gazetteer, word, Language::En, &[]);
+        }
+        for word in ["banta", "khel", "palkein"] {
+            crops(&gazetteer, word, Language::HiLatn, &[]);
+        }
+        for word in ["बनता", "पलक"] {
+            crops(&gazetteer, word, Language::Hi, &[]);
+        }
+        // Names of Hindi in an English text, and names with a slip, are still names.
+        crops(&gazetteer, "baigan", Language::En, &["brinjal"]);
+        crops(&gazetteer, "bhindee", Language::En, &["okra"]);
+        crops(&gazetteer, "coriandar", Language::En, &["coriander"]);
+        crops(&gazetteer, "dhaniaa", Language::HiLatn, &["coriander"]);
+    }
+
+    #[test]
+    fn what_only_sounds_as_a_deed_is_none() {
+        let (known, _) = Knowledge::read(&Files::embedded());
+        let gazetteer = Gazetteer::of(&known);
+        let deeds = |word: &str, language| {
+            let told = gazetteer.told(&Forms::of(&Text::read_as(word, language)));
+            told.into_iter().filter(|hit| matches!(hit.meaning, Told::Did(_))).count()
+        };
+        assert_eq!(
+            [deeds("thodi", Language::HiLatn), deeds("थोड़ी", Language::Hi), deeds("निकली", Language::Hi)],
+            [0; 3]
+        );
+        assert!([deeds("todi", Language::HiLatn), deeds("तोड़ी", Language::Hi)].iter().all(|count| *count > 0));
+    }
 }

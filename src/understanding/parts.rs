@@ -116,12 +116,7 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
         return vec![whole];
     }
     // "Two fists of dung, put in on Sunday": the verb stands in the second part alone.
-    if !whole.asks
-        && whole.did.is_some()
-        && whole.did == second.did
-        && first.did.is_none()
-        && first.saw.is_none()
-    {
+    if !whole.asks && whole.did.is_some() && whole.did == second.did && first.did.is_none() && first.saw.is_none() {
         return vec![whole];
     }
     if is_undated(&first) && second.asks && second.kind != Kind::Record {
@@ -147,7 +142,8 @@ fn again(part: Reading, text: &str, by: &By<'_>, depth: u8) -> Vec<Reading> {
         return vec![part];
     }
     let unsaid = |reading: &Reading| reading.crops.is_empty() && !reading.beds_named && reading.measures.is_empty();
-    let filled = parts.into_iter().map(|reading| if unsaid(&reading) { beside(reading, &part, by.asker) } else { reading });
+    let filled =
+        parts.into_iter().map(|reading| if unsaid(&reading) { beside(reading, &part, by.asker) } else { reading });
     filled.collect()
 }
 

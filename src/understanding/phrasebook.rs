@@ -205,8 +205,7 @@ impl<T: Clone> Phrasebook<T> {
         for start in 0..forms.english.len() {
             // An everyday word of English is no Hindi name in an English text: a heat wave that "began" is no "baigan".
             let everyday = english && self.ordinary.is(all_forms.written(start));
-            let maps =
-                [(&self.english, &forms.english, english, false), (&self.hindi, &forms.hindi, true, everyday)];
+            let maps = [(&self.english, &forms.english, english, false), (&self.hindi, &forms.hindi, true, everyday)];
             for (map, words, fits, no_name) in maps {
                 let Some(phrases) = words.get(start).and_then(|word| map.get(word)) else { continue };
                 for entry in phrases.iter().filter(|entry| !no_name || entry.words.len() > 1) {
@@ -314,12 +313,10 @@ fn nearest<T: Clone>(
         // People rarely miss the first letter; a word that begins otherwise is another word.
         .filter(|(known, _)| known.chars().next() == first && known.chars().count() >= SHORTEST_SLIP)
         .filter_map(|(known, phrases)| {
-            let entry = phrases
-                .iter()
-                .find(|entry| {
-                    let single = entry.words.len() == 1 && entry.spelling.spelled.is_empty();
-                    single && wanted(&entry.meaning) && near(known, word).is_some() && fits(entry)
-                })?;
+            let entry = phrases.iter().find(|entry| {
+                let single = entry.words.len() == 1 && entry.spelling.spelled.is_empty();
+                single && wanted(&entry.meaning) && near(known, word).is_some() && fits(entry)
+            })?;
             Some((near(known, word)?, known, &entry.meaning))
         })
         .min_by_key(|(slips, known, _)| (*slips, (*known).clone()))

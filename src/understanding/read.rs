@@ -30,9 +30,7 @@ use super::reading::{Measured, Reading};
 use super::sun_clock;
 use super::symptoms::Described;
 use crate::garden::{BedKind, JobKind};
-use crate::knowledge::{
-    Aspect, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Slips,
-};
+use crate::knowledge::{Aspect, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Slips};
 use crate::script::{Language, Text, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
@@ -266,7 +264,8 @@ impl Found {
         if says(Told::OthersGarden) && !own && !self.asks && !says(Told::OthersSaid) {
             return true;
         }
-        let someone = says(Told::Others) && !says(Told::ByOthers) || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
+        let someone = says(Told::Others) && !says(Told::ByOthers)
+            || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
         let theirs = says(Told::Data) || (self.asks || self.did.is_none()) && !says(Told::OthersSaid);
         someone && theirs || says(Told::NotOurs)
     }

@@ -114,8 +114,7 @@ fn tells_of_more(text: &str) -> bool {
 
 /// "Khaad kab deni hai ye bhi batao", "when is the next feed too?": asked besides, at its end.
 fn asks_besides(text: &str) -> bool {
-    const TELL: [&str; 9] =
-        ["batao", "bataiye", "bata", "batana", "bataye", "बताओ", "बताइए", "बता", "बताएँ"];
+    const TELL: [&str; 9] = ["batao", "bataiye", "bata", "batana", "bataye", "बताओ", "बताइए", "बता", "बताएँ"];
     let text = Text::read(text);
     let words: Vec<&str> = (0..text.tokens.len()).map(|at| text.normal(at)).collect();
     let hindi = words.windows(2).any(|pair| matches!(pair, ["bhi" | "भी", tell] if TELL.contains(tell)));

@@ -100,9 +100,9 @@ impl Claims<'_> {
         const APART: usize = 6;
         let who = |place: usize| self.said_at(&Told::Creature, place);
         let hindi = self.text.language != Language::En
-            && self.before(at, APART).any(|place| {
-                matches!(self.text.normal(place), "ne" | "ने") && place.checked_sub(1).is_some_and(who)
-            });
+            && self
+                .before(at, APART)
+                .any(|place| matches!(self.text.normal(place), "ne" | "ने") && place.checked_sub(1).is_some_and(who));
         hindi || self.before(at, 2).any(who)
     }
 
@@ -135,7 +135,8 @@ impl Claims<'_> {
     /// "Do I put it back", "shall we cut it".
     fn is_asked_at(&self, at: usize) -> bool {
         let before = |back: usize| at.checked_sub(back).map_or("", |place| self.text.normal(place));
-        matches!(before(1), "i" | "we" | "you" | "they") && matches!(before(2), "do" | "does" | "shall" | "should" | "can")
+        matches!(before(1), "i" | "we" | "you" | "they")
+            && matches!(before(2), "do" | "does" | "shall" | "should" | "can")
     }
 
     /// "Put them in this week or wait".

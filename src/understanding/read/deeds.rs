@@ -268,8 +268,7 @@ impl Deeds<'_> {
         const FIRST: usize = 4;
         let hindi = self.text.language != Language::En;
         let people = |hit: &Hit<Told>| hindi && hit.span.len() == 1 && self.text.normal(hit.span.start) == "log";
-        self.noted
-            || self.told.iter().any(|hit| hit.meaning == Told::Note && hit.span.start < FIRST && !people(hit))
+        self.noted || self.told.iter().any(|hit| hit.meaning == Told::Note && hit.span.start < FIRST && !people(hit))
     }
 }
 

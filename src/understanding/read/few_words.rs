@@ -25,7 +25,9 @@ impl Found {
         let weight = |at: usize| match word(at) {
             "weigh" | "weighs" | "wajan" | "wazan" | "वज़न" | "वजन" => true,
             "heavy" => at.checked_sub(1).is_some_and(|before| word(before) == "how"),
-            "bhari" | "bhaari" | "भारी" => at.checked_sub(1).is_some_and(|before| matches!(word(before), "kitna" | "kitne" | "कितना" | "कितने")),
+            "bhari" | "bhaari" | "भारी" => {
+                at.checked_sub(1).is_some_and(|before| matches!(word(before), "kitna" | "kitne" | "कितना" | "कितने"))
+            }
             _ => false,
         };
         let thing = |hit: &Named| matches!(hit, Named::Crop(_) | Named::Material(_) | Named::Trouble(_));

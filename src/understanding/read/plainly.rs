@@ -128,8 +128,7 @@ impl Found {
             .iter()
             .any(|found| found.diameter.is_some() || found.length.is_some() && found.width.is_some());
         let litres = self.quantities.said.iter().any(|said| said.written.unit.measures() == UnitOf::Volume);
-        let vessel =
-            self.names.iter().any(|hit| matches!(hit.meaning, Named::BedKind(BedKind::Bag | BedKind::Pot)));
+        let vessel = self.names.iter().any(|hit| matches!(hit.meaning, Named::BedKind(BedKind::Bag | BedKind::Pot)));
         let other = matches!(self.did, Some(job) if !matches!(job, JobKind::Sow | JobKind::Plant | JobKind::Mix));
         let filled = litres && vessel && !other;
         !self.asks && (measured || filled) && self.told.iter().any(|hit| hit.meaning == Told::NewBed)

@@ -15,7 +15,10 @@ pub(super) fn asks(text: &Text, hit: &Hit<Told>, told: &[Hit<Told>]) -> bool {
         // "Do" is two or "give", "is" is "this" in Hindi.
         "do" | "is" | "are" if !english => false,
         // "Will do the box on Thursday".
-        "do" if at.checked_sub(1).is_some_and(|before| matches!(text.normal(before), "will" | "ll" | "to" | "must")) => {
+        "do" if at
+            .checked_sub(1)
+            .is_some_and(|before| matches!(text.normal(before), "will" | "ll" | "to" | "must")) =>
+        {
             false
         }
         "can" if counted(text, at) => false,

@@ -12,7 +12,8 @@ const ENDS: [&str; 7] = [",", ".", "?", "!", ";", "।", ":"];
 /// poured was poured, whoever did it.
 pub(super) fn given_by_others(text: &Text, told: &[Hit<Told>]) -> Vec<Hit<Told>> {
     let mut given = Vec::new();
-    for who in told.iter().filter(|hit| hit.meaning == Told::Others && matches!(text.normal(hit.span.end), "ne" | "ने")) {
+    for who in told.iter().filter(|hit| hit.meaning == Told::Others && matches!(text.normal(hit.span.end), "ne" | "ने"))
+    {
         let from = who.span.end;
         let end = (from..text.tokens.len()).find(|at| ENDS.contains(&text.normal(*at))).unwrap_or(text.tokens.len());
         let clause: Vec<&Hit<Told>> = told.iter().filter(|hit| from < hit.span.start && hit.span.end <= end).collect();
@@ -33,15 +34,16 @@ pub(super) fn asks_whether_done(text: &Text, told: &[Hit<Told>], did: Option<Job
         return None;
     }
     let what = |at: usize| matches!(text.normal(at), "kya" | "क्या");
-    let words: Vec<usize> = (0..text.tokens.len()).filter(|at| text.tokens.get(*at).is_some_and(|token| token.is_word())).collect();
+    let words: Vec<usize> =
+        (0..text.tokens.len()).filter(|at| text.tokens.get(*at).is_some_and(|token| token.is_word())).collect();
     let only = told.iter().filter(|hit| hit.meaning == Told::Question).all(|hit| hit.span.clone().all(what));
     let deeds = || told.iter().filter(|hit| matches!(hit.meaning, Told::Did(_) | Told::Done));
     let begins = words.first().is_some_and(|at| what(*at)) && deeds().next().is_some();
-    let ends = words.last().is_some_and(|last| {
-        what(*last) && deeds().any(|hit| hit.span.end <= *last && *last - hit.span.end < AFTER)
-    });
+    let ends = words
+        .last()
+        .is_some_and(|last| what(*last) && deeds().any(|hit| hit.span.end <= *last && *last - hit.span.end < AFTER));
     let asked = only && one_clause(text) && (begins || ends);
-    asked.then(|| Hit { span: 0..0, meaning: Told::Point(Point::LastDone), exact: true })
+    asked.then_some(Hit { span: 0..0, meaning: Told::Point(Point::LastDone), exact: true })
 }
 
 /// Nothing else is told beside it; a stop at the end ends nothing.
