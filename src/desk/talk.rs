@@ -245,7 +245,7 @@ pub(super) fn together<'r>(
     for reading in others {
         let mut part = answer(reading, facts);
         if part.outcome == Outcome::AskedBack {
-            more |= asked.is_some() && reading.did.is_some();
+            more |= asked.is_some() && reading.kind == Kind::Record;
             // One question at a time: the work of a second one has to be told again.
             if more && part.lines == all.lines {
                 part.lines.clear();

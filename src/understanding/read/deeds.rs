@@ -186,7 +186,9 @@ impl Deeds<'_> {
     /// "Net down from the tomato, 16 May": told without a verb, of a bed or crop and a day that has come.
     fn net_moved(&self) -> Option<JobKind> {
         let planted = self.names_any(|name| matches!(name, Named::Crop(_) | Named::OwnBed(_) | Named::BedKind(_)));
-        let net = self.things().iter().any(|(_, kind)| *kind == JobKind::Net);
+        // "Up on the one, down from the other" is two moves that no verb parts.
+        let both = (0..self.text.tokens.len()).any(|at| self.text.normal(at) == "up");
+        let net = !both && self.things().iter().any(|(_, kind)| *kind == JobKind::Net);
         (net && planted && self.says(&Told::NetDown) && self.come && !self.asks && !self.is_to_come())
             .then_some(JobKind::Net)
     }
