@@ -1701,6 +1701,7 @@ recorded-bed-sown =
         [planted] planted
        *[sown] sown
     } { $day }.
+record-other-later = Tell me the other work again after that.
 
 ## Water of another time of the year, and in vessels
 water-of-time = For usual days around { $day }, not this week:

@@ -1675,6 +1675,7 @@ recorded-bed-sown =
         [planted] paudh lagayi
        *[sown] beej boye
     }, { $day }.
+record-other-later = Uske baad doosra kaam phir se likhein.
 
 ## Water of another time of the year, and in vessels
 water-of-time = { $day } ke aaspaas ke aam dinon ke liye, is hafte ke liye nahi:

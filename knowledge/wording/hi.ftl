@@ -1675,6 +1675,7 @@ recorded-bed-sown =
         [planted] पौध लगाई
        *[sown] बीज बोए
     }, { $day }।
+record-other-later = उसके बाद दूसरा काम फिर से लिखें।
 
 ## Water of another time of the year, and in vessels
 water-of-time = { $day } के आसपास के आम दिनों के लिए, इस हफ़्ते के लिए नहीं:

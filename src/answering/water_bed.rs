@@ -16,7 +16,7 @@ use crate::needs::water_day::{round_saplings, seed_on_top};
 use crate::quantity::{Estimate, Fraction, UnitOf, Volume, WaterDepth};
 use crate::understanding::{Reading, SkyTold};
 use crate::weather::{Day, Told};
-use chrono::{NaiveDate, Timelike};
+use chrono::{Days, NaiveDate, Timelike};
 
 /// One bed's water.
 pub struct BedWater<'a> {
@@ -181,6 +181,7 @@ fn last(
     const MORNING_H: f64 = 7.0;
     let hour = reading.parts_of_day.iter().map(|part| part.counts_h).reduce(f64::max).unwrap_or(MORNING_H);
     let told = (reading.did == Some(JobKind::Water)).then(|| reading.days.first().map_or(now.0, |(day, _)| *day));
+    let told = told.or_else(|| not_since(reading, now.0));
     let told = told.filter(|day| *day <= now.0).map(|day| (day, hour.min(if day == now.0 { now.1 } else { 24.0 })));
     let recorded = jobs.and_then(|jobs| waterings(jobs, now).next()).map(|(hour, _)| hour);
     let watered = told.or(recorded);
@@ -192,6 +193,18 @@ fn last(
     let missing = lost * around.filled().top;
     let ago = (now.0 - at.0).num_days() as f64 + (now.1 - at.1) / 24.0;
     Some(LastWatering { on: at.0, told: told.is_some(), by_rain: rained.is_some(), ago, down, lost, missing })
+}
+
+/// "No water for two days", "none since Saturday": the day on which it had some at the latest.
+fn not_since(reading: &Reading, today: NaiveDate) -> Option<NaiveDate> {
+    /// Who counts further back counts otherwise.
+    const MOST: f64 = 60.0;
+    if !reading.unwatered {
+        return None;
+    }
+    let for_days = reading.for_days.filter(|days| (1.0..=MOST).contains(days)).map(|days| days.round() as u64);
+    let counted = for_days.and_then(|days| today.checked_sub_days(Days::new(days)));
+    counted.or_else(|| reading.days.first().map(|(day, _)| *day))
 }
 
 /// The hour at which rain that was told filled the bed: at the end of its day, where it brought what the bed had lost

@@ -241,12 +241,22 @@ pub(super) fn together<'r>(
 ) -> (Answer, Option<&'r Reading>) {
     let mut all = answer(first, facts);
     let mut asked = (all.outcome == Outcome::AskedBack).then_some(first);
+    let mut more = false;
     for reading in others {
-        let part = answer(reading, facts);
+        let mut part = answer(reading, facts);
         if part.outcome == Outcome::AskedBack {
+            more |= asked.is_some() && reading.kind == Kind::Record;
+            // One question at a time: the work of a second one has to be told again.
+            if more && part.lines == all.lines {
+                part.lines.clear();
+                part.choices.clear();
+            }
             asked = asked.or(Some(reading));
         }
         all = all.joined(part);
+    }
+    if more {
+        all.lines.push(Line::new("record-other-later"));
     }
     (all, asked)
 }

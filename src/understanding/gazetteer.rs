@@ -383,39 +383,60 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
 }
 
 #[cfg(test)]
-mod zz_scan {
+mod tests {
     use super::*;
-    use crate::knowledge::{Files, Index, Knowledge};
-    use crate::script::index_word;
-    #[test]
-    #[ignore = "scan"]
-    fn scan() {
-        let (known, _) = Knowledge::read(&Files::embedded());
-        let known = known;
-        let index = Index::build(&known).unwrap();
-        let gaz = Gazetteer::of(&known);
-        for (file, language) in [("en", Language::En), ("hl", Language::HiLatn), ("hi", Language::Hi)] {
-            let words = std::fs::read_to_string(format!("/tmp/u2/words-{file}.txt")).unwrap();
-            for word in words.split_whitespace() {
-                let text = Text::read_as(word, language);
-                let forms = Forms::of(&text);
-                let knows = text.tokens.iter().all(|t| index_word(t, language).is_none_or(|w| index.knows(&w)));
-                let exact = gaz.names.find(&forms);
-                let mut told: Vec<_> =
-                    gaz.told(&forms).into_iter().filter(|h| matches!(h.meaning, Told::Did(_))).collect();
-                let near = if knows || !exact.is_empty() { Vec::new() } else { gaz.names_nearly(&forms, |_| true) };
-                let did = if knows { Vec::new() } else { gaz.told_nearly(&forms, |_| true) };
-                told.extend(did);
-                for h in &exact {
-                    println!("{file} {word} = {:?}", h.meaning);
-                }
-                for h in &near {
-                    println!("{file} {word} ~ {:?}", h.meaning);
-                }
-                for h in &told {
-                    println!("{file} {word} d {} {:?}", h.exact, h.meaning);
-                }
-            }
+    use crate::knowledge::Files;
+
+    /// The crops that a word names in a text of this language, as it is or with a slip.
+    #[track_caller]
+    fn crops(gazetteer: &Gazetteer, word: &str, language: Language, expected: &[&str]) {
+        let forms = Forms::of(&Text::read_as(word, language));
+        let mut found = gazetteer.names(&forms, &Asker::default());
+        if found.is_empty() {
+            found = gazetteer.names_nearly(&forms, |_| true);
         }
+        let crops: Vec<&str> = found
+            .iter()
+            .filter_map(|hit| match &hit.meaning {
+                Named::Crop(id) => Some(id.as_str()),
+                _ => None,
+            })
+            .collect();
+        assert_eq!(crops, expected, "{word}");
+    }
+
+    #[test]
+    fn everyday_words_are_no_crops() {
+        let (known, _) = Knowledge::read(&Files::embedded());
+        let gazetteer = Gazetteer::of(&known);
+        for word in ["began", "alive", "chews", "lets", "indeed", "steady", "partly", "busy", "origin"] {
+            crops(&gazetteer, word, Language::En, &[]);
+        }
+        for word in ["banta", "khel", "palkein"] {
+            crops(&gazetteer, word, Language::HiLatn, &[]);
+        }
+        for word in ["बनता", "पलक"] {
+            crops(&gazetteer, word, Language::Hi, &[]);
+        }
+        // Names of Hindi in an English text, and names with a slip, are still names.
+        crops(&gazetteer, "baigan", Language::En, &["brinjal"]);
+        crops(&gazetteer, "bhindee", Language::En, &["okra"]);
+        crops(&gazetteer, "coriandar", Language::En, &["coriander"]);
+        crops(&gazetteer, "dhaniaa", Language::HiLatn, &["coriander"]);
+    }
+
+    #[test]
+    fn what_only_sounds_as_a_deed_is_none() {
+        let (known, _) = Knowledge::read(&Files::embedded());
+        let gazetteer = Gazetteer::of(&known);
+        let deeds = |word: &str, language| {
+            let told = gazetteer.told(&Forms::of(&Text::read_as(word, language)));
+            told.into_iter().filter(|hit| matches!(hit.meaning, Told::Did(_))).count()
+        };
+        assert_eq!(
+            [deeds("thodi", Language::HiLatn), deeds("थोड़ी", Language::Hi), deeds("निकली", Language::Hi)],
+            [0; 3]
+        );
+        assert!([deeds("todi", Language::HiLatn), deeds("तोड़ी", Language::Hi)].iter().all(|count| *count > 0));
     }
 }

@@ -73,8 +73,14 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
     }
     let alone = Asker { before: None, ..asker.clone() };
     let by = By { reader, asker, alone, today, language: Text::read(text).language };
-    if let Some(told) = works::before_a_plan(text, &whole, &by) {
-        return read(told, reader, asker, today);
+    if let Some((told, planned)) = works::before_a_plan(text, &whole, &by) {
+        let (mut first, others) = read(told, reader, asker, today);
+        // The days of the plan were named too; those of the work stand before them.
+        if first.days.is_empty() && !planned.is_empty() {
+            first.days.push((today, today));
+        }
+        first.days.extend(planned);
+        return (first, others);
     }
     let sky = whole.sky.clone();
     let mut parts = parted(text, whole, &by, DEEPEST).into_iter();
@@ -87,7 +93,7 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
     (under(first), others.into_iter().map(under).collect())
 }
 
-/// Two requests, and the texts they stand in.
+/// Two requests, and the texts they stand in, the second with the mark before it.
 struct Two<'t> {
     first: Reading,
     second: Reading,
@@ -195,9 +201,9 @@ fn both_of_the_same(
 /// The best place to part the text: where the less sure of both parts is surest.
 fn split<'t>(text: &'t str, by: &By<'_>) -> Option<Two<'t>> {
     let read = Text::read_as(text, by.language);
-    let mut best: Option<(f64, Two<'t>)> = None;
+    let mut best: Option<((bool, f64), Two<'t>)> = None;
     for border in borders(&read) {
-        let Border { left, right, joins, .. } = border;
+        let Border { mark, left, right, joins, .. } = border;
         let texts = (text.get(..left)?, text.get(right..)?);
         let words = |part: &str| part.split_whitespace().count();
         if words(texts.0) < LEAST_WORDS || words(texts.1) < LEAST_WORDS {
@@ -213,21 +219,23 @@ fn split<'t>(text: &'t str, by: &By<'_>) -> Option<Two<'t>> {
         if choice && first.did.is_some() && !first.asks {
             continue;
         }
-        let marked = text.get(left..)?;
+        let marked = text.get(mark..)?;
         let (first, second) = works::with_one_verb((first, second), texts, border, by);
         let (first, second) = works::as_a_log(texts, marked, (&first, &second), by).unwrap_or((first, second));
         let second = as_due_again(&first, second);
         if !joins && !parted_plainly(&first, &second, texts) {
             continue;
         }
-        let sure = first.sureness.min(second.sureness);
+        let (mut first, mut second) = (first, second);
+        works::with_one_day(&mut first, &mut second, border);
+        // Where works part from each other says more than where one is surer.
+        let works = works::are_two(&first, &second);
+        let sure = (works, first.sureness.min(second.sureness));
         if best.as_ref().is_none_or(|(before, _)| sure > *before) {
-            let (mut first, mut second) = (first, second);
-            works::with_one_day(&mut first, &mut second, border);
-            best = Some((sure, Two { first, second, texts }));
+            best = Some((sure, Two { first, second, texts: (texts.0, marked) }));
         }
     }
-    let (sure, Two { first, second, texts }) = best?;
+    let ((_, sure), Two { first, second, texts }) = best?;
     let told = first.kind == Kind::Record && first.did.is_some() && first.sureness >= SURE_ALONE;
     if sure < if told { SURE_AFTER_WORK } else { SURE_ALONE } {
         return None;

@@ -203,9 +203,12 @@ impl<T: Clone> Phrasebook<T> {
         let forms = forms.by(self.by);
         let mut all = Vec::new();
         for start in 0..forms.english.len() {
-            for (map, words, fits) in [(&self.english, &forms.english, english), (&self.hindi, &forms.hindi, true)] {
+            // An everyday word of English is no Hindi name in an English text: a heat wave that "began" is no "baigan".
+            let everyday = english && self.ordinary.is(all_forms.written(start));
+            let maps = [(&self.english, &forms.english, english, false), (&self.hindi, &forms.hindi, true, everyday)];
+            for (map, words, fits, no_name) in maps {
                 let Some(phrases) = words.get(start).and_then(|word| map.get(word)) else { continue };
-                for entry in phrases {
+                for entry in phrases.iter().filter(|entry| !no_name || entry.words.len() > 1) {
                     let end = start + entry.words.len();
                     let as_spelled = entry.spelling.is_that(all_forms, start, fits, &self.ordinary);
                     if as_spelled && words.get(start..end).is_some_and(|said| said == entry.words) {

@@ -7,6 +7,7 @@ mod claims;
 mod classed;
 mod contrast;
 mod deeds;
+mod few_words;
 mod filled;
 mod follows;
 mod leaning;
@@ -78,6 +79,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
     let plainly = found
         .plainly(&text, reader)
         .or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness))
+        .or_else(|| found.in_few_words(&text, verdict.sureness))
         .or_else(|| found.about_a_named_thing(verdict, asker.before.as_ref()));
     let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
     let mut reading = Reading {

@@ -112,6 +112,9 @@ pub struct Reading {
     /// Temperatures said, °C.
     pub temperatures_c: Vec<f64>,
     pub did: Option<JobKind>,
+    /// No water was given since the day named, or for the days said.
+    #[serde(default)]
+    pub unwatered: bool,
     /// Jobs that were named, done or not.
     #[serde(default)]
     pub jobs: Vec<JobKind>,

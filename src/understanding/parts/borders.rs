@@ -2,9 +2,11 @@
 
 use crate::script::{Text, Token};
 
-/// Byte places before and after, and what stands there.
+/// Byte places, and what stands there.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Border {
+    /// Where what parts them begins, ends the first part, begins the second.
+    pub mark: usize,
     pub left: usize,
     pub right: usize,
     /// A joining word stands there or right behind.
@@ -23,7 +25,13 @@ pub(super) fn borders(text: &Text) -> Vec<Border> {
         let left = if joins(at) { token.span.start } else { token.span.end };
         let is_one = marks(at) || joins(at) || is_spaced_dash(text, token);
         let stops = matches!(text.normal(at), "." | "?" | ";" | "।" | "!");
-        is_one.then(|| Border { left, right: token.span.end, joins: joins(at) || joins(at + 1), stops })
+        is_one.then(|| Border {
+            mark: token.span.start,
+            left,
+            right: token.span.end,
+            joins: joins(at) || joins(at + 1),
+            stops,
+        })
     };
     text.tokens.iter().enumerate().filter_map(border).collect()
 }

@@ -8,6 +8,10 @@ use crate::knowledge::{DayWord, Kind, Sign};
 use crate::quantity::UnitOf;
 use crate::script::Text;
 use crate::understanding::reading::Reading;
+use chrono::NaiveDate;
+
+/// First and last day.
+type Span = (NaiveDate, NaiveDate);
 
 /// Work is told in it, and nothing asked.
 pub(super) fn tells_of_work(part: &Reading) -> bool {
@@ -31,8 +35,9 @@ fn is_more_of(part: &Reading, job: JobKind) -> bool {
     match job {
         JobKind::Pick => has(part, UnitOf::Mass) && (!part.crops.is_empty() || !part.days.is_empty()),
         JobKind::Water | JobKind::Flush => has(part, UnitOf::Volume) && placed,
-        JobKind::Feed => amount && (placed || !part.materials.is_empty()) || placed && !part.materials.is_empty(),
+        JobKind::Feed => placed && (amount || !part.materials.is_empty()),
         JobKind::Spray => placed && !part.materials.is_empty(),
+        JobKind::Net => placed && part.net_down,
         JobKind::Sow | JobKind::Plant => !part.crops.is_empty() && (part.beds_named || part.bed_kind.is_some()),
         _ => false,
     }
@@ -88,9 +93,12 @@ pub(super) fn are_two(first: &Reading, second: &Reading) -> bool {
     let amounts = !first.quantities.is_empty() && !second.quantities.is_empty();
     let other_days = apart(&first.days, &second.days);
     let other_stuff = apart(&first.materials, &second.materials);
-    let told = amounts || other_days || other_stuff;
+    let placed = |part: &Reading| part.beds_named || part.bed_kind.is_some();
+    let sown = matches!(first.did, Some(JobKind::Sow | JobKind::Plant)) && placed(first) && placed(second);
+    let moved = first.net_down != second.net_down;
+    let told = amounts || other_days || other_stuff || sown || moved;
     let other_beds = first.beds_named && second.beds_named && apart(&first.beds, &second.beds);
-    (apart(&first.crops, &second.crops) || other_beds) && told || other_days && amounts || other_stuff && amounts
+    (apart(&first.crops, &second.crops) || other_beds) && told || other_days && amounts
 }
 
 /// "Fri vermi, Sun neem": a day that is no "kal" at the beginning of each part, what work is done with, and no verb.
@@ -109,7 +117,8 @@ pub(super) fn as_a_log(
             None => text.tokens.first().is_some_and(|token| token.number.is_some()),
         };
         let bare = is_bare(part) || tells_of_work(part);
-        let work = part.did.is_some() || !part.jobs.is_empty() || !part.materials.is_empty();
+        let stuff = !part.materials.is_empty() || has(part, UnitOf::Volume);
+        let work = part.did.is_some() || !part.jobs.is_empty() || stuff;
         begins && bare && work && !part.asks && !is_to_come(&text, by)
     };
     let entries = entry((texts.0, parts.0)) && entry((texts.1, parts.1));
@@ -126,8 +135,8 @@ fn is_to_come(text: &Text, by: &By<'_>) -> bool {
     (0..text.tokens.len()).any(|at| by.reader.known.words.is_to_come(text, at))
 }
 
-/// "Flushed the bag. Will do the box on Thursday": the text before what is only planned.
-pub(super) fn before_a_plan<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<&'t str> {
+/// "Flushed the bag. Will do the box on Thursday": the text before what is only planned, and the days of that.
+pub(super) fn before_a_plan<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<(&'t str, Vec<Span>)> {
     if whole.did.is_none() || whole.asks {
         return None;
     }
@@ -141,10 +150,12 @@ pub(super) fn before_a_plan<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> 
         let text = Text::read_as(right, by.language);
         let next = (0..text.tokens.len()).any(|at| by.reader.known.words.sign(Sign::Next, &text, at).is_some());
         let later = !plan.days.is_empty() && plan.days.iter().all(|(day, _)| *day > by.today) || next;
-        // "Sava do kilo" holds a number that is also "give": a plan says of what.
-        let about = plan.beds_named || plan.bed_kind.is_some() || !plan.crops.is_empty() || !plan.jobs.is_empty();
+        // "Sava do kilo" holds a number that is also "give", "5 may" a day: a plan says of what, or "will".
+        let will = (0..text.tokens.len()).any(|at| matches!(text.normal(at), "will" | "ll" | "going" | "shall"));
+        let placed = plan.beds_named || plan.bed_kind.is_some() || !plan.crops.is_empty();
+        let about = placed || !plan.jobs.is_empty() || will;
         let planned = is_bare(&plan) && (later && border.stops || about && is_to_come(&text, by));
         let told = planned.then(|| by.part(left))?;
-        (told.did.is_some() && !told.asks).then_some(left)
+        (told.did.is_some() && !told.asks).then_some((left, plan.days))
     })
 }

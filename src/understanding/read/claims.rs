@@ -43,7 +43,8 @@ impl Claims<'_> {
         let open = !self.asks || both;
         // Asked about, what is supposed is the ground of the question: a wait counts from it.
         let told_beside = !self.asks && (self.is_supposed(at) || self.is_circumstance(at));
-        let unsure = open && self.is_to_come(at) || both && self.wavers(at) || self.is_one_of_two(span);
+        let wavers = both && (self.wavers(at) || self.is_asked_at(at));
+        let unsure = open && self.is_to_come(at) || wavers || self.is_one_of_two(span);
         let elsewhere = self.is_done_by_a_creature(at) || self.is_given_by_others(at) || self.is_a_state(span);
         !(self.is_denied(span) || elsewhere || told_beside || unsure)
     }
@@ -135,6 +136,13 @@ impl Claims<'_> {
         const NEAR: usize = 3;
         const JOINS: [&str; 8] = ["after", "because", "when", "whenever", "though", "although", "once", "jab"];
         self.before(at, NEAR).any(|place| JOINS.contains(&self.text.normal(place)))
+    }
+
+    /// "Do I put it back", "shall we cut it".
+    fn is_asked_at(&self, at: usize) -> bool {
+        let before = |back: usize| at.checked_sub(back).map_or("", |place| self.text.normal(place));
+        matches!(before(1), "i" | "we" | "you" | "they")
+            && matches!(before(2), "do" | "does" | "shall" | "should" | "can")
     }
 
     /// "Put them in this week or wait".

@@ -192,9 +192,9 @@ impl Deeds<'_> {
     fn net_moved(&self) -> Option<JobKind> {
         let planted = self.names_any(|name| matches!(name, Named::Crop(_) | Named::OwnBed(_) | Named::BedKind(_)));
         let net = self.things().iter().any(|(_, kind)| *kind == JobKind::Net);
-        // "Net up over the chilli since Wednesday".
+        // "Net up over the chilli since Wednesday". "Up on the one, down from the other" is two moves that no verb parts.
         let up = (0..self.text.tokens.len()).any(|at| self.text.normal(at) == "up");
-        let moved = self.says(&Told::NetDown) || up && !self.days.is_empty();
+        let moved = if up { !self.says(&Told::NetDown) && !self.days.is_empty() } else { self.says(&Told::NetDown) };
         (net && planted && moved && self.come && !self.asks && !self.is_to_come()).then_some(JobKind::Net)
     }
 

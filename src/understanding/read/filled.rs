@@ -55,6 +55,7 @@ impl Found {
             sky: Vec::new(),
             temperatures_c: self.quantities.temperatures.iter().map(|degrees| degrees.celsius).collect(),
             did: self.did,
+            unwatered: self.unwatered,
             put_off: self.put_off(text),
             stays: self.stays(text),
             not_to_move: self.told.iter().any(|hit| hit.meaning == Told::Move) && self.says_not(),

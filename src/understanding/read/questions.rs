@@ -14,6 +14,13 @@ pub(super) fn asks(text: &Text, hit: &Hit<Told>, told: &[Hit<Told>]) -> bool {
     match text.normal(at) {
         // "Do" is two or "give", "is" is "this" in Hindi.
         "do" | "is" | "are" if !english => false,
+        // "Will do the box on Thursday".
+        "do" if at
+            .checked_sub(1)
+            .is_some_and(|before| matches!(text.normal(before), "will" | "ll" | "to" | "must")) =>
+        {
+            false
+        }
         "can" if counted(text, at) => false,
         // "Can you note …" is a polite wish.
         "can" | "could" | "would" | "will" if wishes(text, at, told) => false,

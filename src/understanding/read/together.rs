@@ -43,7 +43,7 @@ pub(super) fn asks_whether_done(text: &Text, told: &[Hit<Told>], did: Option<Job
         .last()
         .is_some_and(|last| what(*last) && deeds().any(|hit| hit.span.end <= *last && *last - hit.span.end < AFTER));
     let asked = only && one_clause(text) && (begins || ends);
-    asked.then(|| Hit { span: 0..0, meaning: Told::Point(Point::LastDone), exact: true })
+    asked.then_some(Hit { span: 0..0, meaning: Told::Point(Point::LastDone), exact: true })
 }
 
 /// Nothing else is told beside it; a stop at the end ends nothing.

@@ -1,0 +1,47 @@
+//! What is asked in a few words beside something else: "and how heavy will one of them be", "has its season gone?".
+
+use super::{Found, Named};
+use crate::garden::JobKind;
+use crate::knowledge::Kind;
+use crate::script::Text;
+
+/// A message or a part of so many tokens holds nothing else.
+const SHORT: usize = 12;
+
+/// So many words on, a season is told to be over.
+const GONE: usize = 3;
+
+/// Such words leave little else (judgement).
+const SURE: f64 = 0.8;
+
+impl Found {
+    /// A kind that its few words tell plainly; a reading as sure as `SURE` stands.
+    pub(super) fn in_few_words(&self, text: &Text, sureness: f64) -> Option<(Kind, f64)> {
+        let other = self.did.is_some() || !self.signs.is_empty() || text.tokens.len() > SHORT;
+        if !self.asks || other {
+            return None;
+        }
+        let word = |at: usize| text.normal(at);
+        let weight = |at: usize| match word(at) {
+            "weigh" | "weighs" | "wajan" | "wazan" | "वज़न" | "वजन" => true,
+            "heavy" => at.checked_sub(1).is_some_and(|before| word(before) == "how"),
+            "bhari" | "bhaari" | "भारी" => {
+                at.checked_sub(1).is_some_and(|before| matches!(word(before), "kitna" | "kitne" | "कितना" | "कितने"))
+            }
+            _ => false,
+        };
+        let thing = |hit: &Named| matches!(hit, Named::Crop(_) | Named::Material(_) | Named::Trouble(_));
+        let picked = self.jobs().contains(&JobKind::Pick);
+        let things = self.names.iter().any(|hit| thing(&hit.meaning));
+        if sureness < SURE && !things && !picked && (0..text.tokens.len()).any(weight) {
+            return Some((Kind::Load, SURE));
+        }
+        let season = |at: usize| matches!(word(at), "season" | "mausam" | "मौसम" | "सीज़न");
+        let gone = |at: usize| {
+            matches!(word(at), "gone" | "over" | "past" | "passed" | "ended" | "nikal" | "beet" | "निकल" | "बीत")
+        };
+        let sizes = !self.quantities.said.is_empty() || !self.quantities.counts.is_empty();
+        let past = (0..text.tokens.len()).any(|at| season(at) && (at + 1..=at + GONE).any(gone));
+        (past && !sizes).then_some((Kind::Sow, SURE))
+    }
+}
