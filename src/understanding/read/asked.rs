@@ -100,6 +100,11 @@ impl Found {
         if kind == Kind::Spray && self.feeds && !self.sprays && self.asks && bare {
             return Some((Kind::Feed, sureness));
         }
+        // An order to be someone else is no call for a person.
+        let not_ours = self.told.iter().any(|hit| hit.meaning == Told::NotOurs);
+        if kind == Kind::Person && not_ours {
+            return Some((Kind::None, SURE));
+        }
         let chatter = kind == Kind::None && sureness < SURELY && self.asks && self.names_crop() && !self.of_others();
         let elsewhere = self.told.iter().any(|hit| hit.meaning == Told::Elsewhere);
         perhaps.filter(|_| chatter && !elsewhere).map(|_| (Kind::Care, UNSURE))
