@@ -83,6 +83,9 @@ pub enum Point {
     Divides,
     /// What grows in a place.
     WhatGrows,
+    /// All that comes up to a day, or before it.
+    UpTo,
+    Before,
     /// Work that was perhaps left undone is asked after.
     Missed,
     /// Someone is there who helps.

@@ -64,7 +64,7 @@ impl Found {
 
     /// A clump that has grown too big: how it is taken apart.
     fn about_dividing(&self) -> Option<(Kind, f64)> {
-        (self.names_crop() && self.says_point(Point::Divides) && self.signs.is_empty()).then_some((Kind::Care, SURE))
+        (self.names_crop() && self.says_point(Point::Divides)).then_some((Kind::Care, SURE))
     }
 
     /// So many hours of sun, or the rains, and what grows then.
