@@ -414,3 +414,29 @@ fn of_two_beds_of_one_name_it_is_asked_which() {
     let reply = garden.ask(now, "watered the east box on the back terrace");
     assert_eq!(reply["reading"]["beds"], serde_json::json!(["back/box-two"]), "{reply:#}");
 }
+
+/// What was not understood goes to the crew in its own words, where a person is asked for instead of a choice.
+#[test]
+fn the_crew_reads_what_was_not_understood() {
+    let garden = Garden::of(&[ROOF, BOX, AMARANTH]);
+    let asked = garden.ask("2026-05-18T08:00:00+05:30", "ok to set out the brinjal seedlings now, four weeks old");
+    assert_eq!(asked["outcome"], "asked_back", "{asked:#}");
+    let handed = garden.ask("2026-05-18T08:01:00+05:30", "Let me talk to someone");
+    assert_eq!(handed["outcome"], "handed_over", "{handed:#}");
+    let waiting = garden.run(&["questions"]);
+    assert!(waiting.contains("ok to set out the brinjal seedlings now, four weeks old"), "{waiting}");
+}
+
+/// What fell due on days gone by is told until it is noted.
+#[test]
+fn what_was_missed_is_told_until_it_is_noted() {
+    let sprayed = "[[jobs_done]]\nbed = \"roof/east-box\"\njob = \"spray\"\nwhat = \"neem-oil\"\non = \"2026-05-04\"\n";
+    let garden = Garden::of(&[ROOF, BOX, AMARANTH, sprayed]);
+    let now = "2026-05-18T08:00:00+05:30";
+    let missed = garden.ask(now, "did I miss any spray");
+    let jobs = |reply: &Value| figure(reply, "jobs").and_then(Value::as_array).map_or(0, Vec::len);
+    assert_eq!((missed["outcome"].as_str(), jobs(&missed)), (Some("answered"), 1), "{missed:#}");
+    garden.ask("2026-05-18T08:01:00+05:30", "sprayed neem on the east box on 14 may");
+    let open = garden.ask("2026-05-18T08:02:00+05:30", "did I miss any spray");
+    assert_eq!(jobs(&open), 0, "{open:#}");
+}

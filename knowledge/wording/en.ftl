@@ -1716,7 +1716,7 @@ record-on-which-day = On which day was it? Write it, like: 12 May.
 never-eat = Do not eat it, raw or cooked: what comes up by itself can be poisonous, and nobody can tell a mushroom or a leaf by a message. Datura and oleander are poison in every part.
 never-eat-do = Pull it with gloves, put it in the bin, away from children and animals. I have told the crew, so that someone looks at it.
 caution-never-eat = if someone has eaten some, go to a hospital now and take a piece along; in India the emergency number is 112.
-no-figures = I have no checked figures for { $plant }, and those of another plant would not fit it. I have passed it to the crew: someone will get back to you here.
+no-figures = I have no checked figures for { $plant }, and I won't guess from those of another plant. I have passed it to the crew: someone will get back to you here.
 ask-which-kind = Do you mean { $first }, or { $second }?
 choice-kind = { $kind ->
         [water] how much water

@@ -1690,7 +1690,7 @@ record-on-which-day = Kis din? Likh dein, jaise: 12 May.
 never-eat = Ise na kachcha khayein, na pakaakar: jo apne aap uga ho woh zehreela ho sakta hai, aur mushroom ya patte ko message se koi nahi pehchaan sakta. Dhature aur kaner ka har hissa zehar hai.
 never-eat-do = Dastane pehenkar ukhaadein, koode mein dalein, bachchon aur jaanwaron se door rakhein. Team ko bata diya hai, taaki koi aakar dekh le.
 caution-never-eat = kisi ne khaya ho to tukda saath lekar turant aspataal jayein; Bharat mein aapaat number 112 hai.
-no-figures = { $plant } ke jaanche hue aankde mere paas nahi hain, aur doosre paudhe ke aankde us par theek nahi baithenge. Team ko bhej diya hai: koi aapko yahin jawab dega.
+no-figures = { $plant } ke jaanche hue aankde mere paas nahi hain, aur doosre paudhe ke aankdon se andaza lagana theek nahi. Team ko bhej diya hai: koi aapko yahin jawab dega.
 ask-which-kind = Aap yeh poochh rahe hain: { $first }, ya { $second }?
 choice-kind = { $kind ->
         [water] kitna paani dein

@@ -162,8 +162,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     answer.reading = ReadingShown::of(reading);
     match reading.emergency {
         Some(Emergency::WouldEat) => answer.reading.kind = Kind::Care,
-        Some(_) => answer.reading.kind = Kind::None,
-        None => {}
+        // What else was asked, where it was not plain, does not count.
+        Some(_) if reading.sureness < PLAINLY => answer.reading.kind = Kind::None,
+        Some(_) | None => {}
     }
     if answer.stops && reading.emergency.is_none() {
         // A danger of the roof was heard in it, whatever else it asked for.
@@ -195,6 +196,9 @@ pub fn called(facts: &Facts<'_>) -> BTreeMap<String, Vec<String>> {
     });
     names.collect()
 }
+
+/// A reading as sure as this is plain.
+const PLAINLY: f64 = 0.8;
 
 /// A reading less sure than this is not answered: a person of the crew is asked.
 const SURE_ENOUGH: f64 = 0.65;

@@ -22,6 +22,10 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(plain) = own_beds::answer(reading, facts).or_else(|| wants::answer(reading, facts)) {
         return plain;
     }
+    // How a clump is taken apart stands in no article yet: one that is near in words tells something else.
+    if reading.points.contains(&Point::Divides) {
+        return not_known();
+    }
     if let Some(article) = of_climbing(reading, facts).or_else(|| article(facts)).or_else(|| one_of_two(reading, facts))
     {
         return told(article);

@@ -127,8 +127,19 @@ fn span(reading: &Reading, today: NaiveDate) -> (NaiveDate, NaiveDate) {
     let first = reading.days.iter().map(|(first, _)| *first).min();
     let last = reading.days.iter().map(|(_, last)| *last).max();
     match (first, last) {
+        (Some(first), Some(last)) if first == last && first > today => up_to(first, reading, today),
         (Some(first), Some(last)) => (first.max(today).min(last), last),
         _ => (today, week),
+    }
+}
+
+/// "By Sunday" and "before Sunday" ask for all days until then.
+fn up_to(day: NaiveDate, reading: &Reading, today: NaiveDate) -> (NaiveDate, NaiveDate) {
+    let says = |point| reading.points.contains(&point);
+    match (says(Point::Before), says(Point::UpTo)) {
+        (true, _) => (today, day.pred_opt().unwrap_or(day)),
+        (false, true) => (today, day),
+        (false, false) => (day, day),
     }
 }
 

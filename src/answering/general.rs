@@ -22,6 +22,10 @@ pub fn instead(answer: Answer, reading: &Reading, facts: &Facts<'_>) -> Answer {
     if !asks {
         return answer;
     }
+    // What wet coir weighs: of no bed.
+    if reading.kind == Kind::Load && !reading.materials.is_empty() && reading.beds.is_empty() {
+        return Answer { cautions: answer.cautions, ..not_known() };
+    }
     if is_general(reading)
         && let Some(told) = in_general(reading, facts)
     {
@@ -59,8 +63,6 @@ fn in_general(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
         }
         Kind::Feed | Kind::Mix => Some(near().unwrap_or_else(not_known)),
         Kind::Water => near(),
-        // What wet coir weighs: of no bed.
-        Kind::Load if !reading.materials.is_empty() => Some(not_known()),
         _ => None,
     }
 }

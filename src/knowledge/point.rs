@@ -87,6 +87,9 @@ pub enum Point {
     Amount,
     /// How something is made up: of the kitchen, or of a mix.
     Recipe,
+    /// All that comes up to a day, or before it.
+    UpTo,
+    Before,
     /// Work that was perhaps left undone is asked after.
     Missed,
     /// Someone is there who helps.

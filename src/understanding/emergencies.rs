@@ -37,6 +37,9 @@ struct Roles {
     by: Vec<usize>,
     se: Vec<usize>,
     to_eat: Vec<usize>,
+    /// "Koi" and the "nahi" after it.
+    anyone: Vec<usize>,
+    not: Vec<usize>,
 }
 
 #[derive(Debug, Clone)]
@@ -96,6 +99,8 @@ impl EmergencyBook {
             by: numbers("by"),
             se: numbers("se"),
             to_eat: numbers("to-eat"),
+            anyone: numbers("anyone"),
+            not: numbers("not"),
         };
         book.told = harm
             .told
@@ -183,7 +188,8 @@ impl EmergencyBook {
             let said_of_plants = english || of || word.is(&roles.baby);
             let of_thing = said_of_plants && next.is_some_and(|next| next.is(&roles.thing));
             let says = !of && next.is_some_and(|next| next.is(&roles.says));
-            let no_one = someone && (thought || of_thing || says);
+            let none = word.is(&roles.anyone) && (after(0).into_iter().chain(after(1))).any(|word| word.is(&roles.not));
+            let no_one = someone && (thought || of_thing || says || none);
             let no_age = word.is(&roles.old) && after(0).is_some_and(|next| next.is(&roles.thing));
             let back = |by: usize| place.checked_sub(by).and_then(|at| words.get(at));
             // Soil goes into an eye, and belongs to none.
@@ -212,7 +218,8 @@ impl EmergencyBook {
                 word.classes.clear();
             }
         }
-        for word in words.iter_mut().filter(|word| word.is(&roles.by) || word.is(&roles.se)) {
+        let little = |word: &Word| word.is(&roles.by) || word.is(&roles.se) || word.is(&roles.not);
+        for word in words.iter_mut().filter(|word| little(word)) {
             word.empty = true;
         }
     }

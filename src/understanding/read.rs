@@ -34,13 +34,14 @@ use super::reading::{Measured, Reading};
 use super::sun_clock;
 use super::symptoms::Described;
 use crate::garden::{BedKind, JobKind};
-use crate::knowledge::{Aspect, GrownFor, Index, Kind, Knowledge, MaterialKind, Part, PartOfDay, Point, Slips};
+use crate::knowledge::{Aspect, Index, Kind, Knowledge, MaterialKind, Part, Point, Slips};
 use crate::script::{Language, Text, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
 
 pub use classed::classed;
 use deeds::Deeds;
+use words::parts_named;
 
 /// What reading needs of the knowledge base, made ready once.
 pub struct Reader<'a> {
@@ -364,51 +365,6 @@ impl Found {
         }
         aspects
     }
-
-    /// Parts of a day that belong to the first day named: within its words or right beside them. Where no day is
-    /// named they belong to the work told, unless something is asked too: then the evening may be one to come.
-    fn parts_of_day(&self, text: &Text, reader: &Reader<'_>) -> Vec<PartOfDay> {
-        let mut found: Vec<(Range<usize>, PartOfDay)> = Vec::new();
-        for at in 0..text.tokens.len() {
-            let within = found.last().is_some_and(|(span, _)| span.contains(&at));
-            if let Some((part, length)) = reader.known.words.parts_of_day.at(text, at).filter(|_| !within) {
-                found.push((at..at + length, part));
-            }
-        }
-        let mut parts: Vec<PartOfDay> = Vec::new();
-        // Beside the day, and one after the other from there: "yesterday morning and evening".
-        let mut beside = self.days.first().map(|day| day.span.clone());
-        for (span, part) in found {
-            let belongs = match &beside {
-                Some(day) => span.start <= day.end + 1 && day.start <= span.end + 1,
-                None => !self.asks,
-            };
-            if belongs && !parts.contains(&part) {
-                parts.push(part);
-                beside = beside.map(|day| day.start.min(span.start)..day.end.max(span.end));
-            }
-        }
-        parts
-    }
-}
-
-/// The tokens that name a crop, with the look of the part that it is grown for: of one that is sprouted, the shoot.
-fn parts_named<'k>(names: &[Hit<Named>], sprouts: bool, known: &'k Knowledge) -> Vec<(usize, &'k str)> {
-    let mut all = Vec::new();
-    for hit in names {
-        let Named::Crop(id) = &hit.meaning else { continue };
-        let look = match known.crops.get(id).map(|crop| crop.grown_for) {
-            Some(_) if sprouts => "seedling",
-            Some(GrownFor::Fruit | GrownFor::Pod) => "fruit",
-            Some(GrownFor::Leaf | GrownFor::Herb | GrownFor::Head) => "leaf",
-            Some(GrownFor::Root | GrownFor::Bulb) => "root",
-            Some(GrownFor::Flower) => "flower",
-            Some(GrownFor::Shoot) => "seedling",
-            None => continue,
-        };
-        all.extend(hit.span.clone().map(|position| (position, look)));
-    }
-    all
 }
 
 fn measured(found: &quantities::Dimensions) -> Measured {

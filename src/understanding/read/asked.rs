@@ -67,7 +67,7 @@ impl Found {
 
     /// A clump that has grown too big: how it is taken apart.
     fn about_dividing(&self) -> Option<(Kind, f64)> {
-        (self.names_crop() && self.says_point(Point::Divides) && self.signs.is_empty()).then_some((Kind::Care, SURE))
+        (self.names_crop() && self.says_point(Point::Divides)).then_some((Kind::Care, SURE))
     }
 
     /// So many hours of sun, or the rains, and what grows then.
@@ -102,6 +102,11 @@ impl Found {
         // What is fed is not what is sprayed.
         if kind == Kind::Spray && self.feeds && !self.sprays && self.asks && bare {
             return Some((Kind::Feed, sureness));
+        }
+        // An order to be someone else is no call for a person.
+        let not_ours = self.told.iter().any(|hit| hit.meaning == Told::NotOurs);
+        if kind == Kind::Person && not_ours {
+            return Some((Kind::None, SURE));
         }
         let chatter = kind == Kind::None && sureness < SURELY && self.asks && self.names_crop() && !self.of_others();
         let elsewhere = self.told.iter().any(|hit| hit.meaning == Told::Elsewhere);

@@ -81,7 +81,10 @@ impl Found {
         rest.tokens = kept.iter().filter_map(|at| text.tokens.get(*at).cloned()).collect();
         let crops = self.crop_tokens();
         let crops: Vec<usize> = (0..).zip(&kept).filter(|(_, at)| crops.contains(at)).map(|(now, _)| now).collect();
-        reader.gazetteer.emergency(&rest, &crops)
+        // "Kha sakte" is asked of what may be poison too.
+        let whole = || reader.gazetteer.emergency(text, &self.crop_tokens());
+        let eaten = || whole().filter(|what| *what == Emergency::WouldEat);
+        reader.gazetteer.emergency(&rest, &crops).or_else(eaten)
     }
 
     pub(super) fn undoes(&self) -> bool {

@@ -1,9 +1,10 @@
 //! What the words of a message are worth: those to search by, those that nothing here knows.
 
 use super::{Found, Hit, Named, Reader, Told};
-use crate::knowledge::{DayWord, Sign};
+use crate::knowledge::{DayWord, GrownFor, Knowledge, PartOfDay, Sign};
 use crate::quantity::Unit;
 use crate::script::{Language, Text, Token, index_word};
+use std::ops::Range;
 
 /// Letters of a name that nonsense may hold by chance.
 const SHORT_NAME: usize = 3;
@@ -116,6 +117,32 @@ impl Found {
         all.into_iter().map(|(_, words)| words).collect()
     }
 
+    /// Parts of a day that belong to the first day named: within its words or right beside them. Where no day is
+    /// named they belong to the work told, unless something is asked too: then the evening may be one to come.
+    pub(super) fn parts_of_day(&self, text: &Text, reader: &Reader<'_>) -> Vec<PartOfDay> {
+        let mut found: Vec<(Range<usize>, PartOfDay)> = Vec::new();
+        for at in 0..text.tokens.len() {
+            let within = found.last().is_some_and(|(span, _)| span.contains(&at));
+            if let Some((part, length)) = reader.known.words.parts_of_day.at(text, at).filter(|_| !within) {
+                found.push((at..at + length, part));
+            }
+        }
+        let mut parts: Vec<PartOfDay> = Vec::new();
+        // Beside the day, and one after the other from there: "yesterday morning and evening".
+        let mut beside = self.days.first().map(|day| day.span.clone());
+        for (span, part) in found {
+            let belongs = match &beside {
+                Some(day) => span.start <= day.end + 1 && day.start <= span.end + 1,
+                None => !self.asks,
+            };
+            if belongs && !parts.contains(&part) {
+                parts.push(part);
+                beside = beside.map(|day| day.start.min(span.start)..day.end.max(span.end));
+            }
+        }
+        parts
+    }
+
     /// Nothing but a word for "why" among empty ones.
     pub(super) fn is_why(&self, text: &Text) -> bool {
         let why = |at: usize| self.told.iter().any(|hit| hit.meaning == Told::Why && hit.span.contains(&at));
@@ -140,4 +167,23 @@ impl Found {
         });
         !named && self.quantities.said.is_empty() && self.days.is_empty() && understood * 4 <= words
     }
+}
+
+/// The tokens that name a crop, with the look of the part that it is grown for: of one that is sprouted, the shoot.
+pub(super) fn parts_named<'k>(names: &[Hit<Named>], sprouts: bool, known: &'k Knowledge) -> Vec<(usize, &'k str)> {
+    let mut all = Vec::new();
+    for hit in names {
+        let Named::Crop(id) = &hit.meaning else { continue };
+        let look = match known.crops.get(id).map(|crop| crop.grown_for) {
+            Some(_) if sprouts => "seedling",
+            Some(GrownFor::Fruit | GrownFor::Pod) => "fruit",
+            Some(GrownFor::Leaf | GrownFor::Herb | GrownFor::Head) => "leaf",
+            Some(GrownFor::Root | GrownFor::Bulb) => "root",
+            Some(GrownFor::Flower) => "flower",
+            Some(GrownFor::Shoot) => "seedling",
+            None => continue,
+        };
+        all.extend(hit.span.clone().map(|position| (position, look)));
+    }
+    all
 }
