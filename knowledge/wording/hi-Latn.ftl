@@ -1700,7 +1700,7 @@ choice-kind = { $kind ->
         [spray] kab chhidkein
         [feed] kaun si khaad dein
         [mix] mitti mein kya milayein
-        [build] kisse banayein
+        [build] banane mein kya saaman lagega
         [load] wazan kitna hoga
         [space] kitne paudhe lagenge
         [seed] kitna beej lagega
