@@ -7,7 +7,7 @@ use crate::garden::{Assumed, Bed, BedId, BedKind, Measure, Shape, SiteId, Start,
 use crate::knowledge::{Crop, GrownFor, Mix};
 use crate::needs::sun_by_walls;
 use crate::needs::surroundings::{Standing, Surroundings};
-use crate::quantity::{Unit, UnitOf, Written};
+use crate::quantity::{Unit, UnitOf, Volume, Written};
 use crate::understanding::{Measured, Reading};
 use crate::weather::Weather;
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -227,7 +227,10 @@ pub fn described_bed(reading: &Reading) -> Option<(Bed, bool)> {
         return shape_of(measured, kind);
     }
     // A volume alone is a bag or a pot of that volume; beside a word for a spray or a can it is not.
-    let volume = volume.filter(|_| matches!(kind, Some(BedKind::Bag | BedKind::Pot)))?;
+    // Less than this is a mug, and no bed.
+    let least = Volume::litres(1.0);
+    let of_bed = |volume: &Written| volume.volume().is_some_and(|volume| volume >= least);
+    let volume = volume.filter(of_bed).filter(|_| matches!(kind, Some(BedKind::Bag | BedKind::Pot)))?;
     let volume = Measure::of(volume).ok()?;
     Some((bare(kind.unwrap_or(BedKind::Bag), Shape::Bag { volume, depth: None }), false))
 }

@@ -384,7 +384,7 @@ mod tests {
         case("sau do sau gram ki", &[100.0, 200.0]);
         case("teen chauthai kilo ki", &[0.75]);
         case("teen pav, aadha pav, dedh pav bhindi ki", &[0.75, 0.125, 0.375]);
-        case("paanch sau do", &[500.0, 2.0]);
+        case("mujhe paanch sau do hai", &[500.0, 2.0]);
     }
 
     #[test]

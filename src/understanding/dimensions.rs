@@ -77,8 +77,8 @@ fn fill_length(text: &Text, words: &Words, found: &mut [Dimensions], lone: &[&Pi
     for size in found.iter_mut().filter(|size| size.length.is_none() && size.diameter.is_none()) {
         let Some(width) = size.width else { continue };
         let before = lone.iter().filter(|piece| piece.span.end <= size.span.start);
-        let near = before.filter(|piece| (piece.span.end..size.span.start).all(joins));
-        let Some(piece) = near.last() else { continue };
+        let mut near = before.filter(|piece| (piece.span.end..size.span.start).all(joins));
+        let Some(piece) = near.next_back() else { continue };
         if metres(piece.written) >= metres(width) {
             size.length = Some(piece.written);
             size.span.start = piece.span.start;

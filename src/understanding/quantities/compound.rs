@@ -128,7 +128,7 @@ fn feet_and_inches(text: &Text, words: &Words, (before, joined): (&Item, bool), 
     let feet = before.value + item.value / 12.0;
     // Feet where they come out in quarters, else inches.
     let quarters = (feet * 4.0).fract() == 0.0;
-    one_side.then(|| if quarters { (feet, Unit::Foot) } else { (feet * 12.0, Unit::Inch) })
+    one_side.then_some(if quarters { (feet, Unit::Foot) } else { (feet * 12.0, Unit::Inch) })
 }
 
 /// "A third of a kilo" is no kilo.

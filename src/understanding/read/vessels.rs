@@ -14,9 +14,9 @@ impl Found {
         // "Bottle" in the name of a gourd is none.
         let meant = |span: &Range<usize>| {
             // "Ke" sounds as the Hindi for can.
-            let long = text.normal(span.start).chars().count() > 2;
+            let particle = matches!(text.normal(span.start), "ke" | "k" | "kai" | "kae" | "के" | "कै" | "कई");
             let named = self.names.iter().any(|hit| hit.span.contains(&span.start) && hit.span.len() > 1);
-            long && !named && (text.normal(span.start) != "can" || counted(text, span.start))
+            !particle && !named && (text.normal(span.start) != "can" || counted(text, span.start))
         };
         let spans = || {
             self.told.iter().filter(|hit| hit.meaning == Told::Vessel && meant(&hit.span)).map(|hit| hit.span.clone())
