@@ -418,13 +418,15 @@ fn of_two_beds_of_one_name_it_is_asked_which() {
 /// What was not understood goes to the crew in its own words, where a person is asked for instead of a choice.
 #[test]
 fn the_crew_reads_what_was_not_understood() {
-    let garden = Garden::of(&[ROOF, BOX, AMARANTH]);
-    let asked = garden.ask("2026-05-18T08:00:00+05:30", "ok to set out the brinjal seedlings now, four weeks old");
+    let bag = "[[beds]]\nid = \"tomato-bag\"\nsite = \"roof\"\nkind = \"bag\"\nvolume = \"20 L\"\n\n\
+        [[plantings]]\nbed = \"roof/tomato-bag\"\ncrop = \"tomato\"\nplanted = \"2026-03-20\"\n";
+    let garden = Garden::of(&[ROOF, bag]);
+    let asked = garden.ask("2026-05-18T08:00:00+05:30", "something for the tomato bag");
     assert_eq!(asked["outcome"], "asked_back", "{asked:#}");
     let handed = garden.ask("2026-05-18T08:01:00+05:30", "Let me talk to someone");
     assert_eq!(handed["outcome"], "handed_over", "{handed:#}");
     let waiting = garden.run(&["questions"]);
-    assert!(waiting.contains("ok to set out the brinjal seedlings now, four weeks old"), "{waiting}");
+    assert!(waiting.contains("something for the tomato bag"), "{waiting}");
 }
 
 /// What fell due on days gone by is told until it is noted.

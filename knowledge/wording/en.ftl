@@ -782,6 +782,7 @@ seed-as-shoots = For shoots, strewn thick and cut young: about { $about } ({ $gr
 seed-packet =
     { $enough ->
         [enough] { $packet } is enough.
+        [plants] { $packet } is enough for plants, and not for shoots.
         [short] { $packet } is not enough.
        *[about] { $packet } is just about enough.
     }

@@ -775,6 +775,7 @@ seed-as-shoots = Ankur ke liye, ghana failakar aur chhota kaatkar: kareeb { $abo
 seed-packet =
     { $enough ->
         [enough] { $packet } kaafi hai.
+        [plants] Paudhon ke liye { $packet } kaafi hai, ankur ke liye kam padega.
         [short] { $packet } kam padega.
        *[about] { $packet } bas poora-poora hoga.
     }

@@ -775,6 +775,7 @@ seed-as-shoots = अंकुर के लिए, घना फैलाकर 
 seed-packet =
     { $enough ->
         [enough] { $packet } काफ़ी है।
+        [plants] पौधों के लिए { $packet } काफ़ी है, अंकुर के लिए कम पड़ेगा।
         [short] { $packet } कम पड़ेगा।
        *[about] { $packet } बस पूरा-पूरा होगा।
     }

@@ -31,7 +31,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     let several = wanted.len() > 1;
     let mut answer = Answer::new(Outcome::Answered);
-    let mut without = Vec::new();
+    let (mut without, mut as_shoots) = (Vec::new(), None);
     for crop in &wanted {
         // Two crops in one bed share its ground.
         let share = 1.0 / wanted.len() as f64;
@@ -46,6 +46,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
                     put(&mut answer, crop, &need, several);
                     if let Some(shoots) = shoots {
                         put_as_shoots(&mut answer, crop, &shoots);
+                        as_shoots = Some(shoots.is.grams.map(Mass::as_grams));
                     }
                 }
                 (None, Some(shoots)) => put(&mut answer, crop, &shoots, several),
@@ -61,7 +62,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         answer.lines.push(line);
     }
     if !several {
-        compared(&mut answer, reading);
+        compared(&mut answer, reading, as_shoots);
     }
     if let Place::Bed(subject) = &place
         && subject.usual
@@ -324,8 +325,8 @@ fn rounded(seeds: &Estimate<f64>) -> Estimate<f64> {
     Estimate::spanning(value, [(seeds.low() / step).floor() * step, (seeds.high() / step).ceil() * step])
 }
 
-/// A packet that was named, beside what is wanted.
-fn compared(answer: &mut Answer, reading: &Reading) {
+/// A packet that was named, beside what is wanted, for plants and for shoots where both are told.
+fn compared(answer: &mut Answer, reading: &Reading, as_shoots: Option<Estimate<f64>>) {
     let said = reading.quantities.iter().find(|said| said.unit.measures() == UnitOf::Mass);
     let Some((written, mass)) = said.and_then(|said| Some((*said, said.mass()?))) else { return };
     let Some(grams) = answer.figures.iter().find_map(|figure| match (&figure.is, figure.name.as_str()) {
@@ -334,10 +335,14 @@ fn compared(answer: &mut Answer, reading: &Reading) {
     }) else {
         return;
     };
-    let enough = match mass.as_grams() {
+    let enough = |grams: Estimate<f64>| match mass.as_grams() {
         said if said >= grams.high() => "enough",
         said if said < grams.low() => "short",
         _ => "about",
+    };
+    let enough = match (enough(grams), as_shoots.map(enough)) {
+        ("enough", Some("short" | "about")) => "plants",
+        (enough, _) => enough,
     };
     let line = Line::new("seed-packet").with("packet", Said::Size(vec![written])).with("enough", Said::Key(enough));
     answer.lines.insert(0, line);

@@ -33,7 +33,7 @@ impl Found {
         const SURE: f64 = 0.8;
         let counted = matches!(kind, Kind::Seed | Kind::Space | Kind::Mix | Kind::Feed);
         let poison = self.points().any(|point| point == Point::SyntheticSpray);
-        (counted && poison && self.asks && self.did.is_none()).then_some((Kind::Spray, SURE))
+        (counted && poison && self.did.is_none()).then_some((Kind::Spray, SURE))
     }
 
     /// A plant that looks wrong after work that is told, or in mix that was felt: no record of that alone.
