@@ -75,7 +75,7 @@ fn other_knowledge_is_not_answered_from_it() {
         .map(owned)
         .collect();
     texts.extend(
-        ["sources.toml", "signs.toml", "refused.toml", "places.toml", "usual-crops.toml"]
+        ["sources.toml", "signs.toml", "refused.toml", "other-plants.toml", "places.toml", "usual-crops.toml"]
             .map(|name| owned((name, files.text(name).unwrap()))),
     );
     let same = Knowledge::read(&Files::of(texts.clone())).0;

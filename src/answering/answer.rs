@@ -270,6 +270,11 @@ fn of_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
 }
 
 fn of_one_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    // Whose bed it is comes before all that is told or filed of it.
+    let of_no_bed = matches!(reading.kind, Kind::Trouble | Kind::Care | Kind::Person | Kind::None);
+    if !reading.alike.is_empty() && !of_no_bed {
+        return which_bed(&reading.alike);
+    }
     match reading.kind {
         Kind::Water => water::answer(reading, facts),
         Kind::Harvest => harvest::answer(reading, facts),

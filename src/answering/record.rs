@@ -87,9 +87,6 @@ fn future(on: NaiveDate) -> Answer {
 
 /// Named beds; else those of the crop or kind; else the only one. Sowing needs a bed of its own.
 fn beds(reading: &Reading, facts: &Facts<'_>) -> Result<Vec<BedId>, Answer> {
-    if !reading.alike.is_empty() {
-        return Err(which_bed(&reading.alike));
-    }
     let all: Vec<BedId> = facts.beds().map(|(_, bed)| bed.bed.id.clone()).collect();
     let sowing = matches!(reading.did, Some(JobKind::Sow | JobKind::Plant));
     let usable = reading.beds_named || reading.all_beds || !sowing && !reading.crops.is_empty();

@@ -108,9 +108,6 @@ pub fn subjects<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Result<Vec<Subje
         let standing = crops(reading, facts).map(|crop| established(crop, reading.microgreen)).collect();
         return Ok(vec![Subject { depth_assumed, ..at(bed, standing, home, facts) }]);
     }
-    if !reading.alike.is_empty() {
-        return Err(which_bed(&reading.alike));
-    }
     if !reading.beds.is_empty() {
         let ambiguous = !reading.beds_named && reading.crops.is_empty() && !reading.all_beds;
         if ambiguous && reading.beds.len() > 1 {

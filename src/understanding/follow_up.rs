@@ -236,6 +236,7 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
     let mut reading = Reading {
         // Where a bed was asked back, nothing was noted that could be taken back.
         corrects: before.offered_beds.is_empty(),
+        alike: Vec::new(),
         follow_up: true,
         language: now.language,
         devanagari_digits: now.devanagari_digits,

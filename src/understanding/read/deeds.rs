@@ -181,7 +181,9 @@ impl Deeds<'_> {
     }
 
     fn is_to_come(&self) -> bool {
-        (0..self.text.tokens.len()).any(|at| self.known.words.is_to_come(self.text, at))
+        // "May" of "16 May" is no word for what is to come.
+        let dated = |at: usize| self.days.iter().any(|day| day.contains(&at));
+        (0..self.text.tokens.len()).any(|at| !dated(at) && self.known.words.is_to_come(self.text, at))
     }
 
     fn says_done(&self) -> bool {
