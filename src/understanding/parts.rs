@@ -15,6 +15,7 @@ use crate::script::{Language, Text};
 use apart::{cut, parted_plainly, stand_apart};
 use borders::{Border, borders};
 use chrono::NaiveDate;
+use std::cell::Cell;
 
 /// A part must be surer than this to stand by itself.
 const SURE_ALONE: f64 = 0.7;
@@ -39,15 +40,26 @@ struct By<'a> {
     alone: Asker,
     today: NaiveDate,
     language: Language,
+    /// How many parts have been read.
+    read: Cell<usize>,
 }
 
 impl By<'_> {
+    /// Whether as many parts were tried as a message is worth: one of many commas is no list of requests.
+    fn tried_enough(&self) -> bool {
+        /// Four borders, each with the parts on both sides, and those of a part (judgement, for a reading's time).
+        const MOST_PARTS: usize = 12;
+        self.read.get() >= MOST_PARTS
+    }
+
     fn part(&self, text: &str) -> Reading {
+        self.read.set(self.read.get() + 1);
         as_told(read_part(text, self.language, self.reader, &self.alone, self.today))
     }
 
     /// A part of a list of what was done.
     fn noted(&self, text: &str) -> Reading {
+        self.read.set(self.read.get() + 1);
         as_told(read_noted(text, self.language, self.reader, &self.alone, self.today))
     }
 }
@@ -72,7 +84,7 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
         return (whole, Vec::new());
     }
     let alone = Asker { before: None, ..asker.clone() };
-    let by = By { reader, asker, alone, today, language: Text::read(text).language };
+    let by = By { reader, asker, alone, today, language: Text::read(text).language, read: Cell::new(0) };
     if let Some((told, planned)) = works::before_a_plan(text, &whole, &by) {
         let (mut first, others) = read(told, reader, asker, today);
         // The days of the plan were named too; those of the work stand before them.
@@ -208,6 +220,9 @@ fn split<'t>(text: &'t str, by: &By<'_>) -> Option<Two<'t>> {
         let words = |part: &str| part.split_whitespace().count();
         if words(texts.0) < LEAST_WORDS || words(texts.1) < LEAST_WORDS {
             continue;
+        }
+        if by.tried_enough() {
+            break;
         }
         let (first, second) = (by.part(texts.0), by.part(texts.1));
         // "…, 16 May": the day of what was told before it.

@@ -143,7 +143,7 @@ pub(super) fn before_a_plan<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> 
     let words = |part: &str| part.split_whitespace().count();
     borders(&Text::read_as(text, by.language)).into_iter().find_map(|border| {
         let (left, right) = (text.get(..border.left)?, text.get(border.right..)?);
-        if words(left) < LEAST_WORDS || words(right) < LEAST_WORDS {
+        if words(left) < LEAST_WORDS || words(right) < LEAST_WORDS || by.tried_enough() {
             return None;
         }
         let plan = by.part(right);
