@@ -40,26 +40,27 @@ struct By<'a> {
     alone: Asker,
     today: NaiveDate,
     language: Language,
-    /// How many parts have been read.
+    /// How many words of parts have been read.
     read: Cell<usize>,
 }
 
 impl By<'_> {
     /// Whether as many parts were tried as a message is worth: one of many commas is no list of requests.
     fn tried_enough(&self) -> bool {
-        /// Four borders, each with the parts on both sides, and those of a part (judgement, for a reading's time).
-        const MOST_PARTS: usize = 12;
-        self.read.get() >= MOST_PARTS
+        /// A message of fifteen words may be parted at four borders, and its parts again; a tale of many commas is not
+        /// read over and over (judgement, for a reading's time).
+        const MOST_WORDS: usize = 150;
+        self.read.get() >= MOST_WORDS
     }
 
     fn part(&self, text: &str) -> Reading {
-        self.read.set(self.read.get() + 1);
+        self.read.set(self.read.get() + text.split_whitespace().count());
         as_told(read_part(text, self.language, self.reader, &self.alone, self.today))
     }
 
     /// A part of a list of what was done.
     fn noted(&self, text: &str) -> Reading {
-        self.read.set(self.read.get() + 1);
+        self.read.set(self.read.get() + text.split_whitespace().count());
         as_told(read_noted(text, self.language, self.reader, &self.alone, self.today))
     }
 }
