@@ -98,6 +98,10 @@ pub(super) fn are_two(first: &Reading, second: &Reading) -> bool {
     let moved = first.net_down != second.net_down;
     let told = amounts || other_days || other_stuff || sown || moved;
     let other_beds = first.beds_named && second.beds_named && apart(&first.beds, &second.beds);
+    // "Watered the pot and misted the tray": water on another bed is another watering, whatever else is left out.
+    if first.did == Some(JobKind::Water) && apart(&first.beds, &second.beds) {
+        return true;
+    }
     (apart(&first.crops, &second.crops) || other_beds) && told || other_days && amounts
 }
 
