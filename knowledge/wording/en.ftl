@@ -984,6 +984,7 @@ trouble-what-seen = What do you see on it?
 trouble-which-sign = It may be { $first } or { $second }. Which of these do you see as well?
 trouble-likely = Most likely: { $trouble }.
 trouble-either = Most likely { $first }; it could also be { $second }.
+trouble-tell-apart = To be surer: which of these do you see as well?
 trouble-steps = { $text }
 trouble-remedy = { $material }: { $text }
 trouble-watch = Watch for: { $text }

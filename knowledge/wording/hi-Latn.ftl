@@ -977,6 +977,7 @@ trouble-what-seen = Us par kya dikh raha hai?
 trouble-which-sign = Yeh { $first } ya { $second } ho sakta hai. Inmein se aur kya dikh raha hai?
 trouble-likely = Sabse zyada lagta hai: { $trouble }.
 trouble-either = Sabse zyada lagta hai { $first }; { $second } bhi ho sakta hai.
+trouble-tell-apart = Pakka karne ke liye: inmein se aur kya dikh raha hai?
 trouble-steps = { $text }
 trouble-remedy = { $material }: { $text }
 trouble-watch = Yeh dekhte rahein: { $text }

@@ -977,6 +977,7 @@ trouble-what-seen = उस पर क्या दिख रहा है?
 trouble-which-sign = यह { $first } या { $second } हो सकता है। इनमें से और क्या दिख रहा है?
 trouble-likely = सबसे ज़्यादा लगता है: { $trouble }।
 trouble-either = सबसे ज़्यादा लगता है { $first }; { $second } भी हो सकता है।
+trouble-tell-apart = पक्का करने के लिए: इनमें से और क्या दिख रहा है?
 trouble-steps = { $text }
 trouble-remedy = { $material }: { $text }
 trouble-watch = यह देखते रहें: { $text }

@@ -18,6 +18,9 @@ use serde_json::json;
 const LIKELY: [(f64, f64); 3] = [(0.5, 1.0), (0.3, 1.3), (LEAST, 1.8)];
 /// A cause as likely as this by its description, though no sign was told (judgement).
 const ALIKE: f64 = 0.3;
+/// Two causes that make up so much between them are told with what to do first, the question that parts them last: where
+/// the plant is known, and where it is not (judgement).
+const TOGETHER: (f64, f64) = (0.4, 0.6);
 /// Less than this is not told as a cause at all once questions are at an end (judgement).
 const LEAST: f64 = 0.2;
 /// A second cause this likely is named beside the first.
@@ -46,6 +49,10 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if described && (clear || reading.asked >= QUESTIONS) {
         return told(&all, &case, reading, facts);
     }
+    let together = if case.crops.is_empty() { TOGETHER.1 } else { TOGETHER.0 };
+    if described && first.weight >= LEAST && first.weight + next >= together {
+        return told_so_far(&all, &case, reading, facts);
+    }
     let signs = if described {
         telling_signs(&case, &all, facts.known, OFFERED)
     } else {
@@ -57,11 +64,32 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     ask(&all, signs, described, facts)
 }
 
+/// The two likeliest causes and the first steps against the first; nothing is sprayed before they are parted.
+fn told_so_far(all: &[Cause<'_>], case: &Case, reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let mut answer = told(all, case, reading, facts);
+    let signs = telling_signs(case, all, facts.known, OFFERED);
+    if signs.is_empty() {
+        return answer;
+    }
+    let (sprays, lines): (Vec<Line>, Vec<Line>) =
+        answer.lines.into_iter().partition(|line| line.phrase == "trouble-remedy");
+    answer.working.splice(0..0, sprays);
+    answer.lines = lines;
+    answer.lines.push(Line::new("trouble-tell-apart"));
+    answer.choices = choices(&signs, facts);
+    answer.offered = signs;
+    answer
+}
+
+/// Signs to choose from, and none of them.
+fn choices(signs: &[String], facts: &Facts<'_>) -> Vec<Line> {
+    let shown = signs.iter().filter_map(|id| facts.known.signs.get(id));
+    shown.map(choice).chain([Line::new("choice-none-of-these")]).collect()
+}
+
 /// A question back, with a few signs to choose from.
 fn ask(all: &[Cause<'_>], signs: Vec<String>, described: bool, facts: &Facts<'_>) -> Answer {
-    let shown = signs.iter().filter_map(|id| facts.known.signs.get(id));
-    let mut choices: Vec<Line> = shown.map(choice).collect();
-    choices.push(Line::new("choice-none-of-these"));
+    let choices = choices(&signs, facts);
     let question = match all {
         [first, second, ..] if described => Line::new("trouble-which-sign")
             .with("first", Said::Text(first.trouble.names.first_of_each()))

@@ -58,7 +58,9 @@ pub fn reply(answer: &Answer, known: &Knowledge, phrases: &Phrases, manner: Mann
     // What was handed over or stopped has no working to show.
     let worked = manner.why && answer.outcome == Outcome::Answered && !working.is_empty();
     let mut shown = if worked { working.clone() } else { lines };
-    if manner.short && answer.outcome != Outcome::AskedBack {
+    // What is short asks nothing beside its answer.
+    let brief = manner.short && answer.outcome != Outcome::AskedBack;
+    if brief {
         shown.truncate(1);
     }
     if !cautions.is_empty() {
@@ -78,7 +80,7 @@ pub fn reply(answer: &Answer, known: &Knowledge, phrases: &Phrases, manner: Mann
         sources: answer.sources.iter().map(ToString::to_string).collect(),
         cautions,
         articles: answer.articles.clone(),
-        choices: say(&answer.choices),
+        choices: if brief { Vec::new() } else { say(&answer.choices) },
     }
 }
 
