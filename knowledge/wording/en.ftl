@@ -198,6 +198,7 @@ working-yield =
 
 ## Mix and build
 
+mix-of-litres = { $litres } of loose mix, which settles to about { $settled }:
 mix-recipe = { $mix }, by volume: { $parts }. Tell me the size and I give the litres.
 mix-litres =
     { $count ->

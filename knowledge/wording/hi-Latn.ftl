@@ -194,6 +194,7 @@ working-yield =
 
 ## Mix and build
 
+mix-of-litres = { $litres } dheela mix, jo baithkar kareeb { $settled } rehta hai:
 mix-recipe = { $mix }, naapkar (taulkar nahi): { $parts }. Size batayein to litre mein hisaab mil jayega.
 mix-litres =
     { $count ->

@@ -194,6 +194,7 @@ working-yield =
 
 ## Mix and build
 
+mix-of-litres = { $litres } ढीला मिश्रण, जो बैठकर क़रीब { $settled } रहता है:
 mix-recipe = { $mix }, नापकर (तौलकर नहीं): { $parts }। साइज़ बताएँ तो लीटर में हिसाब मिल जाएगा।
 mix-litres =
     { $count ->

@@ -47,7 +47,13 @@ fn is_general(reading: &Reading) -> bool {
     let timed = !reading.days.is_empty() || done || reading.points.contains(&Point::Missed);
     let own = reading.points.contains(&Point::Own) || reading.follow_up;
     let asks = reading.asks || reading.points.contains(&Point::Time);
-    let amount = !reading.quantities.is_empty();
+    // How much depends on the bed.
+    let how_much = match reading.kind {
+        Kind::Water => reading.points.contains(&Point::Amount) || reading.vessels.is_some(),
+        Kind::Feed => [Point::Amount, Point::Strength].iter().any(|point| reading.points.contains(point)),
+        _ => false,
+    };
+    let amount = !reading.quantities.is_empty() || how_much;
     asks && !amount && !placed && !timed && !own && reading.crops.is_empty()
 }
 

@@ -9,9 +9,9 @@ use super::line::{Line, Said};
 use super::subject::{Subject, described_bed, subjects};
 use crate::garden::BedKind;
 use crate::knowledge::{Mix, Point};
-use crate::needs::mix::{MixNeed, blocks_need, mix_need, top_up_need, total};
+use crate::needs::mix::{MixNeed, blocks_need, loose_need, mix_need, top_up_need, total};
 use crate::needs::surroundings::vessel;
-use crate::quantity::{Length, UnitOf, Written};
+use crate::quantity::{Estimate, Length, UnitOf, Volume, Written};
 use crate::understanding::Reading;
 use std::collections::BTreeMap;
 
@@ -36,7 +36,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     // How much a bed takes hangs on its size.
     let amount = reading.points.contains(&Point::Amount) && reading.crops.is_empty() && reading.materials.is_empty();
-    if subject.is_none() && (reading.one_more || amount) {
+    let litres = litres_of_mix(reading).filter(|_| subject.is_none());
+    if subject.is_none() && litres.is_none() && (reading.one_more || amount) {
         return Answer::ask(Line::new("ask-size"), Vec::new());
     }
     let id = mix_meant(reading, subject.as_ref());
@@ -51,6 +52,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
             let need = mix_need(&vessel(&subject.bed.shape), count, mix, facts.known);
             put(&mut answer, mix, &need, &subject.called(), count);
         }
+        None if litres.is_some() => put_litres(&mut answer, mix, litres.unwrap_or_default(), facts),
         None => {
             answer
                 .lines
@@ -59,6 +61,27 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     recipe_notes(&mut answer, mix);
     answer
+}
+
+/// "50 litres of mix": so much as it is stirred, for no bed that was told.
+fn litres_of_mix(reading: &Reading) -> Option<Volume> {
+    /// Less is a measure of something in it (judgement).
+    const LEAST: Volume = Volume::litres(5.0);
+    reading.quantities.iter().find_map(|said| said.volume()).filter(|volume| *volume >= LEAST)
+}
+
+/// The parts of so much loose mix.
+fn put_litres(answer: &mut Answer, mix: &Mix, litres: Volume, facts: &Facts<'_>) {
+    let settled = litres * (1.0 - mix.properties.settling.is.value().as_of_one());
+    let need = loose_need(Estimate::exactly(settled), mix, facts.known);
+    figures(answer, &need);
+    answer.lines.push(
+        Line::new("mix-of-litres")
+            .with("litres", Said::Volume(Estimate::exactly(litres)))
+            .with("settled", Said::Volume(need.settled)),
+    );
+    answer.lines.push(parts(&need));
+    working(answer, mix, &need);
 }
 
 /// The part of the mix that is to be left out: its recipe says nothing of a mix without it.

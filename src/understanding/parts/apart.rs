@@ -49,7 +49,8 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         let next = asked.points.contains(&Point::Time) && !asked.points.contains(&Point::Wait);
         let of_crop = !told.crops.is_empty() && fresh && (told.did != Some(JobKind::Spray) || next);
         let which = told.beds_named || only || of_crop;
-        let noted = told_first && which && told.kind == Kind::Record;
+        let counted_from = again && next && (is_old(told, today) || is_past_of_past(text));
+        let noted = told_first && which && told.kind == Kind::Record && !counted_from;
         !noted && (again || started && asked.kind == Kind::Harvest)
     };
     // A trouble stands beside a call for a person, or beside what is wrong with another crop.
@@ -123,6 +124,18 @@ fn asks_besides(text: &str) -> bool {
     let hindi = words.windows(2).any(|pair| matches!(pair, ["bhi" | "भी", tell] if TELL.contains(tell)));
     let last = words.iter().rev().find(|word| word.chars().any(char::is_alphanumeric));
     hindi || last.is_some_and(|word| *word == "too")
+}
+
+/// Work that is more than a few days old is told for the next one to be counted from (judgement).
+fn is_old(told: &Reading, today: NaiveDate) -> bool {
+    const DAYS: i64 = 3;
+    told.days.first().is_some_and(|(day, _)| (today - *day).num_days() > DAYS)
+}
+
+/// "Neem mara tha", "chhidka tha": the tense of what lies before the matter itself.
+fn is_past_of_past(text: &str) -> bool {
+    const WAS: [&str; 5] = ["tha", "thi", "था", "थी", "थे"];
+    Text::read(text).tokens.iter().any(|token| WAS.contains(&token.normal.as_str()))
 }
 
 /// "Last fed on 4 May. Next?" tells what was done before; nothing is to be noted.

@@ -21,6 +21,9 @@ pub(super) fn borders(text: &Text) -> Vec<Border> {
     let joins = |at: usize| JOINING.contains(&text.normal(at));
     let marks = |at: usize| matches!(text.normal(at), "," | "." | "?" | ";" | "।" | "!");
     let border = |(at, token): (usize, &Token)| {
+        if joins(at) && joins_two_ends(text, at) {
+            return None;
+        }
         // A question mark belongs to the part it ends.
         let left = if joins(at) { token.span.start } else { token.span.end };
         let is_one = marks(at) || joins(at) || is_spaced_dash(text, token);
@@ -34,6 +37,17 @@ pub(super) fn borders(text: &Text) -> Vec<Border> {
         })
     };
     text.tokens.iter().enumerate().filter_map(border).collect()
+}
+
+/// "Between neem and picking", "neem aur tudai ke beech": one span from end to end.
+fn joins_two_ends(text: &Text, at: usize) -> bool {
+    /// An end has at most so many tokens.
+    const REACH: usize = 4;
+    let stops = |place: &usize| !matches!(text.normal(*place), "," | "." | "?" | ";" | "।" | "!");
+    let between = |word: &str| matches!(word, "beech" | "bich" | "beich" | "बीच");
+    let before = (at.saturating_sub(REACH)..at).rev().take_while(stops).any(|place| text.normal(place) == "between");
+    let after = (at + 1..=at + REACH).take_while(stops).any(|place| between(text.normal(place)));
+    before || after
 }
 
 /// "… - …" between two thoughts; "4-5" and "east-box" hold none.
