@@ -21,6 +21,11 @@ impl Ordinary {
         self.written.contains(normal)
     }
 
+    /// All of them as they are spelled, in normal form.
+    pub fn written(&self) -> impl Iterator<Item = &str> {
+        self.written.iter().map(String::as_str)
+    }
+
     /// Whether the stem or sound of a name is that of an everyday word: the name must then be spelled as it is.
     #[must_use]
     pub fn sounds_like(&self, form: &str) -> bool {

@@ -9,6 +9,7 @@ use crate::knowledge::{Aspect, Emergency, Knowledge, Names, Ordinary, Point};
 use crate::script::{Language, Text};
 use std::collections::{BTreeSet, HashSet};
 use std::ops::Range;
+use std::sync::Arc;
 
 /// What a name stands for.
 #[derive(Debug, Clone, PartialEq)]
@@ -292,14 +293,28 @@ fn deeds(known: &Knowledge) -> HashSet<String> {
     single.flat_map(|text| text.tokens).map(|token| token.normal).collect()
 }
 
+/// Words that mean what they are spelled as, however short they sound: everyday words, words for what is seen on a
+/// plant, names, and the words that steer a message themselves.
+fn themselves(known: &Knowledge) -> HashSet<String> {
+    let talk = &known.talk;
+    let looks = known.looks.looks.iter().map(|look| &look.words).chain([&known.looks.empty]);
+    let steering = [&talk.filler, &talk.question, &talk.done, &talk.not, &talk.follow_up, &talk.vessel, &talk.data];
+    let steering = steering.into_iter().chain(talk.points.iter().map(|point| &point.words));
+    let names = known.crops.values().map(|crop| &crop.names).chain(known.materials.values().map(|stuff| &stuff.names));
+    let all = looks.chain(steering).chain(names).flat_map(Names::all).filter(|name| !name.contains(' '));
+    let words = all.filter_map(|name| Text::read(name).tokens.first().map(|token| token.normal.clone()));
+    words.chain(known.ordinary.written().map(str::to_owned)).collect()
+}
+
 /// The past tense alone says that a thing was done, so those words are compared whole; the things it was
 /// done with are compared by their stems.
 fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<Told>) {
     let talk = &known.talk;
     // Everyday words are what these lists are made of.
     let none = Ordinary::default();
-    let (mut told, mut things) = (Phrasebook::new(By::Whole, &none), Phrasebook::new(By::Stem, &none));
-    let mut seen_words = Phrasebook::new(By::Whole, &none);
+    let themselves = Arc::new(themselves(known));
+    let book = |by| Phrasebook::new(by, &none).knowing(&themselves);
+    let (mut told, mut things, mut seen_words) = (book(By::Whole), book(By::Stem), book(By::Whole));
     for job in &talk.jobs {
         if let Some(kind) = JobKind::with_word(&job.job) {
             told.add(&job.did, &Told::Did(kind));

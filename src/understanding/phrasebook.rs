@@ -2,8 +2,9 @@
 
 use crate::knowledge::{Names, Ordinary};
 use crate::script::{Language, Script, Text, Token, index_word, near, sound_key};
-use std::collections::HashMap;
+use std::collections::{HashMap, HashSet};
 use std::ops::Range;
+use std::sync::Arc;
 
 /// How words are compared.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -19,6 +20,8 @@ pub enum By {
 pub struct Phrasebook<T> {
     by: By,
     ordinary: Ordinary,
+    /// Words that are none but themselves: what sounds short and is spelled so is no other word.
+    themselves: Arc<HashSet<String>>,
     english: HashMap<String, Vec<Entry<T>>>,
     hindi: HashMap<String, Vec<Entry<T>>>,
 }
@@ -46,9 +49,9 @@ pub(super) struct Spelling {
 impl Spelling {
     /// Whether a phrase that begins at this token is spelled so. `fits` says that the language of the text is the
     /// phrase's: `kale` is black in Hindi, an everyday word there is no English name.
-    pub(super) fn is_that(&self, forms: &Forms, start: usize, fits: bool, ordinary: &Ordinary) -> bool {
+    pub(super) fn is_that(&self, forms: &Forms, start: usize, fits: bool, is_itself: impl Fn(&str) -> bool) -> bool {
         let heard = || forms.whole.hindi.get(start).is_some_and(|sound| self.sounds.contains(sound));
-        let as_said = |said: &String| self.spelled.contains(said) || !ordinary.is(said) && heard();
+        let as_said = |said: &String| self.spelled.contains(said) || !is_itself(said) && heard();
         self.spelled.is_empty() || fits && forms.written.get(start).is_some_and(as_said)
     }
 }
@@ -163,7 +166,14 @@ impl<T: Clone> Phrasebook<T> {
     /// An empty list.
     #[must_use]
     pub fn new(by: By, ordinary: &Ordinary) -> Self {
-        Self { by, ordinary: ordinary.clone(), english: HashMap::new(), hindi: HashMap::new() }
+        let themselves = Arc::default();
+        Self { by, ordinary: ordinary.clone(), themselves, english: HashMap::new(), hindi: HashMap::new() }
+    }
+
+    /// The same where these words are none but themselves: "ke" is no "khaye", "ne" is no "na".
+    #[must_use]
+    pub fn knowing(self, themselves: &Arc<HashSet<String>>) -> Self {
+        Self { themselves: Arc::clone(themselves), ..self }
     }
 
     /// Adds every name of a thing.
@@ -210,7 +220,9 @@ impl<T: Clone> Phrasebook<T> {
                 let Some(phrases) = words.get(start).and_then(|word| map.get(word)) else { continue };
                 for entry in phrases.iter().filter(|entry| !no_name || entry.words.len() > 1) {
                     let end = start + entry.words.len();
-                    let as_spelled = entry.spelling.is_that(all_forms, start, fits, &self.ordinary);
+                    let as_spelled = entry.spelling.is_that(all_forms, start, fits, |said| {
+                        self.ordinary.is(said) || self.themselves.contains(said)
+                    });
                     if as_spelled && words.get(start..end).is_some_and(|said| said == entry.words) {
                         all.push(Hit { span: start..end, meaning: entry.meaning.clone(), exact: true });
                     }
