@@ -219,7 +219,8 @@ fn at<'a>(
 /// The bed that sizes in a message describe, and whether its depth was left to us.
 pub fn described_bed(reading: &Reading) -> Option<(Bed, bool)> {
     let kind = reading.bed_kind;
-    let volume = reading.quantities.iter().copied().find(|q| q.unit.measures() == UnitOf::Volume);
+    let sizes = reading.quantities.iter().copied().filter(|said| !reading.given.contains(said));
+    let volume = sizes.into_iter().find(|said| said.unit.measures() == UnitOf::Volume);
     if let Some(measured) = box_measures(reading) {
         return shape_of(measured, kind);
     }

@@ -6,7 +6,7 @@ use super::figure::{Figure, FigureValue};
 use super::handed_over::not_known;
 use super::line::{Line, Said};
 use crate::garden::{BedKind, When};
-use crate::knowledge::{InThree, Remedy, SourceRef, Spell, Symptom, Trouble};
+use crate::knowledge::{InThree, Point, Remedy, SourceRef, Spell, Symptom, Trouble};
 use crate::needs::diagnosis::{Case, Cause, WORTH_TELLING, causes, first_signs, spells, telling_signs};
 use crate::understanding::Reading;
 use crate::weather::Weather;
@@ -45,7 +45,10 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let described = alike || !case.seen.is_empty() || !case.named.is_empty();
     let Some(first) = all.first().filter(|_| described || reading.asked < QUESTIONS) else { return not_known() };
     let next = all.get(1).map_or(0.0, |cause| cause.weight);
-    let clear = LIKELY.iter().any(|(least, ahead)| first.weight >= *least && first.weight >= next * ahead);
+    // Of a plant that is not known only what is likelier than all else together is told at once.
+    let unplaced = case.crops.is_empty() && case.named.is_empty() && !case.on_tray;
+    let borders = LIKELY.iter().filter(|(least, _)| !unplaced || *least >= LIKELY[0].0);
+    let clear = borders.into_iter().any(|(least, ahead)| first.weight >= *least && first.weight >= next * ahead);
     if described && (clear || reading.asked >= QUESTIONS) {
         return told(&all, &case, reading, facts);
     }
@@ -118,6 +121,9 @@ fn told(all: &[Cause<'_>], case: &Case, reading: &Reading, facts: &Facts<'_>) ->
         None => Line::new("trouble-likely").with("trouble", name),
     });
     treat(&mut answer, first.trouble, reading);
+    if [Point::Accident, Point::SyntheticFeed].iter().any(|point| reading.points.contains(point)) {
+        answer.cautions.push(Line::new("caution-overfed"));
+    }
     answer.figures = listed(all);
     why(&mut answer, all, case, facts);
     answer

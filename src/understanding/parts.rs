@@ -239,6 +239,7 @@ fn split<'t>(text: &'t str, by: &By<'_>) -> Option<Two<'t>> {
         let (first, second) = works::with_one_verb((first, second), texts, border, by);
         let (first, second) = works::as_a_log(texts, marked, (&first, &second), by).unwrap_or((first, second));
         let second = as_due_again(&first, second);
+        let second = as_wait_after(&first, second, texts.1);
         if !joins && !parted_plainly(&first, &second, texts) {
             continue;
         }
@@ -330,6 +331,17 @@ fn as_due_again(first: &Reading, second: Reading) -> Reading {
         _ => return second,
     };
     Reading { kind, sureness: second.sureness.max(SURE_ALONE), ..second }
+}
+
+/// "To spray neem this evening, and how soon after may we pick": the wait after the spray, not the ripening.
+fn as_wait_after(first: &Reading, second: Reading, text: &str) -> Reading {
+    const AFTER: [&str; 6] = ["after", "afterwards", "baad", "bad", "बाद", "since"];
+    let after = || Text::read(text).tokens.iter().any(|token| AFTER.contains(&token.normal.as_str()));
+    let picks = second.kind == Kind::Harvest && second.crops.is_empty() && second.measures.is_empty();
+    if first.kind == Kind::Spray && picks && after() {
+        return Reading { kind: Kind::Spray, ..second };
+    }
+    second
 }
 
 /// A sowing told as the ground of a question about its harvest is no record beside it.

@@ -10,6 +10,7 @@ mod deeds;
 mod few_words;
 mod filled;
 mod follows;
+mod given;
 mod leaning;
 mod leans;
 mod plainly;
@@ -232,11 +233,12 @@ impl Found {
         let seen = told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_))) && !asks;
         // "Kal nahi parso" after work told is of days gone by.
         let of_work = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record && before.did.is_some());
-        let past = did.is_some() || unwatered || seen || deeds.notes() || of_work && !asks;
+        let past = did.is_some() || unwatered || seen || deeds.notes() || of_work && !asks || deeds.is_sprayed_before();
         if unwatered && !of_work {
             told.push(Hit { span: 0..0, meaning: Told::Aspect(Aspect::Now), exact: true });
         }
         told.extend(together::asks_whether_done(text, &told, did));
+        told.extend(together::overdone(&told, did));
         let days = dates::read(text, &reader.known.words, today, past);
         let material = |kinds: &[MaterialKind]| {
             names.iter().any(|hit| match &hit.meaning {

@@ -85,6 +85,9 @@ pub struct Reading {
     /// First and last day of each span named.
     pub days: Vec<(NaiveDate, NaiveDate)>,
     pub quantities: Vec<Written>,
+    /// Those of them that a bed is given: "it gets 4 litres every day".
+    #[serde(default)]
+    pub given: Vec<Written>,
     pub measures: Vec<Measured>,
     /// How many of the thing measured.
     pub count: Option<f64>,

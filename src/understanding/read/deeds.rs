@@ -85,8 +85,10 @@ impl Deeds<'_> {
         let in_place = self.told.iter().filter(|hit| hit.meaning == Told::PutIn && self.come).filter(claimed);
         done.extend(in_place.map(|hit| hit.span.clone()));
         done.extend(self.verbs().into_iter().filter(|span| claims.is_made(span)));
-        let with_thing = self.things().into_iter().find_map(|(span, kind)| {
-            let near = |done: &Range<usize>| *done != span && done.start.abs_diff(span.start) <= APART;
+        let with_thing = self.things().into_iter().filter(|(span, _)| !self.is_without(span)).find_map(|(span, kind)| {
+            let near = |done: &Range<usize>| {
+                *done != span && done.start.abs_diff(span.start) <= APART && !self.is_of_a_clause_before(done, &span)
+            };
             done.iter().any(near).then_some(kind)
         });
         // Water is sprinkled with the word for spraying.
@@ -107,6 +109,18 @@ impl Deeds<'_> {
             (Some(kind), _) => Some(kind),
             (None, thing) => thing,
         }
+    }
+
+    /// "Bina dawa ke", "without water".
+    fn is_without(&self, thing: &Range<usize>) -> bool {
+        const WITHOUT: [&str; 7] = ["without", "bina", "bagair", "bager", "बिना", "बगैर", "बग़ैर"];
+        thing.start.checked_sub(1).is_some_and(|before| WITHOUT.contains(&self.text.normal(before)))
+    }
+
+    /// In Hindi the verb comes after the thing: one before a comma or stop was done to something else.
+    fn is_of_a_clause_before(&self, done: &Range<usize>, thing: &Range<usize>) -> bool {
+        let mark = |at: usize| matches!(self.text.normal(at), "," | "." | "।" | ";" | "?");
+        self.text.language != Language::En && done.end <= thing.start && (done.end..thing.start).any(mark)
     }
 
     /// What work is done with: what is given or sprayed before all else, since "cake water" is a feed and "neem cake" no
@@ -261,6 +275,16 @@ impl Deeds<'_> {
         };
         let stuff = self.names_any(|name| matches!(name, Named::Material(_)));
         water && !self.asks && !other && !stuff && self.job().is_none() && self.told.iter().any(|hit| denied(&hit))
+    }
+
+    /// "Dimethoate on the chillies on Saturday, can I serve them?": a product, a day and a stop, and whether one may eat.
+    pub(super) fn is_sprayed_before(&self) -> bool {
+        let product = self.things().into_iter().find(|(_, kind)| *kind == JobKind::Spray);
+        let named = product.filter(|(span, _)| self.names.iter().any(|hit| hit.span == *span));
+        let stop = |at: usize| matches!(self.text.normal(at), "," | "." | ";" | "।" | "-");
+        let ends = |day: &Range<usize>| stop(day.end);
+        let told = named.is_some_and(|(span, _)| self.days.iter().any(|day| span.end <= day.start && ends(day)));
+        told && self.says(&Told::Point(Point::Wait)) && self.asks && !self.says(&Told::Will)
     }
 
     /// "Note: mustard cake, tomato bag, Thursday": what is to be noted was done, though no verb says so.

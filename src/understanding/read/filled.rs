@@ -44,6 +44,7 @@ impl Found {
             places: Vec::new(),
             days: self.days.iter().map(|day| (day.first, day.last)).collect(),
             quantities: self.quantities.said.iter().map(|said| said.written).collect(),
+            given: self.given_volumes(text),
             measures: self.measures(),
             count: self.count(),
             vessels: self.vessels(text),

@@ -177,6 +177,16 @@ impl Found {
         (self.did == Some(JobKind::Spray) && self.asks && waits).then_some((Kind::Spray, SURE))
     }
 
+    /// "Black spots on the leaves, tell me a medicine": what ails it comes first, then what helps.
+    fn about_a_cure(&self) -> Option<(Kind, f64)> {
+        /// A sign beside the word for any medicine leaves little else (judgement).
+        const SURE: f64 = 0.85;
+        let says = |point| self.points().any(|said| said == point);
+        let of_a_product = [Point::SyntheticSpray, Point::Wait, Point::Strength, Point::Time, Point::Together];
+        let plain = says(Point::Drug) && !of_a_product.into_iter().any(says);
+        (plain && self.on_plant && self.did.is_none()).then_some((Kind::Trouble, SURE))
+    }
+
     /// A job that is to be done on another day: "move the spray to friday", "spray kal karenge". Who says that a job is
     /// going to be done must name its day; who asks, or says that it is not, moves nothing.
     pub(super) fn put_off(&self, text: &Text) -> Option<JobKind> {
@@ -255,6 +265,7 @@ impl Found {
             .or_else(|| self.about_a_move_made(text))
             .or_else(|| self.about_what_was_done())
             .or_else(|| self.about_waiting())
+            .or_else(|| self.about_a_cure())
             .or_else(|| self.about_water())
             .or_else(|| self.about_a_new_bed())
             .or_else(|| self.about_a_plant_after_work(text))
@@ -262,7 +273,7 @@ impl Found {
             .or_else(|| self.about_damp_mix())
             .or_else(|| self.about_a_trouble_after_work(reader))
             .or_else(|| self.about_work(text, reader))
-            .or_else(|| self.about_how_much_water())
+            .or_else(|| self.about_how_much_water(text))
             .or_else(|| self.about_what_was_missed())
             .or_else(|| self.about_one_thing())
             .or_else(|| self.about_a_net())
@@ -286,12 +297,18 @@ impl Found {
     }
 
     /// How much water, said so, where nothing else is named that one mixes or gives.
-    fn about_how_much_water(&self) -> Option<(Kind, f64)> {
+    fn about_how_much_water(&self, text: &Text) -> Option<(Kind, f64)> {
         const SURE: f64 = 0.85;
-        let asked = self.points().any(|point| point == Point::HowMuchWater);
+        let asked = self.points().any(|point| point == Point::HowMuchWater) || self.asks_vessels_for_all(text);
         let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
         let other = stuff || self.sprays || self.feeds || self.did.is_some() || !self.signs.is_empty();
         (asked && !other).then_some((Kind::Water, SURE))
+    }
+
+    /// "How many cans for the whole roof".
+    fn asks_vessels_for_all(&self, text: &Text) -> bool {
+        let all = self.told.iter().any(|hit| hit.meaning == Told::All);
+        all && self.vessels(text).is_some_and(|vessels| vessels.wanted)
     }
 
     /// A net of so many percent, asked about.

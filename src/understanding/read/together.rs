@@ -46,6 +46,13 @@ pub(super) fn asks_whether_done(text: &Text, told: &[Hit<Told>], did: Option<Job
     asked.then_some(Hit { span: 0..0, meaning: Told::Point(Point::LastDone), exact: true })
 }
 
+/// "He tipped half a kilo of urea into it, what do we do": more than was meant was given.
+pub(super) fn overdone(told: &[Hit<Told>], did: Option<JobKind>) -> Option<Hit<Told>> {
+    let says = |what: Told| told.iter().any(|hit| hit.meaning == what);
+    let worried = says(Told::Worry) && says(Told::Point(Point::SyntheticFeed)) && did == Some(JobKind::Feed);
+    worried.then_some(Hit { span: 0..0, meaning: Told::Point(Point::Accident), exact: true })
+}
+
 /// Nothing else is told beside it; a stop at the end ends nothing.
 pub(super) fn one_clause(text: &Text) -> bool {
     let last = text.tokens.len().saturating_sub(1);
