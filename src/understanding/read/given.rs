@@ -1,0 +1,37 @@
+//! Volumes that are poured, and are no size of a pot: "it gets 4 litres every other day".
+
+use super::Found;
+use crate::quantity::{UnitOf, Written};
+use crate::script::Text;
+use std::ops::Range;
+
+impl Found {
+    /// Volumes that a bed is given, told by a verb for giving or a rhythm beside them.
+    pub(super) fn given_volumes(&self, text: &Text) -> Vec<Written> {
+        let volumes = self.quantities.said.iter().filter(|said| said.written.unit.measures() == UnitOf::Volume);
+        volumes.filter(|said| is_given(text, &said.span)).map(|said| said.written).collect()
+    }
+}
+
+fn is_given(text: &Text, volume: &Range<usize>) -> bool {
+    /// So many tokens may stand between the verb and what is given, and between that and its rhythm.
+    const BEFORE: usize = 3;
+    const AFTER: usize = 3;
+    const GIVES: [&str; 14] = [
+        "gets", "get", "give", "giving", "gave", "given", "pour", "pouring", "poured", "drinks", "takes", "roz",
+        "rozana", "daily",
+    ];
+    const RHYTHM: [&str; 30] = [
+        "every", "daily", "day", "each", "morning", "evening", "roz", "roj", "rozana", "din", "subah", "sham", "shaam",
+        "deta", "deti", "dete", "dalta", "dalti", "daalta", "daalti", "paani", "pani", "रोज़", "रोज", "दिन", "देता",
+        "देती", "देते", "डालता", "डालती",
+    ];
+    let stops = |at: &usize| !matches!(text.normal(*at), "," | "." | "?" | ";" | "।" | "!");
+    let before = (volume.start.saturating_sub(BEFORE)..volume.start).rev().take_while(stops);
+    let after = (volume.end..volume.end + AFTER).take_while(stops);
+    // "A 20 L bag every day": what is measured is the bag.
+    let of_a_vessel = matches!(text.normal(volume.end), "bag" | "pot" | "tub" | "drum" | "growbag" | "grow" | "bags" | "pots")
+        || matches!(text.normal(volume.end), "ka" | "ke" | "wala" | "wale" | "का" | "के" | "वाला" | "वाले");
+    let gives = before.into_iter().any(|at| GIVES.contains(&text.normal(at)));
+    !of_a_vessel && (gives || after.into_iter().any(|at| RHYTHM.contains(&text.normal(at))))
+}
