@@ -8,7 +8,7 @@ use super::subject::which_bed;
 use super::table::Table;
 use super::{
     alerts, build, care, due, emergency, feed, general, handed_over, harvest, last_done, load, mix, no_figures, none,
-    record, refused, seed, shade, sky_told, sow, space, spray, trouble, water, weather_said, which_kind,
+    record, refused, seed, shade, sky_told, sow, space, spray, topic, trouble, water, weather_said, which_kind,
 };
 use crate::garden::{BedId, Record};
 use crate::knowledge::{Emergency, Kind, SourceRef};
@@ -174,7 +174,10 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         // Whether one may grow it is what was asked.
         answer.reading.kind = Kind::Sow;
     }
-    let by_article = !answer.articles.is_empty() && reading.sureness < SURE_ENOUGH;
+    let in_place = || load::instead(reading, facts).filter(|_| reading.kind == Kind::Load);
+    let told = topic::meant(reading, facts).or_else(in_place);
+    let as_topic = told.is_some_and(|article| answer.articles == [article.id.clone()]);
+    let by_article = !answer.articles.is_empty() && (reading.sureness < SURE_ENOUGH || as_topic);
     if by_article && answer.outcome == Outcome::Answered && answer.reading.kind != Kind::Feed {
         answer.reading.kind = Kind::Care;
     }
@@ -218,6 +221,9 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     if let Some(first) = load::first(reading, facts, reading.sureness >= SURE_ENOUGH) {
         return first;
+    }
+    if let Some(article) = topic::meant(reading, facts) {
+        return care::told(article);
     }
     if let Some(unknown) = no_figures::answer(reading, facts).filter(|_| !reading.senseless) {
         return unknown;
@@ -282,7 +288,7 @@ fn of_one_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
         Kind::Shade => shade::answer(reading, facts),
         Kind::Spray => spray::answer(reading, facts),
         Kind::Feed => feed::answer(reading, facts),
-        Kind::Load => load::answer(reading, facts),
+        Kind::Load => load::instead(reading, facts).map_or_else(|| load::answer(reading, facts), care::told),
         Kind::Space => space::answer(reading, facts),
         Kind::Seed => seed::answer(reading, facts),
         Kind::Mix => mix::answer(reading, facts),

@@ -4,7 +4,7 @@ use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::handed_over::not_known;
 use super::line::{Line, Said};
-use super::{own_beds, wants};
+use super::{own_beds, topic, wants};
 use crate::knowledge::{Article, Kind, Point};
 use crate::understanding::Reading;
 
@@ -25,6 +25,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     // How a clump is taken apart stands in no article yet: one that is near in words tells something else.
     if reading.points.contains(&Point::Divides) {
         return not_known();
+    }
+    if let Some(article) = topic::said(reading, facts) {
+        return told(article);
     }
     if let Some(article) = of_climbing(reading, facts).or_else(|| article(facts)).or_else(|| one_of_two(reading, facts))
     {

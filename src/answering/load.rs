@@ -1,6 +1,7 @@
 //! "Can the roof carry it?" What it weighs is told; whether the roof carries it is never.
 
 use super::answer::{Answer, Outcome};
+use super::care;
 use super::facts::{Facts, SiteFacts};
 use super::figure::Figure;
 use super::hint::says;
@@ -8,7 +9,7 @@ use super::line::{Line, Said};
 use super::load_working::{area_working, site_working, working};
 use super::subject::{Subject, described_bed, subjects};
 use crate::garden::{BedId, BedKind, Role, Site};
-use crate::knowledge::{Kind, Point, SourceRef};
+use crate::knowledge::{Article, Kind, Point, SourceRef};
 use crate::needs::load::{AreaLoad, BedLoad, GARDEN_SOIL_KG_PER_L, area_load, bed_load, site_load};
 use crate::quantity::{Estimate, Length, Mass, RoofLoad, Unit, UnitOf, Written};
 use crate::understanding::Reading;
@@ -42,6 +43,13 @@ pub fn first(reading: &Reading, facts: &Facts<'_>, sure: bool) -> Option<Answer>
 /// Something heavy is spoken of: a leaking hose or a cracked tomato is no roof.
 fn of_roof(reading: &Reading) -> bool {
     reading.crops.is_empty() && (reading.bed_kind.is_some() || reading.beds_named || !reading.measures.is_empty())
+}
+
+/// An article in place of a weight that nobody asked for: "may I use garden soil in the roof boxes".
+pub fn instead<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article> {
+    let sized = !reading.measures.is_empty() || !reading.quantities.is_empty();
+    let weighs = sized || says(reading, &facts.known.talk.roof.weight);
+    care::instead(reading, facts).filter(|_| !weighs)
 }
 
 /// Weight, load, the engineer's figure or what to ask for it, what lowers it.

@@ -55,6 +55,7 @@ mod spray_product;
 mod spray_time;
 mod subject;
 mod table;
+mod topic;
 mod trouble;
 pub mod visit;
 mod wants;

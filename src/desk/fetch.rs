@@ -128,7 +128,7 @@ impl<'a> Seen<'a> {
     #[must_use]
     pub fn facts(self, house: &'a House, forecast: Option<&'a Forecast>, reading: &Reading) -> Facts<'a> {
         /// So many articles are looked at.
-        const ARTICLES: usize = 4;
+        const ARTICLES: usize = 8;
         let known = &house.known;
         let named = reading.places.first().and_then(|id| known.places.iter().find(|place| place.id == *id));
         let elsewhere = named.map(Weather::of_place).or_else(|| {

@@ -75,6 +75,10 @@ pub enum Point {
     Own,
     /// How much a crop gives.
     Yield,
+    /// What a word means.
+    Meaning,
+    /// Which of two things is better.
+    Choice,
     /// A vine and what it climbs on.
     Climbs,
     /// Something fell over an edge, or may.

@@ -163,6 +163,8 @@ pub struct Talk {
 #[derive(Debug, Clone, Default, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct RoofWords {
+    /// What a load is asked with.
+    pub weight: Names,
     /// A sign that it is old, weak or wet.
     pub damage: Names,
     /// Something is to hang from it.

@@ -2,7 +2,7 @@
 
 use crate::knowledge::{Names, Ordinary};
 use crate::script::{Language, Script, Text, Token, index_word, near, sound_key};
-use std::collections::{HashMap, HashSet};
+use std::collections::{BTreeSet, HashMap, HashSet};
 use std::ops::Range;
 use std::sync::Arc;
 
@@ -22,8 +22,46 @@ pub struct Phrasebook<T> {
     ordinary: Ordinary,
     /// Words that are none but themselves: what sounds short and is spelled so is no other word.
     themselves: Arc<HashSet<String>>,
-    english: HashMap<String, Vec<Entry<T>>>,
-    hindi: HashMap<String, Vec<Entry<T>>>,
+    english: Phrases<T>,
+    hindi: Phrases<T>,
+}
+
+/// The phrases of one language, by their first words.
+#[derive(Debug, Clone)]
+struct Phrases<T> {
+    by_first: HashMap<String, Vec<Entry<T>>>,
+    /// The words of phrases of one word, long enough for a slip, by their first letter.
+    singles: HashMap<char, BTreeSet<String>>,
+    /// The first words of phrases of two, by the second.
+    firsts: HashMap<String, BTreeSet<String>>,
+}
+
+impl<T> Default for Phrases<T> {
+    fn default() -> Self {
+        Self { by_first: HashMap::new(), singles: HashMap::new(), firsts: HashMap::new() }
+    }
+}
+
+impl<T> Phrases<T> {
+    fn get(&self, first: &str) -> Option<&Vec<Entry<T>>> {
+        self.by_first.get(first)
+    }
+
+    fn add(&mut self, entry: Entry<T>) {
+        match entry.words.as_slice() {
+            [only] if only.chars().count() >= SHORTEST_SLIP => {
+                let letter = only.chars().next().unwrap_or_default();
+                self.singles.entry(letter).or_default().insert(only.clone());
+            }
+            [first, second] => {
+                self.firsts.entry(second.clone()).or_default().insert(first.clone());
+            }
+            _ => {}
+        }
+        if let Some(first) = entry.words.first() {
+            self.by_first.entry(first.clone()).or_default().push(entry);
+        }
+    }
 }
 
 /// One phrase in the form in which it is compared.
@@ -167,7 +205,7 @@ impl<T: Clone> Phrasebook<T> {
     #[must_use]
     pub fn new(by: By, ordinary: &Ordinary) -> Self {
         let themselves = Arc::default();
-        Self { by, ordinary: ordinary.clone(), themselves, english: HashMap::new(), hindi: HashMap::new() }
+        Self { by, ordinary: ordinary.clone(), themselves, english: Phrases::default(), hindi: Phrases::default() }
     }
 
     /// The same where these words are none but themselves: "ke" is no "khaye", "ne" is no "na".
@@ -194,10 +232,7 @@ impl<T: Clone> Phrasebook<T> {
         if words.iter().any(String::is_empty) {
             return;
         }
-        if let Some(first) = words.first() {
-            let written = phrase.to_lowercase();
-            map.entry(first.clone()).or_default().push(Entry { words, written, spelling, meaning: meaning.clone() });
-        }
+        map.add(Entry { words, written: phrase.to_lowercase(), spelling, meaning: meaning.clone() });
     }
 
     /// Everything found, the longest first where two overlap, in the order of the text.
@@ -311,8 +346,10 @@ fn bent(sound: &str) -> Vec<String> {
     all
 }
 
+/// The phrase of one word that is nearest to this one, with the slips between them; of equally near ones the first by
+/// the alphabet.
 fn nearest<T: Clone>(
-    map: &HashMap<String, Vec<Entry<T>>>,
+    phrases: &Phrases<T>,
     word: &str,
     wanted: &impl Fn(&T) -> bool,
     fits: impl Fn(&Entry<T>) -> bool,
@@ -320,30 +357,34 @@ fn nearest<T: Clone>(
     if word.chars().count() < SHORTEST_SLIP {
         return None;
     }
-    let first = word.chars().next();
-    map.iter()
-        // People rarely miss the first letter; a word that begins otherwise is another word.
-        .filter(|(known, _)| known.chars().next() == first && known.chars().count() >= SHORTEST_SLIP)
-        .filter_map(|(known, phrases)| {
-            let entry = phrases.iter().find(|entry| {
-                let single = entry.words.len() == 1 && entry.spelling.spelled.is_empty();
-                single && wanted(&entry.meaning) && near(known, word).is_some() && fits(entry)
-            })?;
-            Some((near(known, word)?, known, &entry.meaning))
-        })
-        .min_by_key(|(slips, known, _)| (*slips, (*known).clone()))
-        .map(|(slips, _, meaning)| (slips, meaning.clone()))
+    // People rarely miss the first letter; a word that begins otherwise is another word.
+    let alike = phrases.singles.get(&word.chars().next()?)?;
+    let mut best: Option<(usize, &T)> = None;
+    for known in alike {
+        let Some(slips) = near(known, word).filter(|slips| best.is_none_or(|(least, _)| *slips < least)) else {
+            continue;
+        };
+        let mut entries = phrases.get(known).into_iter().flatten();
+        let entry = entries.find(|entry| {
+            let single = entry.words.len() == 1 && entry.spelling.spelled.is_empty();
+            single && wanted(&entry.meaning) && fits(entry)
+        });
+        if let Some(entry) = entry {
+            best = Some((slips, &entry.meaning));
+        }
+    }
+    best.map(|(slips, meaning)| (slips, meaning.clone()))
 }
 
 /// A name of two words, one as it is and the other, at this position, with a slip in it: `bitter guard`.
-fn nearly_a_pair<T: Clone>(map: &HashMap<String, Vec<Entry<T>>>, words: &[String], position: usize) -> Option<Hit<T>> {
+fn nearly_a_pair<T: Clone>(phrases: &Phrases<T>, words: &[String], position: usize) -> Option<Hit<T>> {
     let slipped = |known: &str, said: &str| {
         let alike = known.chars().next() == said.chars().next() && said.chars().count() >= SHORTEST_SLIP;
         alike && near(known, said).is_some()
     };
     let word = words.get(position)?;
     if let Some(before) = position.checked_sub(1).and_then(|before| words.get(before)) {
-        let entries = map.get(before).into_iter().flatten();
+        let entries = phrases.get(before).into_iter().flatten();
         for entry in entries {
             if matches!(entry.words.as_slice(), [_, second] if slipped(second, word)) {
                 return Some(Hit { span: position - 1..position + 1, meaning: entry.meaning.clone(), exact: false });
@@ -351,10 +392,9 @@ fn nearly_a_pair<T: Clone>(map: &HashMap<String, Vec<Entry<T>>>, words: &[String
         }
     }
     let after = words.get(position + 1)?;
-    let pairs = map.values().flatten().filter(|entry| matches!(entry.words.as_slice(), [_, second] if second == after));
-    let mut found = pairs.filter(|entry| entry.words.first().is_some_and(|first| slipped(first, word)));
-    // The order of a map is none: the first by the alphabet.
-    let best = found.by_ref().min_by(|a, b| a.words.cmp(&b.words))?;
+    let first = phrases.firsts.get(after)?.iter().find(|first| slipped(first, word))?;
+    let mut entries = phrases.get(first)?.iter();
+    let best = entries.find(|entry| matches!(entry.words.as_slice(), [_, second] if second == after))?;
     Some(Hit { span: position..position + 2, meaning: best.meaning.clone(), exact: false })
 }
 

@@ -176,6 +176,11 @@ pub struct Reading {
     /// The telling words, for a search of articles.
     #[serde(default)]
     pub search: Vec<String>,
+    /// The forms of each telling word, one list a word, and those of all words: to be held against the topics of articles.
+    #[serde(default)]
+    pub telling: Vec<Vec<String>>,
+    #[serde(default)]
+    pub all_words: BTreeSet<String>,
     /// Sides of watering asked after.
     #[serde(default)]
     pub aspects: Vec<Aspect>,

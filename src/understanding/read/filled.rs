@@ -1,5 +1,6 @@
 //! What was found in a text, put down as its reading.
 
+use super::words::forms_of;
 use super::{Found, Named, Reader, Reading, Told};
 use crate::garden::JobKind;
 use crate::knowledge::Kind;
@@ -79,6 +80,8 @@ impl Found {
             asks: self.asks,
             senseless: self.is_senseless(text, reader),
             search: self.search_words(text),
+            telling: self.words_told(text),
+            all_words: (0..text.tokens.len()).flat_map(|at| forms_of(text, at)).collect(),
             points: self.points().collect(),
             aspects: self.aspects(),
             for_days: self.for_days(),

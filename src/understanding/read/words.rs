@@ -13,22 +13,28 @@ impl Found {
     /// The words that tell what is asked about: neither fillers, nor words that only ask, nor names of beds. A word of romanised
     /// Hindi may be an English one, so it is searched in both forms.
     pub(super) fn search_words(&self, text: &Text) -> Vec<String> {
-        let telling = |position: usize| {
-            // What her bed is called says nothing of the matter: the "east box" is no question of where the sun is.
-            let own = |hit: &&Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::Site(_));
-            !self.names.iter().filter(own).any(|hit| hit.span.contains(&position))
-                && !self.told.iter().any(|hit| {
-                    hit.span.contains(&position)
-                        && matches!(hit.meaning, Told::Filler | Told::Question | Told::FollowUp)
-                })
-        };
         let mut words = Vec::new();
-        for (_, token) in text.tokens.iter().enumerate().filter(|(position, _)| telling(*position)) {
-            for language in [text.language, Language::En] {
-                words.extend(index_word(token, language).filter(|word| !words.contains(word)));
+        for form in self.words_told(text).into_iter().flatten() {
+            if !words.contains(&form) {
+                words.push(form);
             }
         }
         words
+    }
+
+    /// The same, one list a word.
+    pub(super) fn words_told(&self, text: &Text) -> Vec<Vec<String>> {
+        let telling = |position: &usize| {
+            // What her bed is called says nothing of the matter: the "east box" is no question of where the sun is.
+            let own = |hit: &&Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::Site(_));
+            !self.names.iter().filter(own).any(|hit| hit.span.contains(position))
+                && !self.told.iter().any(|hit| {
+                    hit.span.contains(position)
+                        && matches!(hit.meaning, Told::Filler | Told::Question | Told::FollowUp)
+                })
+        };
+        let forms = (0..text.tokens.len()).filter(telling).map(|at| forms_of(text, at));
+        forms.filter(|forms| !forms.is_empty()).collect()
     }
 
     /// Months that are named without a day of theirs.
@@ -167,6 +173,14 @@ impl Found {
         });
         !named && self.quantities.said.is_empty() && self.days.is_empty() && understood * 4 <= words
     }
+}
+
+/// A word as it is searched for: in the language of its text and as an English one.
+pub(super) fn forms_of(text: &Text, at: usize) -> Vec<String> {
+    let Some(token) = text.tokens.get(at) else { return Vec::new() };
+    let mut forms: Vec<String> = index_word(token, text.language).into_iter().collect();
+    forms.extend(index_word(token, Language::En).filter(|word| !forms.contains(word)));
+    forms
 }
 
 /// The tokens that name a crop, with the look of the part that it is grown for: of one that is sprouted, the shoot.
