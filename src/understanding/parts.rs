@@ -9,6 +9,7 @@ use super::follow_up::{Says, completed};
 use super::read::{Reader, read_as, read_noted, read_part};
 use super::reading::Reading;
 use super::sky;
+use super::spelled::spelled_out;
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
 use crate::script::{Language, Text};
@@ -68,6 +69,10 @@ impl By<'_> {
 /// Reads a message; where it holds several requests, the first of them and then the others, in their order.
 #[must_use]
 pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> (Reading, Vec<Reading>) {
+    read_spelled(&spelled_out(text, reader, asker), reader, asker, today)
+}
+
+fn read_spelled(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> (Reading, Vec<Reading>) {
     let whole = sky::told(text, read_as(text, reader, asker, today), reader, asker, today);
     // After an accident "what now" asks about it, and is no request of its own.
     let chatter = whole.kind == Kind::None && whole.sureness >= SURELY_NONE;
@@ -87,7 +92,7 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
     let alone = Asker { before: None, ..asker.clone() };
     let by = By { reader, asker, alone, today, language: Text::read(text).language, read: Cell::new(0) };
     if let Some((told, planned)) = works::before_a_plan(text, &whole, &by) {
-        let (mut first, others) = read(told, reader, asker, today);
+        let (mut first, others) = read_spelled(told, reader, asker, today);
         // The days of the plan were named too; those of the work stand before them.
         if first.days.is_empty() && !planned.is_empty() {
             first.days.push((today, today));
