@@ -25,6 +25,7 @@ mod names;
 mod ordinary;
 mod other_plants;
 mod pack;
+mod past;
 mod place;
 mod point;
 mod problem;

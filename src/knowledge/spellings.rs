@@ -24,6 +24,9 @@ const LEAST_CONSONANTS: usize = 3;
 /// A name counts as a word that is said so often: people ask about things by name (judgement).
 const OF_A_NAME: u32 = 60;
 
+/// A crop is spoken of more than anything else (judgement).
+const OF_A_CROP: u32 = 600;
+
 /// The first must be said so many times as often as the next that it could be (judgement).
 const CLEARLY: u32 = 4;
 
@@ -48,8 +51,13 @@ impl Spellings {
                 }
             }
         }
-        let names = (known.crops.values().map(|crop| &crop.names))
-            .chain(known.materials.values().map(|material| &material.names))
+        for crop in known.crops.values() {
+            crop.names.en.iter().chain(&crop.names.hi_latn).for_each(|name| add(name, OF_A_CROP));
+            // "Pudine", "kaddu ke": before a postposition.
+            let bent = crop.names.hi_latn.iter().filter_map(|name| Some(format!("{}e", name.strip_suffix('a')?)));
+            bent.for_each(|name| add(&name, OF_A_CROP));
+        }
+        let names = (known.materials.values().map(|material| &material.names))
             .chain(known.mixes.values().map(|mix| &mix.names))
             .chain(known.troubles.values().map(|trouble| &trouble.names))
             .chain(known.talk.beds.iter().map(|bed| &bed.words))

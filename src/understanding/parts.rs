@@ -143,6 +143,11 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     if !whole.asks && whole.did.is_some() && whole.did == second.did && first.did.is_none() && first.saw.is_none() {
         return vec![whole];
     }
+    // "Khali, tomato bag, 40 g, 15 May": what was fed, and no weight that was picked.
+    let fed = whole.did == Some(JobKind::Feed) && first.did.is_none() && !first.materials.is_empty();
+    if !whole.asks && fed && second.did == Some(JobKind::Pick) {
+        return vec![whole];
+    }
     if is_undated(&first) && second.asks && second.kind != Kind::Record {
         return vec![Reading { did: first.did, ..second }];
     }

@@ -7,7 +7,7 @@ use super::gazetteer::Named;
 use super::phrasebook::Forms;
 use super::read::Reader;
 use crate::knowledge::ShortForms;
-use crate::script::{Language, Script, Text, Token, index_word, numbers};
+use crate::script::{Language, Script, Text, Token, consonants, index_word, numbers};
 use std::ops::Range;
 
 /// The message spelt out; as it stands where nothing is cut short.
@@ -126,11 +126,17 @@ fn with_vowels(text: &str, reader: &Reader<'_>, asker: &Asker) -> String {
         let said = |name: &String| name.to_lowercase().split_whitespace().any(|word| word == token.normal);
         asker.beds.iter().any(|bed| bed.names.iter().any(said))
     };
+    let bare = |at: usize| read.tokens.get(at).is_some_and(|token| is_bare(&token.normal));
+    let stays = |name: &Named, at: usize| match name {
+        Named::OwnBed(_) => false,
+        Named::Crop(_) => true,
+        _ => !bare(at),
+    };
     let names: Vec<Range<usize>> = reader
         .gazetteer
         .names(&forms, asker)
         .into_iter()
-        .filter(|hit| !matches!(hit.meaning, Named::OwnBed(_)))
+        .filter(|hit| stays(&hit.meaning, hit.span.start))
         .map(|hit| hit.span)
         .collect();
     let changes = open.into_iter().filter_map(|at| {
@@ -151,6 +157,12 @@ fn long_form(word: &str, reader: &Reader<'_>) -> Option<String> {
     ending.or_else(|| spellings.spelled_out(word).map(str::to_owned))
 }
 
+/// What lacks its vowels sounds as other words do: "mthi" as soil.
+fn is_bare(word: &str) -> bool {
+    let vowels = word.chars().filter(char::is_ascii_alphabetic).count() - consonants(word);
+    consonants(word) > 2 * vowels
+}
+
 /// Whether a token is a Latin word that neither the ways of asking nor the lists have.
 fn is_strange(text: &Text, at: usize, reader: &Reader<'_>) -> bool {
     let Some(token) = text.tokens.get(at).filter(|token| token.script == Script::Latin) else { return false };
@@ -159,7 +171,7 @@ fn is_strange(text: &Text, at: usize, reader: &Reader<'_>) -> bool {
         || words.units.at(text, at).is_some()
         || words.spans.at(text, at).is_some()
         || words.parts_of_day.at(text, at).is_some();
-    let said = || index_word(token, text.language).is_some_and(|word| reader.index.knows_well(&word));
+    let said = || !is_bare(&token.normal) && index_word(token, text.language).is_some_and(|word| reader.index.knows_well(&word));
     let common = || reader.known.ordinary.is(&token.normal) || reader.index.spellings.is_common(&token.normal);
     !listed && !common() && !said()
 }

@@ -2,7 +2,7 @@
 
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
-use crate::script::Text;
+use crate::script::{Language, Text};
 use crate::understanding::reading::Reading;
 use chrono::NaiveDate;
 
@@ -49,7 +49,7 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         let next = asked.points.contains(&Point::Time) && !asked.points.contains(&Point::Wait);
         let of_crop = !told.crops.is_empty() && fresh && (told.did != Some(JobKind::Spray) || next);
         let which = told.beds_named || only || of_crop;
-        let noted = told_first && which && told.kind == Kind::Record;
+        let noted = told_first && which && told.kind == Kind::Record && !is_long_done(told, text, today);
         !noted && (again || started && asked.kind == Kind::Harvest)
     };
     // A trouble stands beside a call for a person, or beside what is wrong with another crop.
@@ -123,6 +123,18 @@ fn asks_besides(text: &str) -> bool {
     let hindi = words.windows(2).any(|pair| matches!(pair, ["bhi" | "भी", tell] if TELL.contains(tell)));
     let last = words.iter().rev().find(|word| word.chars().any(char::is_alphanumeric));
     hindi || last.is_some_and(|word| *word == "too")
+}
+
+/// "Kal neem mara tha, ab agla kab", "went on 12 May, next when": had been done, or days ago, it is what the next one is
+/// counted from.
+fn is_long_done(told: &Reading, text: &str, today: NaiveDate) -> bool {
+    /// What was done so many days ago is no news (judgement).
+    const NEWS: i64 = 2;
+    const HAD: [&str; 5] = ["tha", "thi", "था", "थी", "थे"];
+    let old = !told.days.is_empty() && told.days.iter().all(|(day, _)| (today - *day).num_days() > NEWS);
+    let text = Text::read(text);
+    let had = text.language != Language::En && text.tokens.iter().any(|token| HAD.contains(&token.normal.as_str()));
+    old || had
 }
 
 /// "Last fed on 4 May. Next?" tells what was done before; nothing is to be noted.
