@@ -1749,3 +1749,12 @@ due-missed-none = Nothing that was due { $span ->
     } is open: it was done, or nothing was due. Watering is not counted here.
 edge-fall = Nothing stands on an edge or ledge, tied or not: what falls can kill. Set the pots on the floor behind the wall, low and wide ones, the heavy side down, and tie tall plants to something built in. I have passed it to the crew, so that someone looks at the place.
 caution-edge = don't lean over to fix anything; keep people from below until it is cleared.
+
+## What was done, where it was not understood.
+ask-what-done = What was done there?
+choice-done = { $job ->
+        [feed] fed it
+        [spray] sprayed it
+        [pick] picked from it
+       *[other] watered it
+    }

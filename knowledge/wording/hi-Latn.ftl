@@ -1723,3 +1723,12 @@ due-missed-none = { $span ->
     } koi kaam baaki nahi: ya to ho gaya, ya tha hi nahi. Paani ismein nahi gina.
 edge-fall = Kinare ya munder par kuch na rakhein, bandha ho tab bhi: gire to jaan le sakta hai. Gamle deewar ke peeche farsh par rakhein, neeche aur chaude, bhaari hissa neeche; oonche paudhe kisi pakki cheez se baandhein. Team ko bhej diya hai, taaki koi jagah dekh le.
 caution-edge = theek karne ke liye bahar na jhukein; hatne tak neeche kisi ko na aane dein.
+
+## What was done, where it was not understood.
+ask-what-done = Wahan kya kaam hua?
+choice-done = { $job ->
+        [feed] khaad di
+        [spray] spray kiya
+        [pick] tudai ki
+       *[other] paani diya
+    }

@@ -32,26 +32,34 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let Some((described, depth_assumed)) = described_bed(reading) else {
         return Answer::hand_over(Line::new("record-unknown"));
     };
-    let Some(id) = free_id(site, &described) else { return Answer::hand_over(Line::new("record-unknown")) };
+    let ids = free_ids(site, &described, reading.beds_told.unwrap_or(1));
+    let Some(id) = ids.first().cloned() else { return Answer::hand_over(Line::new("record-unknown")) };
     if !may_record(facts.asker.as_ref(), &id) {
         let line = Line::new("record-not-yours").with("bed", Said::Bed(id));
         return Answer { lines: vec![line], ..Answer::new(Outcome::Declined) };
     }
-    let name = id.bed().replace('-', " ");
+    let called = |id: &BedId| id.bed().replace('-', " ");
+    let names: Vec<String> = ids.iter().map(called).collect();
     if vessel(&described.shape).measures().top.as_square_metres() > LARGEST_M2 {
         return Answer::ask(Line::new("new-bed-odd-size"), Vec::new());
     }
     let sun_hours = sun_hours(reading, site);
-    let names = vec![name.clone()];
-    let bed = Bed { names, sun_hours, ..Bed::bare(id.clone(), described.kind, described.shape) };
-    let mut event = json!({"beds": [id.to_string()], "site": id.site().to_string(), "kind": bed.kind.word(), "names": [name.clone()]});
+    let filed = |id: &BedId| Bed {
+        names: vec![called(id)],
+        sun_hours,
+        ..Bed::bare(id.clone(), described.kind, described.shape.clone())
+    };
+    let bed = filed(&id);
+    let all: Vec<String> = ids.iter().map(BedId::to_string).collect();
+    let mut event =
+        json!({"beds": all, "site": id.site().to_string(), "kind": bed.kind.word(), "names": names.clone()});
     for (key, written) in measures(&bed) {
         event[key] = json!(written.to_string());
     }
     let mut answer = Answer::new(Outcome::Recorded);
     answer.lines.push(
         Line::new("recorded-bed")
-            .with("name", Said::Quoted(name))
+            .with("name", Said::Quoted(names.join(", ")))
             .with("size", Said::Size(measures(&bed).into_iter().map(|(_, written)| written).collect())),
     );
     if depth_assumed {
@@ -66,22 +74,22 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         event["sun_hours"] = json!(hours);
     }
     answer.figures.push(Figure { name: "event".to_owned(), is: FigureValue::Structure(event), bed: None, crop: None });
-    answer.records.push(Record::Bed(bed));
-    with_crop(&mut answer, &id, reading, facts);
+    answer.records.extend(ids.iter().map(|id| Record::Bed(filed(id))));
+    with_crop(&mut answer, &ids, reading, facts);
     answer
 }
 
 /// What was told of the crop in it: sown or planted it is noted with the bed; else it is asked for, since its days count
 /// from there.
-fn with_crop(answer: &mut Answer, bed: &BedId, reading: &Reading, facts: &Facts<'_>) {
-    let [crop] = reading.crops.as_slice() else { return };
+fn with_crop(answer: &mut Answer, beds: &[BedId], reading: &Reading, facts: &Facts<'_>) {
+    let ([crop], [bed, ..]) = (reading.crops.as_slice(), beds) else { return };
     let today = facts.now_at(bed).date_naive();
     let on = reading.days.first().map_or(today, |(day, _)| *day);
     if !matches!(reading.did, Some(JobKind::Sow | JobKind::Plant)) || on > today {
         answer.lines.push(Line::new("recorded-bed-crop").with("crop", Said::Crop(crop.clone())));
         return;
     }
-    let sown = record::sown(reading, facts, std::slice::from_ref(bed), on);
+    let sown = record::sown(reading, facts, beds, on);
     answer.figures.extend(sown.figures);
     answer.records.extend(sown.records);
     // The bed has no name of its own in the store yet.
@@ -120,11 +128,13 @@ fn site<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Result<&'a SiteFacts<'a>
 }
 
 /// `box-2` where there is a box already; a number is never given twice.
-fn free_id(site: &SiteFacts<'_>, described: &Bed) -> Option<BedId> {
+fn free_ids(site: &SiteFacts<'_>, described: &Bed, how_many: u32) -> Vec<BedId> {
     let here: &SiteId = &site.site.id;
     (2..1_000)
         .filter_map(|number| BedId::at(here, &format!("{}-{number}", described.kind.word())).ok())
-        .find(|id| site.beds.iter().all(|bed| bed.bed.id != *id))
+        .filter(|id| site.beds.iter().all(|bed| bed.bed.id != *id))
+        .take(how_many as usize)
+        .collect()
 }
 
 /// Its measures as they were written.

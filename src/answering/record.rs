@@ -39,7 +39,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return new_bed::answer(reading, facts);
     }
     if reading.did.is_none() && reading.saw.is_none() {
-        return Answer::hand_over(Line::new("record-unknown"));
+        return what_was_done(reading, facts);
     }
     let Some(asker) = &facts.asker else {
         let line = Line::new("record-stranger");
@@ -79,6 +79,17 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         answer.lines.push(Line::new("record-corrected"));
     }
     answer
+}
+
+/// What was done on a bed of hers is asked, where it was not understood; what is told of nothing known goes to the crew.
+fn what_was_done(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let hers = !reading.beds.is_empty() && facts.asker.is_some();
+    if !hers {
+        return Answer::hand_over(Line::new("record-unknown"));
+    }
+    let jobs = [JobKind::Water, JobKind::Feed, JobKind::Spray, JobKind::Pick];
+    let choices = jobs.map(|job| Line::new("choice-done").with("job", Said::Key(job.word())));
+    Answer::ask(Line::new("ask-what-done"), choices.into_iter().chain([Line::new("choice-person")]).collect())
 }
 
 fn future(on: NaiveDate) -> Answer {

@@ -6,6 +6,7 @@ use super::habit::Habit;
 use super::meanings::Slips;
 use super::pack::{Packed, Ranked, Unpacking};
 use super::shelf::Shelf;
+use super::spellings::Spellings;
 use super::{Knowledge, kept};
 use crate::script::{Language, Text, index_words_as};
 use std::collections::{BTreeMap, BTreeSet};
@@ -20,6 +21,8 @@ pub struct Index {
     ids: Vec<String>,
     ways: Ways,
     habit: Habit,
+    /// The words as they are spelled.
+    pub spellings: Spellings,
 }
 
 /// The ways of asking as different words, by place.
@@ -74,7 +77,7 @@ impl Index {
             let habit = Habit::of(&ways.iter().zip(meant).map(with_meanings).collect::<Vec<_>>());
             let gone = |_| tantivy::TantivyError::SystemError("a thread of the index ended early".to_owned());
             let (articles, asking) = (articles.join().map_err(gone)??, asking.join().map_err(gone)??);
-            Ok(Self { asking, articles, ids: ids(known), ways: Ways::of(&ways), habit })
+            Ok(Self { asking, articles, ids: ids(known), ways: Ways::of(&ways), habit, spellings: Spellings::of(known) })
         })
     }
 
@@ -97,6 +100,7 @@ impl Index {
         let mut packed = Packed::default();
         self.ways.pack(&mut packed);
         self.habit.pack(&mut packed);
+        self.spellings.pack(&mut packed);
         self.asking.pack(&mut packed)?;
         self.articles.pack(&mut packed)?;
         Ok(packed.into_bytes())
@@ -107,9 +111,10 @@ impl Index {
         let kinds = || known.ways_of_asking.iter().map(|way| way.kind);
         let ways = Ways::unpack(&mut from, kinds().collect())?;
         let habit = Habit::unpack(&mut from, kinds())?;
+        let spellings = Spellings::unpack(&mut from)?;
         let asking = Shelf::unpack(&mut from, ways.kinds.len())?;
         let articles = Shelf::unpack(&mut from, known.articles.len())?;
-        from.is_done().then(|| Self { asking, articles, ids: ids(known), ways, habit })
+        from.is_done().then(|| Self { asking, articles, ids: ids(known), ways, habit, spellings })
     }
 
     /// The ways of asking nearest to these words, best first. The score is the weight of the shared words
@@ -146,6 +151,14 @@ impl Index {
     #[must_use]
     pub fn knows(&self, word: &str) -> bool {
         self.ways.words.place(word).is_some()
+    }
+
+    /// Whether several ways of asking have this word.
+    #[must_use]
+    pub fn knows_well(&self, word: &str) -> bool {
+        const SEVERAL: u32 = 3;
+        let all = self.ways.words.place(word).and_then(|place| self.ways.all.get(place));
+        all.is_some_and(|all| *all >= SEVERAL)
     }
 
     /// Whether a way of asking about growing has this word.

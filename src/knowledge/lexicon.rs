@@ -57,6 +57,12 @@ impl<T: Copy> Lexicon<T> {
         self.at(text, token).map(|(_, length)| length)
     }
 
+    /// The words of all phrases.
+    pub(super) fn words(&self) -> impl Iterator<Item = &str> {
+        let phrases = self.phrases.values().flatten();
+        phrases.flat_map(|(phrase, _)| phrase.iter().map(String::as_str))
+    }
+
     pub(super) fn add(&mut self, listed: &Listed, meaning: T) {
         for phrase in listed.en.iter().chain(&listed.hi).chain(&listed.hi_latn) {
             self.add_phrase(phrase, meaning);

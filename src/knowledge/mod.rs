@@ -25,14 +25,17 @@ mod names;
 mod ordinary;
 mod other_plants;
 mod pack;
+mod past;
 mod place;
 mod point;
 mod problem;
 mod raw;
 mod refused;
 mod shelf;
+mod short_forms;
 mod sign;
 mod source;
+mod spellings;
 mod talk;
 mod trouble;
 mod usual;
@@ -61,8 +64,10 @@ pub use place::{Month, Place, kilometres};
 pub use point::Point;
 pub use problem::Problem;
 pub use refused::RefusedShoot;
+pub use short_forms::ShortForms;
 pub use sign::{Part, Symptom};
 pub use source::{Source, Worth};
+pub use spellings::Spellings;
 pub use talk::{Aspect, BedWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords, SunWords, Talk};
 pub use trouble::{Evidence, Often, Remedy, Spell, Trouble, TroubleKind};
 pub use words::{DayWord, NotWords, PartOfDay, Sign, TimeUnit, Words};
@@ -91,6 +96,7 @@ pub struct Knowledge {
     pub looks: Looks,
     pub harm: Harm,
     pub ordinary: Ordinary,
+    pub short_forms: ShortForms,
     pub meanings: Meanings,
     /// The Fluent files of phrases, one a language, as text: `wording` reads them.
     pub phrases: InThree<String>,
@@ -132,6 +138,7 @@ impl Knowledge {
                 words: words(files, &mut problems),
                 talk: talk::read(files, &mut problems),
                 ordinary: ordinary::read(files, &mut problems),
+                short_forms: short_forms::read(files, &mut problems),
                 meanings: meanings::read(files, &mut problems),
                 looks: looks::read(files, &mut problems),
                 harm: harm::read(files, &mut problems),

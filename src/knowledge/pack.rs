@@ -93,7 +93,7 @@ impl Ranked {
         self.ends.len()
     }
 
-    fn at(&self, place: usize) -> &str {
+    pub fn at(&self, place: usize) -> &str {
         let end = |place: usize| self.ends.get(place).map_or(0, |end| *end as usize);
         let start = place.checked_sub(1).map_or(0, end);
         self.all.get(start..end(place)).unwrap_or_default()

@@ -2,6 +2,7 @@
 
 use super::files::Files;
 use super::names::Names;
+use super::past::Stems;
 use super::point::Point;
 use super::problem::Problem;
 use crate::script::Language;
@@ -147,6 +148,8 @@ pub struct Talk {
     /// All that was offered, where nothing else is said.
     #[serde(default)]
     pub every: Names,
+    /// Something is wished to be told or advised.
+    pub request: Names,
     #[serde(default)]
     pub sun: SunWords,
     #[serde(default)]
@@ -203,6 +206,9 @@ pub struct JobWords {
     pub did: Names,
     /// Says it together with a word of `done`.
     pub thing: Names,
+    /// Stems of Hindi verbs that say it with a light verb: "kaat liya".
+    #[serde(default)]
+    pub verbs: Stems,
 }
 
 /// How people say what they saw.

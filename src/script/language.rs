@@ -83,6 +83,8 @@ const HINDI: &[&str] = &[
     "daal", "boya", "boyi", "boi", "boye", "bona", "todu", "toda", "todi", "todna", "batao", "bata", "dikhao",
     "bolo", "raat", "subah", "sham", "din", "baar", "kaat", "kaata", "kaati", "kati", "kaate", "tod", "tode",
     "nikla", "nikle", "nikli", "nikala", "nikali", "nikale", "utara", "utari", "utare", "utaara", "utaari", "utaare",
+    "daala", "daali", "daale", "dale", "rakha", "rakhi", "rakhe", "baandha", "bandha", "bandhi", "muthi", "mutthi", "adha", "aadha", "aadhi",
+    "batayein", "bataye", "bataiye", "batana", "banaya", "banayi", "banaye", "naya", "nayi", "naye",
     "mila", "mili", "gila", "geela", "geeli", "sookha", "sukha", "sookhi", "sukhi", "li", "di", "bhari", "bhara",
 ];
 

@@ -126,6 +126,8 @@ pub enum Told {
     Working,
     /// Of each turn.
     EachTime,
+    /// Something is wished to be told: beside work it asks.
+    Request,
 }
 
 /// Names and steering words of the knowledge base.
@@ -318,6 +320,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for job in &talk.jobs {
         if let Some(kind) = JobKind::with_word(&job.job) {
             told.add(&job.did, &Told::Did(kind));
+            job.verbs.past().for_each(|phrase| told.add_phrase(&phrase, Language::HiLatn, &Told::Did(kind)));
             things.add(&job.thing, &Told::Thing(kind));
         }
     }
@@ -338,7 +341,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for season in talk.seasons.iter().filter(|season| (1..=12).contains(&season.month)) {
         told.add(&season.words, &Told::Season(season.month));
     }
-    let lists: [(&Names, Told); 48] = [
+    let lists: [(&Names, Told); 49] = [
         (&talk.elsewhere, Told::Elsewhere),
         (&talk.hearsay, Told::Hearsay),
         (&talk.ails, Told::Ails),
@@ -387,6 +390,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         (&talk.worry, Told::Worry),
         (&talk.working, Told::Working),
         (&talk.each_time, Told::EachTime),
+        (&talk.request, Told::Request),
     ];
     for point in &talk.points {
         told.add(&point.words, &Told::Point(point.point));

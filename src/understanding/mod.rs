@@ -24,6 +24,7 @@ pub mod quantities;
 mod read;
 mod reading;
 mod sky;
+mod spelled;
 pub mod sun_clock;
 mod symptoms;
 mod tense;

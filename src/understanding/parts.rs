@@ -9,6 +9,7 @@ use super::follow_up::{Says, completed};
 use super::read::{Reader, read_as, read_noted, read_part};
 use super::reading::Reading;
 use super::sky;
+use super::spelled::spelled_out;
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
 use crate::script::{Language, Text};
@@ -68,6 +69,10 @@ impl By<'_> {
 /// Reads a message; where it holds several requests, the first of them and then the others, in their order.
 #[must_use]
 pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> (Reading, Vec<Reading>) {
+    read_spelled(&spelled_out(text, reader, asker), reader, asker, today)
+}
+
+fn read_spelled(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> (Reading, Vec<Reading>) {
     let whole = sky::told(text, read_as(text, reader, asker, today), reader, asker, today);
     // After an accident "what now" asks about it, and is no request of its own.
     let chatter = whole.kind == Kind::None && whole.sureness >= SURELY_NONE;
@@ -87,7 +92,7 @@ pub fn read(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) ->
     let alone = Asker { before: None, ..asker.clone() };
     let by = By { reader, asker, alone, today, language: Text::read(text).language, read: Cell::new(0) };
     if let Some((told, planned)) = works::before_a_plan(text, &whole, &by) {
-        let (mut first, others) = read(told, reader, asker, today);
+        let (mut first, others) = read_spelled(told, reader, asker, today);
         // The days of the plan were named too; those of the work stand before them.
         if first.days.is_empty() && !planned.is_empty() {
             first.days.push((today, today));
@@ -136,6 +141,11 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     }
     // "Two fists of dung, put in on Sunday": the verb stands in the second part alone.
     if !whole.asks && whole.did.is_some() && whole.did == second.did && first.did.is_none() && first.saw.is_none() {
+        return vec![whole];
+    }
+    // "Khali, tomato bag, 40 g, 15 May": what was fed, and no weight that was picked.
+    let fed = whole.did == Some(JobKind::Feed) && first.did.is_none() && !first.materials.is_empty();
+    if !whole.asks && fed && second.did == Some(JobKind::Pick) {
         return vec![whole];
     }
     if is_undated(&first) && second.asks && second.kind != Kind::Record {

@@ -230,12 +230,22 @@ fn join(text: &Text, words: &Words, items: &mut [Item]) {
             continue;
         };
         let joined = |sign| start > end && words.sign(sign, text, end) == Some(start - end);
-        let (times, between) = (joined(Sign::Times), joined(Sign::Between));
+        // "5 feet 2 feet": two sides with nothing between; "5 feet 2 inches" is one length.
+        let side_by_side = start == end && is_side_beside(items, place);
+        let (times, between) = (joined(Sign::Times) || side_by_side, joined(Sign::Between));
         if let Some(item) = items.get_mut(place - 1) {
             item.times = times;
             item.between = between;
         }
     }
+}
+
+/// Whether the number there and the one before it are lengths of one unit, the longer first.
+fn is_side_beside(items: &[Item], place: usize) -> bool {
+    let pair = place.checked_sub(1).and_then(|before| Some((items.get(before)?, items.get(place)?)));
+    // "4 x 2 ft 1 ft deep": its sides are said already.
+    let in_size = place.checked_sub(2).and_then(|earlier| items.get(earlier)).is_some_and(|earlier| earlier.times);
+    !in_size && pair.is_some_and(|(before, item)| is_length(item.of) && before.of == item.of && before.value >= item.value)
 }
 
 fn is_length(of: Option<Of>) -> bool {

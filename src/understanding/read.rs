@@ -13,12 +13,14 @@ mod follows;
 mod given;
 mod leaning;
 mod leans;
+mod new_bed;
 mod plainly;
 mod questions;
 mod seen;
 mod sky;
 mod theirs;
 mod together;
+mod told_plainly;
 mod vessels;
 mod words;
 
@@ -220,14 +222,16 @@ impl Found {
         told.retain(|hit| hit.meaning != Told::Question || dated.iter().all(|day| !day.span.contains(&hit.span.start)));
         let told_before = told.clone();
         told.retain(|hit| hit.meaning != Told::Question || questions::asks(text, hit, &told_before));
-        let asks =
-            text.original.contains('?') || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk));
+        let asks = text.original.contains('?')
+            || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk))
+            || questions::asks_of_work(&told);
         told.extend(together::given_by_others(text, &told));
         let named: Vec<Range<usize>> = dated.iter().map(|day| day.span.clone()).collect();
         let come = dated.iter().any(|day| day.last <= today);
+        let gone = dated.iter().any(|day| day.last < today);
         let known = reader.known;
         let deeds =
-            Deeds { text, known, told: &told, names: &names, quantities: &quantities, days: &named, come, asks, noted };
+            Deeds { text, known, told: &told, names: &names, quantities: &quantities, days: &named, come, gone, asks, noted };
         let did = deeds.job();
         let unwatered = deeds.not_watered() && together::one_clause(text);
         let seen = told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_))) && !asks;

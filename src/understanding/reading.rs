@@ -134,6 +134,9 @@ pub struct Reading {
     /// A bed is told that is new.
     #[serde(default)]
     pub new_bed: bool,
+    /// How many such beds, where there are several.
+    #[serde(default)]
+    pub beds_told: Option<u32>,
     /// One more bed than there are is spoken of.
     #[serde(default)]
     pub one_more: bool,

@@ -7,6 +7,7 @@ use crate::garden::JobKind;
 use crate::knowledge::{DayWord, Kind, Sign};
 use crate::quantity::UnitOf;
 use crate::script::Text;
+use crate::understanding::dates;
 use crate::understanding::reading::Reading;
 use chrono::NaiveDate;
 
@@ -136,7 +137,11 @@ pub(super) fn as_a_log(
 }
 
 fn is_to_come(text: &Text, by: &By<'_>) -> bool {
-    (0..text.tokens.len()).any(|at| by.reader.known.words.is_to_come(text, at))
+    let words = &by.reader.known.words;
+    // "May" of "14 may" is no word for what is to come.
+    let dated = dates::read(text, words, by.today, true);
+    let in_a_day = |at: usize| dated.iter().any(|day| day.span.contains(&at));
+    (0..text.tokens.len()).any(|at| !in_a_day(at) && words.is_to_come(text, at))
 }
 
 /// "Flushed the bag. Will do the box on Thursday": the text before what is only planned, and the days of that.

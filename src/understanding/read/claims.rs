@@ -44,7 +44,7 @@ impl Claims<'_> {
         // Asked about, what is supposed is the ground of the question: a wait counts from it.
         let told_beside = !self.asks && (self.is_supposed(at) || self.is_circumstance(at));
         let wavers = both && (self.wavers(at) || self.is_asked_at(at));
-        let unsure = open && self.is_to_come(at) || wavers || self.is_one_of_two(span);
+        let unsure = open && self.is_to_come(at) || wavers || self.is_one_of_two(span) || self.is_presumed(span);
         let elsewhere = self.is_done_by_a_creature(at) || self.is_given_by_others(at) || self.is_a_state(span);
         !(self.is_denied(span) || elsewhere || told_beside || unsure)
     }
@@ -123,6 +123,15 @@ impl Claims<'_> {
         let stands = [JobKind::Sow, JobKind::Plant].into_iter().any(|job| self.said_at(&Told::Did(job), span.start));
         let deed = self.told.iter().any(|hit| matches!(hit.meaning, Told::Did(_)) && hit.span == *span);
         deed && !stands && STATE.contains(&self.text.normal(span.end))
+    }
+
+    /// "Kisi ne atta chhidak diya ho", "diya hoga", "diya hota": as if, perhaps, or had it been done. "Ho gaya" was done.
+    fn is_presumed(&self, span: &Range<usize>) -> bool {
+        const PRESUMED: [&str; 12] =
+            ["ho", "hoga", "hogi", "hota", "hoti", "hote", "हो", "होगा", "होगी", "होता", "होती", "होते"];
+        const DONE: [&str; 10] = ["gaya", "gayi", "gaye", "gya", "gyi", "chuka", "chuki", "गया", "गई", "चुका"];
+        let hindi = self.text.language != Language::En;
+        hindi && PRESUMED.contains(&self.text.normal(span.end)) && !DONE.contains(&self.text.normal(span.end + 1))
     }
 
     /// "Neat or thinned": one of two that are asked about.

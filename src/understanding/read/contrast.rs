@@ -48,6 +48,7 @@ impl Found {
                 quantities: &self.quantities,
                 days: &days,
                 come: false,
+                gone: false,
                 asks: self.asks,
                 noted: false,
             };

@@ -18,6 +18,8 @@ pub(super) struct Deeds<'a> {
     /// Where days are named, and whether one of them has come.
     pub days: &'a [Range<usize>],
     pub come: bool,
+    /// One of them is gone by.
+    pub gone: bool,
     pub asks: bool,
     /// It stands in a list of what was done.
     pub noted: bool,
@@ -33,10 +35,11 @@ impl Deeds<'_> {
             .or_else(|| self.measured())
             .or_else(|| self.net_moved())
             .or_else(|| self.put_in())
+            .or_else(|| self.told_plainly())
             .or_else(|| self.noted())
     }
 
-    fn claims(&self) -> Claims<'_> {
+    pub(super) fn claims(&self) -> Claims<'_> {
         Claims {
             text: self.text,
             words: &self.known.words,
@@ -47,7 +50,7 @@ impl Deeds<'_> {
         }
     }
 
-    fn says(&self, what: &Told) -> bool {
+    pub(super) fn says(&self, what: &Told) -> bool {
         self.told.iter().any(|hit| hit.meaning == *what)
     }
 
@@ -55,12 +58,12 @@ impl Deeds<'_> {
         self.names.iter().any(|hit| what(&hit.meaning))
     }
 
-    fn measures(&self, what: UnitOf) -> bool {
+    pub(super) fn measures(&self, what: UnitOf) -> bool {
         self.quantities.said.iter().any(|said| said.written.unit.measures() == what)
     }
 
     /// Something to give, or what a bed is filled with: what was measured may be that.
-    fn stuff(&self) -> bool {
+    pub(super) fn stuff(&self) -> bool {
         self.names_any(|name| matches!(name, Named::Material(_) | Named::Mix(_)))
             || self.says(&Told::Thing(JobKind::Sow))
     }
@@ -86,8 +89,10 @@ impl Deeds<'_> {
         done.extend(in_place.map(|hit| hit.span.clone()));
         done.extend(self.verbs().into_iter().filter(|span| claims.is_made(span)));
         let with_thing = self.things().into_iter().filter(|(span, _)| !self.is_without(span)).find_map(|(span, kind)| {
+            let far = |done: &Range<usize>| kind != JobKind::Water && self.governs(done, &span);
             let near = |done: &Range<usize>| {
-                *done != span && done.start.abs_diff(span.start) <= APART && !self.is_of_a_clause_before(done, &span)
+                let close = done.start.abs_diff(span.start) <= APART || far(done);
+                *done != span && close && !self.is_of_a_clause_before(done, &span)
             };
             done.iter().any(near).then_some(kind)
         });
@@ -106,6 +111,7 @@ impl Deeds<'_> {
         match (alone, with_thing) {
             (Some(JobKind::Pull | JobKind::Clear), _) if weeds => Some(JobKind::Weed),
             (Some(JobKind::Plant), Some(kind)) => Some(kind),
+            (Some(JobKind::Stake), Some(JobKind::Net)) => Some(JobKind::Net),
             (Some(kind), _) => Some(kind),
             (None, thing) => thing,
         }
@@ -142,7 +148,7 @@ impl Deeds<'_> {
         all
     }
 
-    fn given_with(&self, name: &Named) -> Option<JobKind> {
+    pub(super) fn given_with(&self, name: &Named) -> Option<JobKind> {
         let Named::Material(id) = name else { return None };
         match self.known.materials.get(id)?.kind {
             MaterialKind::Spray => Some(JobKind::Spray),
@@ -194,7 +200,7 @@ impl Deeds<'_> {
         (done && self.poured()).then_some(JobKind::Water)
     }
 
-    fn is_to_come(&self) -> bool {
+    pub(super) fn is_to_come(&self) -> bool {
         // "May" of "16 May" is no word for what is to come.
         let dated = |at: usize| self.days.iter().any(|day| day.contains(&at));
         (0..self.text.tokens.len()).any(|at| !dated(at) && self.known.words.is_to_come(self.text, at))

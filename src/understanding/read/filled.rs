@@ -9,7 +9,7 @@ use crate::understanding::sun_clock;
 
 impl Found {
     pub(super) fn reading(&self, text: &Text, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Reading {
-        let sun = self.is_new_bed().then(|| sun_clock::read(text, &reader.known.talk.sun)).flatten();
+        let sun = self.is_new_bed(text, reader).then(|| sun_clock::read(text, &reader.known.talk.sun)).flatten();
         let mut reading = Reading {
             kind,
             also: Vec::new(),
@@ -62,7 +62,8 @@ impl Found {
             stays: self.stays(text),
             not_to_move: self.told.iter().any(|hit| hit.meaning == Told::Move) && self.says_not(),
             jobs: self.jobs(),
-            new_bed: self.is_new_bed(),
+            new_bed: self.is_new_bed(text, reader),
+            beds_told: self.beds_told(text),
             one_more: self.told.iter().any(|hit| hit.meaning == Told::NewBed),
             undo: false,
             no_such_day: self.no_such_day(text, reader),

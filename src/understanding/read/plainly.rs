@@ -1,9 +1,9 @@
 //! What a message tells without weighing its words: days away, work done, a new bed, a correction.
 
 use super::{Found, Hit, Reader, Told};
-use crate::garden::{BedKind, JobKind, Move};
+use crate::garden::{JobKind, Move};
 use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Point, Sign, TimeUnit};
-use crate::quantity::{Unit, UnitOf};
+use crate::quantity::Unit;
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
 use crate::understanding::reading::Reading;
@@ -119,32 +119,6 @@ impl Found {
             in_month && matches!(text.normal(at - 1), "in" | "since" | "during")
         });
         (last || month) && self.did.is_some() && self.days.is_empty() && !self.asks
-    }
-
-    /// "5 hours of sun": the hours that are told.
-    pub(super) fn sun_hours(&self) -> Option<f64> {
-        const LONGEST: f64 = 16.0;
-        let hours = self.quantities.durations.iter().find(|duration| duration.unit == TimeUnit::Hour)?;
-        (hours.value <= LONGEST).then_some(hours.value)
-    }
-
-    /// A new bed with its measures, told and not asked about; of a bag or a pot its litres are enough.
-    pub(super) fn is_new_bed(&self) -> bool {
-        let measured = self
-            .measures()
-            .iter()
-            .any(|found| found.diameter.is_some() || found.length.is_some() && found.width.is_some());
-        let litres = self.quantities.said.iter().any(|said| said.written.unit.measures() == UnitOf::Volume);
-        let vessel = self.names.iter().any(|hit| matches!(hit.meaning, Named::BedKind(BedKind::Bag | BedKind::Pot)));
-        let other = matches!(self.did, Some(job) if !matches!(job, JobKind::Sow | JobKind::Plant | JobKind::Mix));
-        let filled = litres && vessel && !other;
-        !self.asks && (measured || filled) && self.told.iter().any(|hit| hit.meaning == Told::NewBed)
-    }
-
-    pub(super) fn about_a_new_bed(&self) -> Option<(Kind, f64)> {
-        /// Measures beside a word for "new" leave little else (judgement).
-        const SURE: f64 = 0.85;
-        self.is_new_bed().then_some((Kind::Record, SURE))
     }
 
     /// A wish for another language or fewer words, and nothing else.
@@ -267,7 +241,7 @@ impl Found {
             .or_else(|| self.about_waiting())
             .or_else(|| self.about_a_cure())
             .or_else(|| self.about_water())
-            .or_else(|| self.about_a_new_bed())
+            .or_else(|| self.about_a_new_bed(text, reader))
             .or_else(|| self.about_a_plant_after_work(text))
             .or_else(|| self.about_a_made_feed())
             .or_else(|| self.about_damp_mix())
@@ -301,7 +275,9 @@ impl Found {
         const SURE: f64 = 0.85;
         let asked = self.points().any(|point| point == Point::HowMuchWater) || self.asks_vessels_for_all(text);
         let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
-        let other = stuff || self.sprays || self.feeds || self.did.is_some() || !self.signs.is_empty();
+        // "Okra planted in a 20 L bag, how much water": what grows there is the ground of it.
+        let worked = self.did.is_some_and(|job| !matches!(job, JobKind::Sow | JobKind::Plant));
+        let other = stuff || self.sprays || self.feeds || worked || !self.signs.is_empty();
         (asked && !other).then_some((Kind::Water, SURE))
     }
 

@@ -33,6 +33,12 @@ pub(super) fn asks(text: &Text, hit: &Hit<Told>, told: &[Hit<Told>]) -> bool {
     }
 }
 
+/// "We have kept two plants in pots. Kindly advise the quantity of water": told work, and a wish to be told something of it.
+pub(super) fn asks_of_work(told: &[Hit<Told>]) -> bool {
+    let work = |hit: &Hit<Told>| matches!(hit.meaning, Told::Did(_) | Told::Done | Told::PutIn | Told::Got);
+    told.iter().any(|hit| hit.meaning == Told::Request) && told.iter().any(work)
+}
+
 /// At the beginning of a sentence, or after a word that joins.
 fn begins(text: &Text, at: usize) -> bool {
     const JOINS: [&str; 10] = ["and", "so", "but", "or", "then", "now", "ok", "how", "what", "when"];
@@ -44,8 +50,8 @@ fn begins(text: &Text, at: usize) -> bool {
 
 /// "The net is up", "the bag is watered": what follows tells that something was done.
 fn tells(text: &Text, at: usize, told: &[Hit<Told>]) -> bool {
-    const PLACED: [&str; 12] =
-        ["in", "on", "up", "off", "down", "over", "done", "out", "back", "now", "already", "all"];
+    const PLACED: [&str; 13] =
+        ["in", "on", "up", "off", "down", "over", "done", "out", "back", "now", "already", "all", "ready"];
     let done = |place: usize| {
         told.iter().any(|hit| {
             let work = matches!(hit.meaning, Told::Did(_) | Told::Done | Told::NetDown | Told::Saw(_) | Told::PutIn);

@@ -16,7 +16,7 @@ impl Found {
     /// The reading of a message about a place that the asker may not see, whatever was said before: nothing of her own
     /// is meant by it.
     pub(super) fn in_another_place(&self, text: &Text, reader: &Reader<'_>) -> Option<Reading> {
-        self.is_in_another_place(text).then(|| Reading {
+        self.is_in_another_place(text, reader).then(|| Reading {
             beds: Vec::new(),
             beds_named: false,
             all_beds: false,
@@ -33,10 +33,10 @@ impl Found {
 
     /// A site of someone else is called by its name, of several words: one alone may be any word. Or a bed is told to be
     /// someone's: "Meera's box".
-    fn is_in_another_place(&self, text: &Text) -> bool {
+    fn is_in_another_place(&self, text: &Text, reader: &Reader<'_>) -> bool {
         let says = |what: &Told| self.told.iter().any(|hit| hit.meaning == *what);
         // What others say is asked about, and a new bed there is refused as such.
-        if says(&Told::OthersSaid) || self.is_new_bed() {
+        if says(&Told::OthersSaid) || self.is_new_bed(text, reader) {
             return false;
         }
         let theirs = self.names.iter().filter(|hit| hit.meaning == Named::SomeoneElse);

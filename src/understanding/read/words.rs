@@ -62,7 +62,10 @@ impl Found {
             let share = said.written.unit == Unit::Percent && CUTS.contains(&said.written.value);
             share && text.normal(said.span.end) != "of"
         };
-        let plant = |named: &Named| matches!(named, Named::Crop(_) | Named::OwnBed(_));
+        let over = || (0..text.tokens.len()).any(|at| matches!(text.normal(at), "over" | "upar" | "uper" | "ऊपर"));
+        let plant = |named: &Named| {
+            matches!(named, Named::Crop(_) | Named::OwnBed(_)) || matches!(named, Named::BedKind(_)) && over()
+        };
         let other = |named: &Named| matches!(named, Named::Material(_) | Named::Mix(_));
         self.did.is_none()
             && self.signs.is_empty()

@@ -1,0 +1,152 @@
+//! A new bed with its measures, told and not asked about: a box that was made, a bag that was brought, a pot that is new.
+
+use super::{Found, Hit, Named, Reader, Told};
+use crate::garden::{BedKind, JobKind};
+use crate::knowledge::{Kind, TimeUnit};
+use crate::quantity::UnitOf;
+use crate::script::Text;
+use crate::understanding::quantities::Count;
+use std::ops::Range;
+
+/// Words before a bed that say that it was not there before.
+const NEW: [&str; 20] = [
+    "new", "another", "extra", "additional", "naya", "naye", "nayi", "nayaa", "nye", "nya", "nyi", "नया", "नये", "नए",
+    "नई", "नयी", "aur", "और", "more", "second",
+];
+
+/// Verbs that say that a bed was made.
+const MADE: [&str; 41] = [
+    "made", "built", "assembled", "installed", "constructed", "erected", "hung", "ready", "banaya", "banayi", "banaye",
+    "banai", "banwaya", "banwayi", "banwaye", "bana", "banwa", "taiyar", "tayar", "taiyaar", "tayyar", "latkaya",
+    "latkayi", "latkai", "latkaye", "बनाया", "बनाई", "बनाए", "बनवाया", "बनवाई", "बना", "बनवा", "तैयार", "लटकाया", "लटकाई",
+    "लटकाए", "joda", "jodi", "जोड़ा", "जोड़ी", "fabricated",
+];
+
+/// The same in two words.
+const MADE_OF_TWO: [(&str, &str); 10] = [
+    ("set", "up"),
+    ("put", "together"),
+    ("put", "up"),
+    ("fixed", "up"),
+    ("knocked", "together"),
+    ("nailed", "together"),
+    ("screwed", "together"),
+    ("made", "up"),
+    ("setup", ""),
+    ("laid", "out"),
+];
+
+/// Verbs that say that a vessel came, where nothing is told to grow in it.
+const CAME: [&str; 28] = [
+    "bought", "got", "added", "kept", "placed", "brought", "purchased", "put", "laya", "laye", "layi", "laayi", "kharida",
+    "khareeda", "kharide", "khareede", "mangwaya", "mangwaye", "rakha", "rakhi", "rakhe", "aaya", "लाया", "लाए", "ख़रीदा",
+    "रखा", "रखी", "रखे",
+];
+
+/// So many tokens may stand between the word and the bed.
+const NEAR: usize = 7;
+
+impl Found {
+    /// "5 hours of sun": the hours that are told.
+    pub(super) fn sun_hours(&self) -> Option<f64> {
+        const LONGEST: f64 = 16.0;
+        let hours = self.quantities.durations.iter().find(|duration| duration.unit == TimeUnit::Hour)?;
+        (hours.value <= LONGEST).then_some(hours.value)
+    }
+
+    /// A new bed with its measures, told and not asked about; of a bag or a pot its litres are enough.
+    pub(super) fn is_new_bed(&self, text: &Text, reader: &Reader<'_>) -> bool {
+        let measured = self
+            .measures()
+            .iter()
+            .any(|found| found.diameter.is_some() || found.length.is_some() && found.width.is_some());
+        let litres = self.quantities.said.iter().any(|said| said.written.unit.measures() == UnitOf::Volume);
+        let vessel = self.names.iter().any(|hit| matches!(hit.meaning, Named::BedKind(BedKind::Bag | BedKind::Pot)));
+        let allowed = |job| matches!(job, JobKind::Sow | JobKind::Plant | JobKind::Mix | JobKind::TopUp);
+        let other = self.did.is_some_and(|job| !allowed(job));
+        let filled = litres && vessel && !other;
+        let listed = || self.told.iter().any(|hit| hit.meaning == Told::NewBed);
+        // "We have kept six pots; kindly advise on the weight".
+        let wished = self.told.iter().any(|hit| hit.meaning == Told::Request);
+        !(self.asks || wished)
+            && (measured || filled)
+            && (listed() || self.says_new(text))
+            && !self.is_planned(text, reader)
+    }
+
+    /// Whether a word for new, made or brought belongs to a bed.
+    fn says_new(&self, text: &Text) -> bool {
+        let bed = |hit: &&Hit<Named>| matches!(hit.meaning, Named::BedKind(_));
+        let beds: Vec<Range<usize>> = self.names.iter().filter(bed).map(|hit| hit.span.clone()).collect();
+        let grows = self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_) | Named::Material(_)));
+        let near = |at: usize, bed: &Range<usize>| at.abs_diff(bed.start) <= NEAR;
+        let before = |at: usize, bed: &Range<usize>| at < bed.start && near(at, bed);
+        let two = |at: usize| {
+            let pair = (text.normal(at), text.normal(at + 1));
+            MADE_OF_TWO.iter().any(|(first, second)| pair.0 == *first && (second.is_empty() || pair.1 == *second))
+        };
+        (0..text.tokens.len()).any(|at| {
+            let word = text.normal(at);
+            // "Aur" is "more" after a number alone.
+            let counted = |at: usize| {
+                let number = at.checked_sub(1).and_then(|before| text.tokens.get(before));
+                number.is_some_and(|token| token.number.is_some() || matches!(token.normal.as_str(), "ek" | "do" | "one" | "two" | "एक" | "दो"))
+            };
+            let new = NEW.contains(&word) && (!matches!(word, "aur" | "और" | "more" | "second") || counted(at));
+            let made = MADE.contains(&word) || two(at);
+            let came = CAME.contains(&word) && !grows;
+            beds.iter().any(|bed| new && before(at, bed) || (made || came) && self.verb_of(text, at, bed))
+        })
+    }
+
+    /// How many beds are told: a number before their word, no plants between.
+    pub(super) fn beds_told(&self, text: &Text) -> Option<u32> {
+        const MOST: f64 = 12.0;
+        let beds = self.names.iter().filter(|hit| matches!(hit.meaning, Named::BedKind(_) | Named::OwnBed(_)));
+        let spans: Vec<&Range<usize>> = beds.map(|hit| &hit.span).collect();
+        let crop = |from: usize, to: usize| {
+            self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)) && (from..to).contains(&hit.span.start))
+        };
+        const OF_OTHERS: [&str; 9] = ["plants", "plant", "saplings", "seedlings", "seeds", "paudhe", "पौधे", "in", "with"];
+        let other = |from: usize, to: usize| (from..to).any(|at| OF_OTHERS.contains(&text.normal(at)));
+        let before = |count: &&Count| {
+            spans.iter().any(|bed| {
+                let (from, to) = (count.span.end, bed.start);
+                from <= to && to - from <= NEAR && !crop(from, to) && !other(from, to)
+            })
+        };
+        let several = |count: &&Count| (2.0..=MOST).contains(&count.value);
+        self.quantities.counts.iter().filter(several).find(before).map(|count| count.value as u32)
+    }
+
+    /// A verb stands near its bed, in English before it or in the passive after it.
+    fn verb_of(&self, text: &Text, at: usize, bed: &Range<usize>) -> bool {
+        /// Hindi measures a bed between its name and its verb.
+        const FURTHEST: usize = 14;
+        let (from, to) = if at < bed.start { (at, bed.start) } else { (bed.end, at) };
+        let stop = (from..to).any(|place| matches!(text.normal(place), "." | "।" | ";" | "?"));
+        to - from <= FURTHEST && !stop
+    }
+
+    /// It is wanted, planned or to be made.
+    fn is_planned(&self, text: &Text, reader: &Reader<'_>) -> bool {
+        const PLANS: [&str; 18] = [
+            "plan", "planning", "planned", "thinking", "want", "wants", "wanted", "wish", "hoping", "considering", "soch",
+            "socha", "chahte", "chahta", "chahti", "सोच", "चाहते", "चाहता",
+        ];
+        let dated = |at: usize| self.days.iter().any(|day| day.span.contains(&at));
+        let vessel = |at: usize| self.told.iter().any(|hit| hit.meaning == Told::Vessel && hit.span.contains(&at));
+        // "Do" is two in Hindi, and asks nobody to give.
+        let number = |at: usize| matches!(text.normal(at), "do" | "दो");
+        (0..text.tokens.len()).any(|at| {
+            PLANS.contains(&text.normal(at))
+                || !dated(at) && !vessel(at) && !number(at) && reader.known.words.is_to_come(text, at)
+        })
+    }
+
+    pub(super) fn about_a_new_bed(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+        /// Measures beside a word for "new" leave little else (judgement).
+        const SURE: f64 = 0.85;
+        self.is_new_bed(text, reader).then_some((Kind::Record, SURE))
+    }
+}

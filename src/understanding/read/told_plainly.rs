@@ -1,0 +1,121 @@
+//! Work told without its verb, or far from it: "650 g tomatoes off the bag", "neem cake 50 g, east box, 14 may", "cut the
+//! coriander yesterday", "put methi in the tray on Friday".
+
+use super::deeds::{Deeds, counted};
+use super::{Named, Told};
+use crate::garden::JobKind;
+use crate::quantity::UnitOf;
+use crate::script::Language;
+use std::ops::Range;
+
+/// Marks and words at which what a verb governs ends.
+const ENDS: [&str; 16] =
+    [",", ".", "?", "!", ";", "।", "-", ":", "and", "but", "then", "so", "because", "after", "before", "when"];
+
+/// Parts of a plant that are cut off it, and are no harvest.
+const PARTS: [&str; 14] = [
+    "leaves", "leaf", "branches", "branch", "tips", "tip", "shoots", "shoot", "stem", "stems", "roots", "flowers",
+    "suckers", "runners",
+];
+
+impl Deeds<'_> {
+    /// Work that is told plainly, though no word says it alone.
+    pub(super) fn told_plainly(&self) -> Option<JobKind> {
+        if self.asks {
+            return None;
+        }
+        self.taken_from().or_else(|| self.cut_down()).or_else(|| self.put_into()).or_else(|| self.telegraphed())
+    }
+
+    /// Whether a verb of English governs what stands further on in its clause: "gave the pot a handful of compost". What
+    /// is done stands at either end of a note: "done: neem, tomato bag", "cake water for the bag done".
+    pub(super) fn governs(&self, verb: &Range<usize>, thing: &Range<usize>) -> bool {
+        const FURTHEST: usize = 9;
+        let words: Vec<usize> =
+            (0..self.text.tokens.len()).filter(|at| self.text.tokens.get(*at).is_some_and(|t| t.is_word())).collect();
+        let at_an_end = words.first() == Some(&verb.start) || words.last().is_some_and(|last| verb.contains(last));
+        let note = at_an_end && matches!(self.text.normal(verb.start), "done" | "hua" | "हुआ");
+        let english = self.text.language == Language::En;
+        let ahead = verb.end <= thing.start && thing.start - verb.start <= FURTHEST;
+        let one_clause = (verb.end..thing.start).all(|at| !ENDS.contains(&self.text.normal(at)));
+        note || english && ahead && one_clause
+    }
+
+    fn places(&self, what: impl Fn(&Named) -> bool) -> Vec<Range<usize>> {
+        self.names.iter().filter(|hit| what(&hit.meaning)).map(|hit| hit.span.clone()).collect()
+    }
+
+    /// "650 g tomatoes off the bag", "thaile se aadha kilo tamatar": a crop's weight, or what was got, from its bed.
+    fn taken_from(&self) -> Option<JobKind> {
+        const ARTICLES: [&str; 6] = ["the", "my", "our", "that", "one", "this"];
+        let crops = self.places(|name| matches!(name, Named::Crop(_)));
+        let beds = self.places(|name| matches!(name, Named::OwnBed(_) | Named::BedKind(_)));
+        if crops.is_empty() || self.stuff() || self.is_to_come() || !self.quantities.dimensions.is_empty() {
+            return None;
+        }
+        let from = |bed: &Range<usize>| {
+            let before = |back: usize| bed.start.checked_sub(back).map_or("", |at| self.text.normal(at));
+            let article = usize::from(ARTICLES.contains(&before(1)));
+            matches!(before(1 + article), "off" | "from") || matches!(self.text.normal(bed.end), "se" | "से")
+        };
+        let claims = self.claims();
+        let got = self.told.iter().any(|hit| hit.meaning == Told::Got && claims.is_made(&hit.span));
+        let taken = beds.iter().any(from) && (self.measures(UnitOf::Mass) || got);
+        taken.then_some(JobKind::Pick)
+    }
+
+    /// "Cut the coriander yesterday": the crop itself, on a day that has come.
+    fn cut_down(&self) -> Option<JobKind> {
+        const NEAR: usize = 4;
+        if self.text.language != Language::En || !self.come || self.stuff() {
+            return None;
+        }
+        let claims = self.claims();
+        let crops = self.places(|name| matches!(name, Named::Crop(_)));
+        let whole = |at: usize| {
+            let crop = crops.iter().find(|crop| crop.start > at && crop.start - at <= NEAR);
+            crop.is_some_and(|crop| !PARTS.contains(&self.text.normal(crop.end)))
+        };
+        let cut = |at: &usize| self.text.normal(*at) == "cut" && claims.is_made(&(*at..*at + 1)) && whole(*at);
+        (0..self.text.tokens.len()).find(cut).map(|_| JobKind::Pick)
+    }
+
+    /// "Put methi in the sprouting tray on Friday": a crop into a bed, on a day that has come.
+    fn put_into(&self) -> Option<JobKind> {
+        const FURTHEST: usize = 7;
+        const VERBS: [&str; 6] = ["put", "dropped", "placed", "pushed", "stuck", "started"];
+        let measured = self.measures(UnitOf::Mass) || self.measures(UnitOf::Volume);
+        if self.text.language != Language::En || !self.come || self.stuff() || measured {
+            return None;
+        }
+        let claims = self.claims();
+        let crops = self.places(|name| matches!(name, Named::Crop(_)));
+        let beds = self.places(|name| matches!(name, Named::OwnBed(_) | Named::BedKind(_)));
+        let into = |at: usize| {
+            let bed = beds.iter().find(|bed| bed.start > at && bed.start - at <= FURTHEST);
+            bed.is_some_and(|bed| {
+                let crop = crops.iter().any(|crop| crop.start > at && crop.end < bed.start);
+                let between = (at..bed.start).any(|place| matches!(self.text.normal(place), "in" | "into"));
+                crop && between
+            })
+        };
+        let verb = |at: &usize| VERBS.contains(&self.text.normal(*at)) && claims.is_made(&(*at..*at + 1)) && into(*at);
+        (0..self.text.tokens.len()).find(verb).map(|_| JobKind::Sow)
+    }
+
+    /// "Neem cake 50 g, east box, 14 may": what feeds, how much, where, and a day that has come. A spray's is gone by: one
+    /// of today may be planned.
+    fn telegraphed(&self) -> Option<JobKind> {
+        let planted = !self.places(|name| matches!(name, Named::Crop(_) | Named::OwnBed(_))).is_empty();
+        let vessel = self.told.iter().any(|hit| hit.meaning == Told::Vessel && counted(self.text, hit.span.start));
+        let amount = self.measures(UnitOf::Mass) || self.measures(UnitOf::Volume) || vessel;
+        let given = |job| self.names.iter().any(|hit| self.given_with(&hit.meaning) == Some(job));
+        let plain = planted && !self.is_to_come() && self.quantities.dimensions.is_empty();
+        let sprayed = || given(JobKind::Spray) || self.says(&Told::Thing(JobKind::Spray));
+        match (self.come && amount && given(JobKind::Feed), self.gone && sprayed()) {
+            (true, _) if plain => Some(JobKind::Feed),
+            (_, true) if plain && !self.says(&Told::Not) => Some(JobKind::Spray),
+            _ => None,
+        }
+    }
+}
