@@ -37,6 +37,7 @@ mod talk;
 mod trouble;
 mod usual;
 mod words;
+mod worlds;
 
 pub use article::Article;
 pub use asking::{Kind, WayOfAsking};
@@ -66,6 +67,7 @@ pub use source::{Source, Worth};
 pub use talk::{Aspect, BedWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords, SunWords, Talk};
 pub use trouble::{Evidence, Often, Remedy, Spell, Trouble, TroubleKind};
 pub use words::{DayWord, NotWords, PartOfDay, Sign, TimeUnit, Words};
+pub use worlds::{Mark, WorldGroup, WorldTold, WorldWords, Worlds};
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -90,6 +92,7 @@ pub struct Knowledge {
     pub talk: Talk,
     pub looks: Looks,
     pub harm: Harm,
+    pub worlds: Worlds,
     pub ordinary: Ordinary,
     pub meanings: Meanings,
     /// The Fluent files of phrases, one a language, as text: `wording` reads them.
@@ -135,6 +138,7 @@ impl Knowledge {
                 meanings: meanings::read(files, &mut problems),
                 looks: looks::read(files, &mut problems),
                 harm: harm::read(files, &mut problems),
+                worlds: worlds::read(files, &mut problems),
                 phrases: files.phrases(&mut problems),
                 ..Self::default()
             };

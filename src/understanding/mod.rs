@@ -27,6 +27,7 @@ mod sky;
 pub mod sun_clock;
 mod symptoms;
 mod tense;
+mod worlds;
 
 pub use asker::{Asker, OwnBed};
 pub use everyone::Everyone;
