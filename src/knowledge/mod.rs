@@ -40,6 +40,7 @@ mod talk;
 mod trouble;
 mod usual;
 mod words;
+mod worlds;
 
 pub use article::Article;
 pub use asking::{Kind, WayOfAsking};
@@ -71,6 +72,7 @@ pub use spellings::Spellings;
 pub use talk::{Aspect, BedWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords, SunWords, Talk};
 pub use trouble::{Evidence, Often, Remedy, Spell, Trouble, TroubleKind};
 pub use words::{DayWord, NotWords, PartOfDay, Sign, TimeUnit, Words};
+pub use worlds::{Mark, WorldGroup, WorldTold, WorldWords, Worlds};
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -95,6 +97,7 @@ pub struct Knowledge {
     pub talk: Talk,
     pub looks: Looks,
     pub harm: Harm,
+    pub worlds: Worlds,
     pub ordinary: Ordinary,
     pub short_forms: ShortForms,
     pub meanings: Meanings,
@@ -142,6 +145,7 @@ impl Knowledge {
                 meanings: meanings::read(files, &mut problems),
                 looks: looks::read(files, &mut problems),
                 harm: harm::read(files, &mut problems),
+                worlds: worlds::read(files, &mut problems),
                 phrases: files.phrases(&mut problems),
                 ..Self::default()
             };

@@ -85,6 +85,10 @@ pub enum Point {
     FallsOver,
     /// A clump is to be taken apart.
     Divides,
+    /// Parts are taken off a plant that goes on growing.
+    Pruning,
+    /// What a bed is lined or painted with.
+    Lining,
     /// What grows in a place.
     WhatGrows,
     /// An amount of something is asked for.

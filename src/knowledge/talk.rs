@@ -76,9 +76,6 @@ pub struct Talk {
     pub will: Names,
     #[serde(default)]
     pub not: Names,
-    /// Things of the house, the kitchen or the town: not ours where nothing of a garden is named beside them.
-    #[serde(default)]
-    pub elsewhere: Names,
     /// Whether a saying is true is asked.
     #[serde(default)]
     pub hearsay: Names,

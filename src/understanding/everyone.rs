@@ -83,9 +83,12 @@ impl Everyone {
     fn add(&mut self, name: &str, holder: usize) {
         // "roof-12" is written for "roof 12".
         let name = name.replace('-', " ");
-        for (map, language) in [(&mut self.english, Language::En), (&mut self.hindi, Language::HiLatn)] {
+        // No stem makes "Lakshmi" of "Lakshmi's".
+        let owning = format!("{name}'s");
+        for (language, name) in [(Language::En, &owning), (Language::En, &name), (Language::HiLatn, &name)] {
+            let map = if language == Language::En { &mut self.english } else { &mut self.hindi };
             // What a person is called may be any word.
-            let (words, spelling) = compared(&name, language, By::Stem, &Ordinary::default());
+            let (words, spelling) = compared(name, language, By::Stem, &Ordinary::default());
             // A word of another script has no form here: a name with one would match any such word.
             if words.is_empty() || words.iter().any(String::is_empty) {
                 continue;

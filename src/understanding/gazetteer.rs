@@ -4,6 +4,7 @@ use super::asker::Asker;
 use super::emergencies::EmergencyBook;
 use super::phrasebook::{By, Forms, Hit, Phrasebook, without_overlaps};
 use super::symptoms::{Described, SignBook};
+use super::worlds::WorldBook;
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
 use crate::knowledge::{Aspect, Emergency, Knowledge, Names, Ordinary, Point};
 use crate::script::{Language, Text};
@@ -81,8 +82,6 @@ pub enum Told {
     /// A job is going to be done.
     Will,
     Not,
-    /// A thing of the house, the kitchen or the town.
-    Elsewhere,
     /// Whether a saying is true is asked.
     Hearsay,
     /// Something ails a plant, and it is not said what.
@@ -140,6 +139,7 @@ pub struct Gazetteer {
     seen: Phrasebook<Told>,
     signs: SignBook,
     emergencies: EmergencyBook,
+    pub(super) worlds: WorldBook,
     ordinary: Ordinary,
     /// Words for work done, as they are spelled.
     deeds: HashSet<String>,
@@ -158,6 +158,7 @@ impl Gazetteer {
             // A thread that ended early left nothing behind; the work is done here instead.
             let signs = signs.join().unwrap_or_else(|_| SignBook::of(known));
             let emergencies = EmergencyBook::of(known);
+            let worlds = WorldBook::of(known);
             let stuff = known.other_plants.stuff.all().map(|word| Text::read(word).normal(0).to_owned()).collect();
             Self {
                 names,
@@ -166,6 +167,7 @@ impl Gazetteer {
                 seen,
                 signs,
                 emergencies,
+                worlds,
                 ordinary: known.ordinary.clone(),
                 deeds: deeds(known),
                 stuff,
@@ -341,8 +343,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for season in talk.seasons.iter().filter(|season| (1..=12).contains(&season.month)) {
         told.add(&season.words, &Told::Season(season.month));
     }
-    let lists: [(&Names, Told); 49] = [
-        (&talk.elsewhere, Told::Elsewhere),
+    let lists: [(&Names, Told); 48] = [
         (&talk.hearsay, Told::Hearsay),
         (&talk.ails, Told::Ails),
         (&talk.done, Told::Done),

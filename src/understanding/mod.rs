@@ -28,6 +28,7 @@ mod spelled;
 pub mod sun_clock;
 mod symptoms;
 mod tense;
+mod worlds;
 
 pub use asker::{Asker, OwnBed};
 pub use everyone::Everyone;

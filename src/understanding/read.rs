@@ -23,6 +23,7 @@ mod together;
 mod told_plainly;
 mod vessels;
 mod words;
+mod worlds;
 
 use super::about::{Signs, about_feeds, about_sprays};
 use super::asker::Asker;
@@ -73,7 +74,7 @@ pub fn read_noted(text: &str, language: Language, reader: &Reader<'_>, asker: &A
 
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, noted: bool) -> Reading {
     let mut found = Found::of(&text, reader, asker, today, noted);
-    if let Some(reading) = found.in_another_place(&text, reader) {
+    if let Some(reading) = found.in_another_place(&text, reader, asker) {
         return reading;
     }
     let mut contrasts =
@@ -177,6 +178,8 @@ struct Found {
     /// Something to spray, or a feed that is nothing else, is named.
     sprays: bool,
     feeds: bool,
+    /// Its words are of another world than a garden.
+    of_another_world: bool,
 }
 
 impl Found {
@@ -259,7 +262,24 @@ impl Found {
         let Described { seen: signs, denied, like } =
             reader.gazetteer.signs(text, &parts_named(&names, sprouts, reader.known));
         let on_plant = signs.iter().any(|id| reader.known.signs.get(id).is_some_and(|sign| sign.part != Part::Mix));
-        Self { names, told, quantities, days, signs, denied, like, on_plant, asks, did, unwatered, sprays, feeds }
+        let mut found = Self {
+            names,
+            told,
+            quantities,
+            days,
+            signs,
+            denied,
+            like,
+            on_plant,
+            asks,
+            did,
+            unwatered,
+            sprays,
+            feeds,
+            of_another_world: false,
+        };
+        found.of_another_world = found.is_of_another_world(text, &forms, reader);
+        found
     }
 
     fn evidence(&self, text: &Text, reader: &Reader<'_>) -> Evidence {
@@ -303,6 +323,9 @@ impl Found {
 
     /// What is not ours to tell: what others have, what the body wants, what the law forbids.
     fn of_others(&self) -> bool {
+        if self.of_another_world {
+            return true;
+        }
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
         let own = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
         if says(Told::OthersGarden) && !own && !self.asks && !says(Told::OthersSaid) {

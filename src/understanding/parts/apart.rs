@@ -2,7 +2,7 @@
 
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
-use crate::script::{Language, Text};
+use crate::script::Text;
 use crate::understanding::reading::Reading;
 use chrono::NaiveDate;
 

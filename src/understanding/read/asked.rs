@@ -28,6 +28,26 @@ impl Found {
             .or_else(|| self.about_climbing())
             .or_else(|| self.about_dividing())
             .or_else(|| self.about_what_grows())
+            .or_else(|| self.about_pruning())
+            .or_else(|| self.about_lining())
+    }
+
+    /// What is cut off a plant that goes on, of a plant without figures too: how it is done.
+    fn about_pruning(&self) -> Option<(Kind, f64)> {
+        let plant = |hit: &Hit<Named>| matches!(hit.meaning, Named::Crop(_) | Named::OtherPlant(_) | Named::OwnBed(_));
+        let works = [JobKind::Net, JobKind::Spray, JobKind::Feed, JobKind::Water, JobKind::Sow];
+        let other = works.into_iter().any(|job| self.jobs().contains(&job)) || !self.quantities.said.is_empty();
+        let asked = self.asks && self.says_point(Point::Pruning) && self.names.iter().any(plant);
+        (asked && !other && !self.of_others()).then_some((Kind::Care, SURE))
+    }
+
+    /// "Jute or plastic", "may it be painted": what a bed is lined with, where no amount of it is asked.
+    fn about_lining(&self) -> Option<(Kind, f64)> {
+        let bed = |hit: &Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_));
+        let asked = self.asks && self.says_point(Point::Lining) && self.names.iter().any(bed);
+        let sized = self.says_point(Point::Amount) || !self.quantities.said.is_empty();
+        let other = sized || self.names_crop() || self.sprays || self.feeds || self.on_plant;
+        (asked && !other && self.quantities.dimensions.is_empty() && !self.of_others()).then_some((Kind::Care, SURE))
     }
 
     /// "Did I miss any spray": what was due, and no record.
@@ -109,8 +129,7 @@ impl Found {
             return Some((Kind::None, SURE));
         }
         let chatter = kind == Kind::None && sureness < SURELY && self.asks && self.names_crop() && !self.of_others();
-        let elsewhere = self.told.iter().any(|hit| hit.meaning == Told::Elsewhere);
-        perhaps.filter(|_| chatter && !elsewhere).map(|_| (Kind::Care, UNSURE))
+        perhaps.filter(|_| chatter).map(|_| (Kind::Care, UNSURE))
     }
 }
 

@@ -1,5 +1,4 @@
-//! What a message tells of what was seen: a plant that looks wrong, mix that is damp, a saying that is doubted; and
-//! what has nothing to do with a garden.
+//! What a message tells of what was seen: a plant that looks wrong, mix that is damp, a saying that is doubted.
 
 use super::{Found, Reader, Told};
 use crate::garden::JobKind;
@@ -22,10 +21,9 @@ impl Found {
     pub(super) fn as_seen(&self, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Option<(Kind, f64)> {
         /// A reading as sure as this stands (judgement).
         const STANDS: f64 = 0.8;
-        let elsewhere = self.about_elsewhere().filter(|_| kind != Kind::Person);
         let told = kind == Kind::Care && !self.asks;
         let trouble = || self.about_a_trouble(reader).filter(|_| sureness < STANDS || kind == Kind::Trouble || told);
-        elsewhere.or_else(|| self.about_a_poison(kind)).or_else(trouble).or_else(|| self.vaguely(kind, sureness))
+        self.about_a_poison(kind).or_else(trouble).or_else(|| self.vaguely(kind, sureness))
     }
 
     /// How much of a poison is no count of seeds.
@@ -44,16 +42,6 @@ impl Found {
         };
         let felt = self.saw().is_some() && self.signs.iter().any(wilts);
         (self.did.is_some() || felt).then(|| self.about_a_trouble(reader)).flatten()
-    }
-
-    /// A thing of the house, the kitchen or the town, and nothing of a garden beside it.
-    fn about_elsewhere(&self) -> Option<(Kind, f64)> {
-        /// Such a word leaves little else (judgement).
-        const SURE: f64 = 0.9;
-        let garden = self.names.iter().any(|hit| !matches!(hit.meaning, Named::SomeoneElse | Named::Place(_)));
-        let watering = self.asks && self.jobs().contains(&JobKind::Water) && !self.days.is_empty();
-        let garden = garden || watering || self.jobs().iter().any(|job| *job != JobKind::Water);
-        (self.holds(&Told::Elsewhere) && !garden && !self.on_plant).then_some((Kind::None, SURE))
     }
 
     /// "Never water at noon: true?" asks about the rule, whatever ill it threatens.

@@ -1,8 +1,10 @@
 //! What stands in a place that the asker may not see.
 
 use super::{Found, Hit, Named, Reader, Told};
+use crate::garden::Role;
 use crate::knowledge::Kind;
-use crate::script::Text;
+use crate::script::{Text, index_word};
+use crate::understanding::asker::Asker;
 use crate::understanding::reading::Reading;
 use std::ops::Range;
 
@@ -12,11 +14,25 @@ const SURE: f64 = 0.95;
 /// What makes a name the owner of what follows it.
 const OWNS: [&str; 12] = ["ka", "ke", "ki", "wala", "wale", "wali", "का", "के", "की", "वाला", "वाले", "वाली"];
 
+/// What is said after a name out of respect.
+const HONOURS: [&str; 24] = [
+    "ji", "bhai", "bhaiya", "didi", "aunty", "auntie", "uncle", "sahab", "saab", "madam", "bhabhi", "chacha", "kaka",
+    "जी", "भाई", "भैया", "दीदी", "आंटी", "अंकल", "साहब", "मैडम", "भाभी", "चाचा", "काका",
+];
+
+/// Those whose bed is one's own.
+const FAMILY: [&str; 44] = [
+    "mum", "mom", "mummy", "mommy", "mama", "papa", "dad", "daddy", "nani", "dadi", "nana", "dada", "grandma", "grandpa",
+    "granny", "ammi", "abbu", "aai", "baba", "maa", "bhai", "bhaiya", "didi", "pati", "saas", "sasur", "mata", "pita",
+    "मम्मी", "पापा", "माँ", "मां", "नानी", "दादी", "नाना", "दादा", "सास", "ससुर", "माता", "पिता", "भाई", "भैया", "दीदी", "पति",
+];
+
 impl Found {
     /// The reading of a message about a place that the asker may not see, whatever was said before: nothing of her own
     /// is meant by it.
-    pub(super) fn in_another_place(&self, text: &Text, reader: &Reader<'_>) -> Option<Reading> {
-        self.is_in_another_place(text, reader).then(|| Reading {
+    pub(super) fn in_another_place(&self, text: &Text, reader: &Reader<'_>, asker: &Asker) -> Option<Reading> {
+        let theirs = self.is_in_another_place(text, reader) || self.is_of_a_stranger(text, reader, asker);
+        theirs.then(|| Reading {
             beds: Vec::new(),
             beds_named: false,
             all_beds: false,
@@ -44,6 +60,28 @@ impl Found {
         spans.any(|span| span.len() > 1 && !self.is_measured(span) || self.owns_a_bed(text, span))
     }
 
+    /// "Sharma ji ke dabbe", "Priya's box": a bed that is asked after as someone's whom nobody here knows. Of the family it
+    /// is one's own; the crew may have its reasons.
+    fn is_of_a_stranger(&self, text: &Text, reader: &Reader<'_>, asker: &Asker) -> bool {
+        let client = asker.who.as_ref().is_none_or(|person| person.role == Role::Client);
+        let said = self.told.iter().any(|hit| hit.meaning == Told::OthersSaid);
+        if !client || said || self.did.is_some() && !self.asks || self.is_new_bed(text, reader) {
+            return false;
+        }
+        let named = |at: usize| self.names.iter().any(|hit| hit.span.contains(&at));
+        let stranger = |at: usize| {
+            let Some(token) = text.tokens.get(at) else { return false };
+            let honoured = HONOURS.contains(&text.normal(at + 1));
+            let capital = token.text.chars().next().is_some_and(char::is_uppercase) && ends_owning(&token.text);
+            let said = index_word(token, text.language);
+            let known = || said.as_ref().is_none_or(|word| reader.index.knows(word));
+            let plain = !token.is_word() || FAMILY.contains(&token.normal.trim_end_matches('s'));
+            let everyday = reader.known.ordinary.is(&token.normal);
+            !plain && !named(at) && !everyday && (honoured || capital && !known())
+        };
+        (0..text.tokens.len()).any(|at| stranger(at) && self.owns_a_bed(text, &(at..at + 1)))
+    }
+
     /// "My roof 12 ft by 10": a number that is part of a size is no part of a name.
     fn is_measured(&self, span: &Range<usize>) -> bool {
         let sizes = self.quantities.said.iter().map(|said| &said.span);
@@ -55,9 +93,11 @@ impl Found {
     /// A bed follows a name, perhaps with the crop in it, as that person's.
     fn owns_a_bed(&self, text: &Text, name: &Range<usize>) -> bool {
         let written = text.tokens.get(name.end.saturating_sub(1)).map_or("", |token| token.text.as_str());
-        let from = match text.normal(name.end) {
-            _ if ["'s", "’s"].iter().any(|ending| written.ends_with(ending)) => name.end,
-            word if OWNS.contains(&word) => name.end + 1,
+        let honoured = HONOURS.contains(&text.normal(name.end));
+        let end = name.end + usize::from(honoured);
+        let from = match text.normal(end) {
+            _ if ends_owning(written) => end,
+            word if OWNS.contains(&word) => end + 1,
             _ => return false,
         };
         let is_bed = |hit: &Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_));
@@ -65,6 +105,10 @@ impl Found {
         let crop = self.names.iter().find(|hit| matches!(hit.meaning, Named::Crop(_)) && hit.span.start == from);
         let after = crop.map_or(from, |crop| crop.span.end);
         // A word may stand between that tells which: "Meera's east box", "Meera ka bhindi wala box".
-        begins(from) || begins(after) || begins(after + 1)
+        begins(from) || begins(after) || begins(after + 1) || honoured && crop.is_some() && self.asks
     }
+}
+
+fn ends_owning(written: &str) -> bool {
+    ["'s", "’s"].iter().any(|ending| written.ends_with(ending))
 }

@@ -3,7 +3,7 @@
 use super::{Found, Hit, Named, Reader, Told};
 use crate::knowledge::{DayWord, GrownFor, Knowledge, PartOfDay, Sign};
 use crate::quantity::Unit;
-use crate::script::{Language, Text, Token, index_word};
+use crate::script::{Language, Script, Text, Token, index_word};
 use std::ops::Range;
 
 /// Letters of a name that nonsense may hold by chance.
@@ -164,16 +164,26 @@ impl Found {
 
     /// No word that any phrase, name or list has.
     pub(super) fn is_senseless(&self, text: &Text, reader: &Reader<'_>) -> bool {
-        let known = |token| index_word(token, text.language).is_some_and(|word| reader.index.knows(&word));
+        // Letters in a row sound as some word by chance: without a vowel sign a word counts where people write it so.
+        let bare = |token: &Token| token.script == Script::Devanagari && !token.text.chars().any(is_vowel_sign);
+        let written = |token: &Token| reader.known.ordinary.is(&token.normal);
+        let heard = |token: &Token| index_word(token, text.language).is_some_and(|word| reader.index.knows(&word));
+        let known = |token: &Token| if bare(token) { written(token) } else { heard(token) };
         // A number is known everywhere, and makes no sense of strange words.
         let in_letters = |token: &&Token| token.normal.chars().any(char::is_alphabetic);
         let words = text.tokens.iter().filter(in_letters).count();
         let understood = text.tokens.iter().filter(in_letters).filter(|token| known(token)).count();
+        let spelled_out = text.tokens.iter().filter(in_letters).any(|token| !bare(token));
         // A name of three letters among such words met by chance.
         let named = self.names.iter().any(|hit| {
             let letters = hit.span.clone().map(|position| text.normal(position).chars().count()).sum::<usize>();
             letters > SHORT_NAME || words <= hit.span.len() + 1
         });
+        // Of few such words the everyday ones are not all listed: "नमक कम".
+        let steered = || self.told.iter().any(|hit| hit.span.start < hit.span.end);
+        if !spelled_out && words <= 2 && steered() {
+            return false;
+        }
         !named && self.quantities.said.is_empty() && self.days.is_empty() && understood * 4 <= words
     }
 }
@@ -184,6 +194,11 @@ pub(super) fn forms_of(text: &Text, at: usize) -> Vec<String> {
     let mut forms: Vec<String> = index_word(token, text.language).into_iter().collect();
     forms.extend(index_word(token, Language::En).filter(|word| !forms.contains(word)));
     forms
+}
+
+/// Vowels of Devanagari, as letters of their own or as signs on others.
+const fn is_vowel_sign(c: char) -> bool {
+    matches!(c, '\u{904}'..='\u{914}' | '\u{93e}'..='\u{94c}')
 }
 
 /// The tokens that name a crop, with the look of the part that it is grown for: of one that is sprouted, the shoot.

@@ -1,0 +1,75 @@
+//! What of a message speaks for a garden, where its words may be of another world.
+
+use super::{Found, Named, Reader, Told};
+use crate::garden::JobKind;
+use crate::knowledge::{Kind, Mark};
+use crate::script::Text;
+use crate::understanding::phrasebook::Forms;
+use std::ops::Range;
+
+impl Found {
+    /// Whether the message is of the kitchen, a phone, the body, a field: no garden's matter.
+    pub(super) fn is_of_another_world(&self, text: &Text, forms: &Forms, reader: &Reader<'_>) -> bool {
+        let whole = |named: &Named| {
+            matches!(named, Named::Crop(_) | Named::Material(_) | Named::Mix(_) | Named::OtherPlant(_) | Named::OwnBed(_))
+        };
+        let names: Vec<Range<usize>> =
+            self.names.iter().filter(|hit| whole(&hit.meaning)).map(|hit| hit.span.clone()).collect();
+        reader.gazetteer.worlds.holds(forms, &self.marks(text), &names)
+    }
+
+    /// No garden's matter, whatever its words lean to.
+    pub(super) fn about_another_world(&self) -> Option<(Kind, f64)> {
+        /// Such words leave little else (judgement).
+        const SURE: f64 = 0.9;
+        self.of_another_world.then_some((Kind::None, SURE))
+    }
+
+    fn marks(&self, text: &Text) -> Vec<(Mark, Range<usize>)> {
+        let mut marks: Vec<(Mark, Range<usize>)> = Vec::new();
+        for hit in &self.names {
+            let mark = match &hit.meaning {
+                Named::Crop(_) => Mark::Crop,
+                Named::OtherPlant(_) => Mark::OtherPlant,
+                Named::OwnBed(_) => Mark::OwnBed,
+                Named::BedKind(_) => Mark::BedKind,
+                Named::Material(_) => Mark::Material,
+                Named::Mix(_) => Mark::Mix,
+                Named::Trouble(_) => Mark::Trouble,
+                _ => continue,
+            };
+            marks.push((mark, hit.span.clone()));
+        }
+        for hit in &self.told {
+            let mark = match hit.meaning {
+                Told::Did(job) | Told::Thing(job) => of_job(job),
+                Told::Aspect(_) => Some(Mark::Water),
+                _ => None,
+            };
+            marks.extend(mark.map(|mark| (mark, hit.span.clone())));
+        }
+        // What the whole message tells has no place of its own.
+        let whole = [
+            (Mark::OnPlant, self.on_plant),
+            (Mark::Told, self.did.is_some() || self.saw().is_some()),
+            (Mark::Asks, self.asks || text.original.contains('?')),
+        ];
+        marks.extend(whole.into_iter().filter(|(_, holds)| *holds).map(|(mark, _)| (mark, 0..0)));
+        marks.extend(self.quantities.said.iter().map(|said| (Mark::Size, said.span.clone())));
+        marks
+    }
+}
+
+const fn of_job(job: JobKind) -> Option<Mark> {
+    match job {
+        JobKind::Water => Some(Mark::Water),
+        JobKind::Net => Some(Mark::Net),
+        JobKind::Feed => Some(Mark::Feed),
+        JobKind::Spray => Some(Mark::Spray),
+        JobKind::Pick => Some(Mark::Pick),
+        JobKind::Sow | JobKind::Plant | JobKind::Thin | JobKind::Prune | JobKind::Pull | JobKind::Stake => {
+            Some(Mark::Grow)
+        }
+        _ => None,
+    }
+}
