@@ -32,12 +32,18 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let Some((described, depth_assumed)) = described_bed(reading) else {
         return Answer::hand_over(Line::new("record-unknown"));
     };
-    let Some(id) = free_id(site, &described) else { return Answer::hand_over(Line::new("record-unknown")) };
+    let Some(id) = told_before(reading, site, &described).or_else(|| free_id(site, &described)) else {
+        return Answer::hand_over(Line::new("record-unknown"));
+    };
     if !may_record(facts.asker.as_ref(), &id) {
         let line = Line::new("record-not-yours").with("bed", Said::Bed(id));
         return Answer { lines: vec![line], ..Answer::new(Outcome::Declined) };
     }
-    let name = id.bed().replace('-', " ");
+    // Two beds of one name could not be told apart.
+    let taken =
+        |name: &String| site.beds.iter().any(|bed| bed.bed.names.iter().any(|other| other.eq_ignore_ascii_case(name)));
+    let called = reading.called.clone().filter(|name| !taken(name));
+    let name = called.unwrap_or_else(|| id.bed().replace('-', " "));
     if vessel(&described.shape).measures().top.as_square_metres() > LARGEST_M2 {
         return Answer::ask(Line::new("new-bed-odd-size"), Vec::new());
     }
@@ -117,6 +123,14 @@ fn site<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Result<&'a SiteFacts<'a>
             Answer::ask(Line::new("ask-which-site"), choices.collect())
         }),
     }
+}
+
+/// The bed that was just filed under a name made for it, and is now called by its own.
+fn told_before(reading: &Reading, site: &SiteFacts<'_>, described: &Bed) -> Option<BedId> {
+    let called = reading.follow_up && reading.called.is_some();
+    let unnamed = |bed: &Bed| bed.names == [bed.id.bed().replace('-', " ")];
+    let same = |bed: &&Bed| bed.kind == described.kind && bed.shape == described.shape && unnamed(bed);
+    site.beds.iter().map(|plot| &plot.bed).filter(|_| called).filter(same).next_back().map(|bed| bed.id.clone())
 }
 
 /// `box-2` where there is a box already; a number is never given twice.

@@ -63,7 +63,9 @@ pub use problem::Problem;
 pub use refused::RefusedShoot;
 pub use sign::{Part, Symptom};
 pub use source::{Source, Worth};
-pub use talk::{Aspect, BedWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords, SunWords, Talk};
+pub use talk::{
+    Aspect, BedWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords, SunWords, Talk, TopicWords,
+};
 pub use trouble::{Evidence, Often, Remedy, Spell, Trouble, TroubleKind};
 pub use words::{DayWord, NotWords, PartOfDay, Sign, TimeUnit, Words};
 

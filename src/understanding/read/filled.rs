@@ -61,6 +61,8 @@ impl Found {
             not_to_move: self.told.iter().any(|hit| hit.meaning == Told::Move) && self.says_not(),
             jobs: self.jobs(),
             new_bed: self.is_new_bed(),
+            called: self.called(text),
+            speaks_of: self.topics(text, reader).into_iter().map(|hit| hit.meaning).collect(),
             one_more: self.told.iter().any(|hit| hit.meaning == Told::NewBed),
             undo: false,
             no_such_day: self.no_such_day(text, reader),
