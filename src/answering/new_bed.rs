@@ -32,13 +32,18 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let Some((described, depth_assumed)) = described_bed(reading) else {
         return Answer::hand_over(Line::new("record-unknown"));
     };
-    let ids = free_ids(site, &described, reading.beds_told.unwrap_or(1));
+    let ids = told_before(reading, site, &described)
+        .map_or_else(|| free_ids(site, &described, reading.beds_told.unwrap_or(1)), |told| vec![told]);
     let Some(id) = ids.first().cloned() else { return Answer::hand_over(Line::new("record-unknown")) };
     if !may_record(facts.asker.as_ref(), &id) {
         let line = Line::new("record-not-yours").with("bed", Said::Bed(id));
         return Answer { lines: vec![line], ..Answer::new(Outcome::Declined) };
     }
-    let called = |id: &BedId| id.bed().replace('-', " ");
+    // Two beds of one name could not be told apart.
+    let taken =
+        |name: &String| site.beds.iter().any(|bed| bed.bed.names.iter().any(|other| other.eq_ignore_ascii_case(name)));
+    let own = reading.called.clone().filter(|name| ids.len() == 1 && !taken(name));
+    let called = |id: &BedId| own.clone().unwrap_or_else(|| id.bed().replace('-', " "));
     let names: Vec<String> = ids.iter().map(called).collect();
     if vessel(&described.shape).measures().top.as_square_metres() > LARGEST_M2 {
         return Answer::ask(Line::new("new-bed-odd-size"), Vec::new());
@@ -125,6 +130,14 @@ fn site<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Result<&'a SiteFacts<'a>
             Answer::ask(Line::new("ask-which-site"), choices.collect())
         }),
     }
+}
+
+/// The bed that was just filed under a name made for it, and is now called by its own.
+fn told_before(reading: &Reading, site: &SiteFacts<'_>, described: &Bed) -> Option<BedId> {
+    let called = reading.follow_up && reading.called.is_some();
+    let unnamed = |bed: &Bed| bed.names == [bed.id.bed().replace('-', " ")];
+    let same = |bed: &&Bed| bed.kind == described.kind && bed.shape == described.shape && unnamed(bed);
+    site.beds.iter().map(|plot| &plot.bed).filter(|_| called).filter(same).next_back().map(|bed| bed.id.clone())
 }
 
 /// `box-2` where there is a box already; a number is never given twice.

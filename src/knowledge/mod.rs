@@ -69,7 +69,9 @@ pub use short_forms::ShortForms;
 pub use sign::{Part, Symptom};
 pub use source::{Source, Worth};
 pub use spellings::Spellings;
-pub use talk::{Aspect, BedWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords, SunWords, Talk};
+pub use talk::{
+    Aspect, BedWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords, SunWords, Talk, TopicWords,
+};
 pub use trouble::{Evidence, Often, Remedy, Spell, Trouble, TroubleKind};
 pub use words::{DayWord, NotWords, PartOfDay, Sign, TimeUnit, Words};
 pub use worlds::{Mark, WorldGroup, WorldTold, WorldWords, Worlds};

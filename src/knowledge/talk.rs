@@ -1,5 +1,6 @@
 //! Words that steer a conversation: what was done, what was seen, what a bed is called.
 
+use super::asking::Kind;
 use super::files::Files;
 use super::names::Names;
 use super::past::Stems;
@@ -153,6 +154,12 @@ pub struct Talk {
     pub roof: RoofWords,
     #[serde(default)]
     pub points: Vec<PointWords>,
+    /// What follows is what a bed is to be called.
+    #[serde(default)]
+    pub called: Names,
+    /// Words that speak of one kind of question alone.
+    #[serde(default)]
+    pub topics: Vec<TopicWords>,
     /// English words of articles that call for a caution.
     #[serde(default)]
     pub dangers: Vec<String>,
@@ -276,6 +283,14 @@ pub struct NthWords {
 pub struct SpeakWords {
     /// `en`, `hi`, or `hi-Latn`.
     pub language: Language,
+    pub words: Names,
+}
+
+/// What people say of one kind of question alone.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct TopicWords {
+    pub kind: Kind,
     pub words: Names,
 }
 

@@ -91,6 +91,10 @@ fn with_kind(now: &mut Reading, before: &Reading) {
         }
     }
     now.senseless = false;
+    // An article is found by the words of both.
+    if now.kind == Kind::Care {
+        now.search.extend(before.search.iter().filter(|word| !now.search.contains(word)).cloned().collect::<Vec<_>>());
+    }
     now.asks |= before.asks && before.kind != Kind::Record;
     let told = now.quantities.first().copied();
     if let Some(asked) = before.vessels.as_ref().filter(|vessels| now.kind == Kind::Water && vessels.wanted) {
@@ -334,14 +338,16 @@ pub fn undone(now: &Reading, before: &Reading, undoes: bool) -> Option<Reading> 
     })
 }
 
-/// "Planted out on 20 April" after a question about the harvest is its start, not a record.
-pub fn started(now: &Reading, before: &Reading) -> Option<Reading> {
+/// "Planted out on 20 April", "the cherry tomatoes, planted on 1 April" after a question about the harvest is its start, not
+/// a record: of what was spoken of, of what the question left out, or of another crop where a word ties it to the question.
+pub fn started(now: &Reading, before: &Reading, ties: bool) -> Option<Reading> {
     let start = matches!(now.did, Some(JobKind::Sow | JobKind::Plant)) && !now.days.is_empty();
-    let bare = now.crops.is_empty() && !now.beds_named;
-    if before.kind != Kind::Harvest || !start || !bare || now.asks {
+    let lacked = before.crops.is_empty() && !before.beds_named;
+    let same = now.crops.iter().all(|crop| before.crops.contains(crop)) && !now.beds_named;
+    if before.kind != Kind::Harvest || !start || !(same || lacked || ties) || now.asks {
         return None;
     }
-    Some(Reading {
+    let mut reading = Reading {
         did: now.did,
         days: now.days.clone(),
         language: now.language,
@@ -349,5 +355,15 @@ pub fn started(now: &Reading, before: &Reading) -> Option<Reading> {
         follow_up: true,
         why: false,
         ..before.clone()
-    })
+    };
+    if !same {
+        reading.crops.clone_from(&now.crops);
+        reading.beds.clone_from(&now.beds);
+        reading.beds_named = now.beds_named;
+        reading.bed_kind = now.bed_kind;
+        reading.measures.clone_from(&now.measures);
+        reading.count = now.count;
+        reading.quantities.clone_from(&now.quantities);
+    }
+    Some(reading)
 }

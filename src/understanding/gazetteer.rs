@@ -6,7 +6,7 @@ use super::phrasebook::{By, Forms, Hit, Phrasebook, without_overlaps};
 use super::symptoms::{Described, SignBook};
 use super::worlds::WorldBook;
 use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
-use crate::knowledge::{Aspect, Emergency, Knowledge, Names, Ordinary, Point};
+use crate::knowledge::{Aspect, Emergency, Kind, Knowledge, Names, Ordinary, Point};
 use crate::script::{Language, Text};
 use std::collections::{BTreeSet, HashSet};
 use std::ops::Range;
@@ -60,6 +60,8 @@ pub enum Told {
     Correction,
     /// A bed that is new.
     NewBed,
+    /// A name follows.
+    Called,
     Pronoun,
     Undo,
     /// A harvest told without a word for picking.
@@ -137,6 +139,8 @@ pub struct Gazetteer {
     things: Phrasebook<Told>,
     /// What was seen of a bed's water: said loosely, with a word or two between.
     seen: Phrasebook<Told>,
+    /// Words that speak of one kind of question alone.
+    topics: Phrasebook<Kind>,
     signs: SignBook,
     emergencies: EmergencyBook,
     pub(super) worlds: WorldBook,
@@ -165,6 +169,7 @@ impl Gazetteer {
                 told,
                 things,
                 seen,
+                topics: topics(known),
                 signs,
                 emergencies,
                 worlds,
@@ -217,6 +222,12 @@ impl Gazetteer {
     #[must_use]
     pub fn names_nearly(&self, forms: &Forms, open: impl Fn(usize) -> bool) -> Vec<Hit<Named>> {
         self.names.find_near(forms, |position| open(position) && !self.ordinary.is(forms.written(position)))
+    }
+
+    /// Words that speak of one kind of question alone.
+    #[must_use]
+    pub fn topics(&self, forms: &Forms) -> Vec<Hit<Kind>> {
+        self.topics.find(forms)
     }
 
     /// Signs of trouble described in a text.
@@ -285,6 +296,12 @@ fn names(known: &Knowledge) -> Phrasebook<Named> {
     names
 }
 
+fn topics(known: &Knowledge) -> Phrasebook<Kind> {
+    let mut topics = Phrasebook::new(By::Whole, &known.ordinary);
+    known.talk.topics.iter().for_each(|topic| topics.add(&topic.words, &topic.kind));
+    topics
+}
+
 /// The words for work done of one word each, as they are spelled.
 fn deeds(known: &Knowledge) -> HashSet<String> {
     let phrases = known
@@ -343,7 +360,8 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for season in talk.seasons.iter().filter(|season| (1..=12).contains(&season.month)) {
         told.add(&season.words, &Told::Season(season.month));
     }
-    let lists: [(&Names, Told); 48] = [
+    let lists: [(&Names, Told); 49] = [
+        (&talk.called, Told::Called),
         (&talk.hearsay, Told::Hearsay),
         (&talk.ails, Told::Ails),
         (&talk.done, Told::Done),

@@ -2,6 +2,8 @@
 
 mod apart;
 mod borders;
+mod details;
+mod pairs;
 mod works;
 
 use super::asker::Asker;
@@ -14,8 +16,9 @@ use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
 use crate::script::{Language, Text};
 use apart::{cut, parted_plainly, stand_apart};
-use borders::{Border, borders};
+use borders::{Border, borders, questions_begin};
 use chrono::NaiveDate;
+use details::{is_a_day_alone, is_detail, with_detail};
 use std::cell::Cell;
 
 /// A part must be surer than this to stand by itself.
@@ -121,7 +124,7 @@ struct Two<'t> {
 /// The requests of a text, of which `whole` is the reading as one.
 fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     let today = by.today;
-    let Some(Two { first, second, texts }) = split(text, by) else { return vec![whole] };
+    let Some(Two { first, second, texts }) = split(text, &whole, by) else { return paired(text, whole, by) };
     let both = |first: Reading, second: Reading| {
         let mut all = again(first, texts.0, by, depth);
         all.extend(again(second, texts.1, by, depth));
@@ -154,13 +157,24 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     if is_ground_of_water(&first, &second) {
         return vec![second];
     }
-    let apart = stand_apart(&first, &second, today, text)
+    let apart = stand_apart(&first, &second, today, text, texts.1)
         && !cut(&whole, &first, &second)
         && !is_start(&whole, &first, today)
         && !is_offer(&whole, &first)
         && ![&first, &second].into_iter().any(tells_of_the_sky)
         && ![&first, &second].into_iter().any(tells_of_help);
-    if apart { both(first, second) } else { vec![whole] }
+    if apart { both(first, second) } else { paired(text, whole, by) }
+}
+
+/// One request, or two things asked of one.
+fn paired(text: &str, whole: Reading, by: &By<'_>) -> Vec<Reading> {
+    match pairs::of_one(text, &whole, by) {
+        Some((first, second)) => {
+            let (first, second) = completed_together(first, second, by);
+            vec![first, second]
+        }
+        None => vec![whole],
+    }
 }
 
 /// A part that tells of work, parted once more where it holds more than that.
@@ -222,10 +236,12 @@ fn both_of_the_same(
 }
 
 /// The best place to part the text: where the less sure of both parts is surest.
-fn split<'t>(text: &'t str, by: &By<'_>) -> Option<Two<'t>> {
+fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
     let read = Text::read_as(text, by.language);
     let mut best: Option<((bool, f64), Two<'t>)> = None;
-    for border in borders(&read) {
+    // Work told with its question may have no mark between them.
+    let unmarked = if whole.did.is_some() && whole.asks { questions_begin(&read) } else { Vec::new() };
+    for border in borders(&read).into_iter().chain(unmarked) {
         let Border { mark, left, right, joins, .. } = border;
         let texts = (text.get(..left)?, text.get(right..)?);
         let words = |part: &str| part.split_whitespace().count();
@@ -237,7 +253,8 @@ fn split<'t>(text: &'t str, by: &By<'_>) -> Option<Two<'t>> {
         }
         let (first, second) = (by.part(texts.0), by.part(texts.1));
         // "…, 16 May": the day of what was told before it.
-        if is_a_day_alone(&second, texts.1) {
+        let unmarked = border.mark == border.right;
+        if is_a_day_alone(&second, texts.1) || unmarked && !is_work_and_question(&first, &second) {
             continue;
         }
         // "Put them in this week or wait" is a choice.
@@ -269,6 +286,13 @@ fn split<'t>(text: &'t str, by: &By<'_>) -> Option<Two<'t>> {
     }
     let (first, second) = completed_together(first, second, by);
     Some(Two { first, second, texts })
+}
+
+/// Work that is told, and a question of something else after it.
+fn is_work_and_question(first: &Reading, second: &Reading) -> bool {
+    let placed = !first.crops.is_empty() || first.beds_named || first.bed_kind.is_some() || !first.days.is_empty();
+    let told = first.kind == Kind::Record && first.did.is_some() && !first.asks && placed;
+    told && second.asks && second.did.is_none() && !matches!(second.kind, Kind::Record | Kind::None | Kind::Trouble)
 }
 
 /// What one part leaves unsaid, the other says: "how much water for okra and when is it ready".
@@ -330,7 +354,10 @@ fn as_due_again(first: &Reading, second: Reading) -> Reading {
     let again = second.asks && second.points.contains(&Point::Time);
     let waits = |part: &Reading| part.points.contains(&Point::Wait);
     let eats = second.kind == Kind::Harvest || second.asks && (waits(&second) || waits(first));
-    let kind = match first.did {
+    // "Want to spray this evening, how soon after can we pick": of that spray, done or to come.
+    let planned = first.did.is_none() && first.kind == Kind::Spray;
+    let kind = match first.did.or(planned.then_some(JobKind::Spray)) {
+        Some(JobKind::Spray) if planned && !eats => return second,
         Some(JobKind::Spray) if bare && (again || eats) => Kind::Spray,
         Some(JobKind::Feed) if bare && again && second.kind != Kind::Water => Kind::Feed,
         // How long it stays and when it comes off.
@@ -375,48 +402,6 @@ fn is_undated(first: &Reading) -> bool {
 fn is_ground_of_water(first: &Reading, second: &Reading) -> bool {
     let nowhere = first.beds.is_empty() && !first.beds_named && first.crops.is_empty() && first.bed_kind.is_none();
     first.saw.is_some() && first.did.is_none() && nowhere && second.kind == Kind::Water && second.asks
-}
-
-/// Nothing but a day, told and not asked about.
-fn is_a_day_alone(part: &Reading, text: &str) -> bool {
-    /// "16 May eve" has so many words.
-    const MOST_WORDS: usize = 3;
-    let nothing = part.crops.is_empty() && part.materials.is_empty() && part.beds.is_empty() && part.jobs.is_empty();
-    let told = !part.asks && part.did.is_none() && part.saw.is_none() && part.quantities.is_empty();
-    nothing && told && !part.days.is_empty() && text.split_whitespace().count() <= MOST_WORDS
-}
-
-/// What follows work told and neither asks nor tells of something else: "sprayed the chilli. garlic spray. yesterday".
-fn is_detail(first: &Reading, second: &Reading) -> bool {
-    /// A surer part about another crop is a request in few words: "spacing for okra".
-    const SURELY: f64 = 0.9;
-    let told = first.kind == Kind::Record && first.did.is_some() && !first.asks;
-    let own = second.did.is_some() && second.did != first.did || second.saw.is_some() || second.put_off.is_some();
-    let other = own || second.asks || !second.measures.is_empty() || !second.signs.is_empty() || second.new_bed;
-    let of_it = match first.did {
-        Some(JobKind::Spray) => second.kind == Kind::Spray,
-        Some(JobKind::Feed) => second.kind == Kind::Feed,
-        Some(JobKind::Water) => second.kind == Kind::Water,
-        _ => false,
-    };
-    let nothing = matches!(second.kind, Kind::None | Kind::Person | Kind::Trouble);
-    let of_another = second.crops.iter().any(|crop| !first.crops.contains(crop));
-    told && !other && !nothing && (of_it || second.sureness < SURELY || !of_another && !second.beds_named)
-}
-
-/// The work with what the detail adds; a day still to come is none of the work's.
-fn with_detail(first: Reading, detail: &Reading, today: NaiveDate) -> Reading {
-    let mut whole = first;
-    let come = detail.days.iter().any(|(day, _)| *day <= today);
-    if whole.days.is_empty() && !detail.days.is_empty() && !come {
-        whole.days.push((today, today));
-    }
-    whole.days.extend(detail.days.iter().copied());
-    whole.quantities.extend(detail.quantities.iter().copied());
-    if whole.materials.is_empty() {
-        whole.materials.clone_from(&detail.materials);
-    }
-    whole
 }
 
 /// "Two mugs, and shall I pour more?": what the whole message does not tell as poured was only offered.

@@ -3,6 +3,7 @@
 mod asked;
 mod asked_back;
 mod bare_box;
+mod called;
 mod claims;
 mod classed;
 mod contrast;
@@ -21,6 +22,7 @@ mod sky;
 mod theirs;
 mod together;
 mod told_plainly;
+mod topics;
 mod vessels;
 mod words;
 mod worlds;
@@ -122,8 +124,9 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
                 || found.says_otherwise(&text, reader, &reading, before),
             asker,
         )
+        .or_else(|| found.names_the_new_bed(&text, &reading, before))
         .or_else(|| undone(&reading, before, found.undoes()))
-        .or_else(|| started(&reading, before))
+        .or_else(|| started(&reading, before, found.begins_with(&text, &Told::FollowUp)))
     {
         return with_beds(reading, asker);
     }
@@ -152,8 +155,10 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
         Some(before) => {
             // "I said bitter gourd, not bottle gourd": the same, of what is meant.
             let other = contrasts && before.kind != Kind::Record && !reading.crops.is_empty();
-            let says = if other { Says::NoKind } else { found.says(&text, reader, before, (kind, verdict.nearness)) };
-            completed(reading, before, says, asker)
+            let says = if other { Says::NoKind } else { found.says(&text, reader, before, (kind, verdict)) };
+            // "Why so many days' gap": the working of it.
+            let why = reading.why || says == Says::NoKind && found.asks_why_of_it();
+            completed(Reading { why, ..reading }, before, says, asker)
         }
         None => reading,
     };

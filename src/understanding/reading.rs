@@ -137,6 +137,12 @@ pub struct Reading {
     /// How many such beds, where there are several.
     #[serde(default)]
     pub beds_told: Option<u32>,
+    /// What a new bed is to be called, as written.
+    #[serde(default)]
+    pub called: Option<String>,
+    /// Kinds that a word speaks of which speaks of no other, in their order.
+    #[serde(default)]
+    pub speaks_of: Vec<Kind>,
     /// One more bed than there are is spoken of.
     #[serde(default)]
     pub one_more: bool,

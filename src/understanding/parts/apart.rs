@@ -16,12 +16,36 @@ pub(super) fn cut(whole: &Reading, first: &Reading, second: &Reading) -> bool {
 pub(super) fn parted_plainly(first: &Reading, second: &Reading, (left, right): (&str, &str)) -> bool {
     /// How sure two questions with their own marks must be (judgement).
     const SURELY: f64 = 0.9;
+    /// And where each has a word that speaks of its kind alone.
+    const SURE: f64 = 0.75;
     let tells = |part: &Reading| part.kind == Kind::Record && (part.did.is_some() || part.saw.is_some());
     let questions = [left, right].iter().all(|part| part.trim_end().ends_with('?'));
     let sure = first.sureness >= SURELY && second.sureness >= SURELY;
     let signs = |part: &Reading| part.kind == Kind::Trouble && !part.signs.is_empty();
     let besides = ails(first) && second.asks && asks_besides(right);
-    tells(first) || tells(second) || questions && sure || signs(first) && signs(second) || besides
+    // "What net, when to pick": both ask in words of their own kind.
+    let speaks = |part: &Reading| part.asks || calls(part);
+    let topics = speaks(first) && (speaks(second) || is_fragment(second, right));
+    let topics = topics && [first, second].iter().all(|part| part.sureness >= SURE && own_words(part));
+    let topics = topics && first.kind != second.kind || first.new_bed && second.asks;
+    topics || tells(first) || tells(second) || questions && sure || signs(first) && signs(second) || besides
+}
+
+/// A word in it speaks of its kind alone.
+fn own_words(part: &Reading) -> bool {
+    part.speaks_of.contains(&part.kind)
+}
+
+/// "Someone please ring me": who wants a person need not ask for one.
+fn calls(part: &Reading) -> bool {
+    part.kind == Kind::Person && own_words(part)
+}
+
+/// "Wazan bhi", "feeding too": few words, one of which speaks of its kind.
+fn is_fragment(part: &Reading, text: &str) -> bool {
+    /// So few words hold nothing else.
+    const FEW: usize = 3;
+    own_words(part) && part.did.is_none() && part.saw.is_none() && text.split_whitespace().count() <= FEW
 }
 
 fn ails(part: &Reading) -> bool {
@@ -34,7 +58,7 @@ fn ails(part: &Reading) -> bool {
 /// Two requests are two only where their kinds differ, and where one is not the ground of the other:
 /// "sowed radish on 25 April, when is it ready" is one question, and whether one may pick after a spray is
 /// a question about the spray, as is when the next one is due.
-pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str) -> bool {
+pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str, right: &str) -> bool {
     let ground = |told: &Reading, asked: &Reading, told_first: bool| {
         let started = matches!(told.did, Some(JobKind::Sow | JobKind::Plant | JobKind::Spray));
         let again = match told.did {
@@ -59,7 +83,7 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         && second.kind == Kind::Trouble
         && [first, second].iter().all(|part| !part.crops.is_empty() && !part.signs.is_empty())
         && other_crop;
-    let calls = first.kind == Kind::Person || second.kind == Kind::Person;
+    let person = first.kind == Kind::Person || second.kind == Kind::Person;
     // "Fed it on Sunday. Also the leaves are cupping": told as two things.
     let also = first.kind == Kind::Record && first.did.is_some() && second.kind == Kind::Trouble && tells_of_more(text);
     // "Whitefly on my brinjal. And also tell when to feed it": asked beside what ails it.
@@ -68,8 +92,10 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         && !matches!(second.kind, Kind::Trouble | Kind::Care | Kind::None | Kind::Person)
         && (tells_of_more(text) || asks_besides(text));
     let talk = |reading: &Reading| {
-        let alone = reading.kind == Kind::Trouble && !calls && !two_troubles && !also && !besides;
-        matches!(reading.kind, Kind::None | Kind::Care) || alone
+        let alone = reading.kind == Kind::Trouble && !person && !two_troubles && !also && !besides;
+        // How a thing is staked or pruned is asked beside what is summed.
+        let care = reading.kind == Kind::Care && !(reading.asks && own_words(reading));
+        reading.kind == Kind::None || care || alone
     };
     // "seed for beans, one 6 foot row": what neither asks nor tells is no request.
     let differ = first.kind != second.kind || first.kind == Kind::Record && first.did != second.did || two_troubles;
@@ -84,6 +110,8 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         let sized = !reading.measures.is_empty() || amount_asked(reading);
         let request = sized && reading.sureness >= SURELY;
         reading.asks
+            || calls(reading)
+            || reading.new_bed
             || reading.did.is_some()
             || reading.saw.is_some()
             || request
@@ -91,7 +119,7 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
             || matches!(reading.kind, Kind::Trouble) && !reading.signs.is_empty()
     };
     speaks(first)
-        && speaks(second)
+        && (speaks(second) || is_fragment(second, right))
         && differ
         && !ground(first, second, true)
         && !ground(second, first, false)

@@ -15,10 +15,14 @@ pub(super) struct Border {
     pub stops: bool,
 }
 
+pub(super) fn is_joining(text: &Text, at: usize) -> bool {
+    const JOINING: [&str; 11] = ["and", "or", "aur", "ya", "और", "या", "also", "plus", "n", "&", "+"];
+    JOINING.contains(&text.normal(at))
+}
+
 /// Each comma, stop, dash between thoughts or joining word.
 pub(super) fn borders(text: &Text) -> Vec<Border> {
-    const JOINING: [&str; 10] = ["and", "or", "aur", "ya", "और", "या", "also", "plus", "n", "&"];
-    let joins = |at: usize| JOINING.contains(&text.normal(at));
+    let joins = |at: usize| is_joining(text, at);
     let marks = |at: usize| matches!(text.normal(at), "," | "." | "?" | ";" | "।" | "!");
     let border = |(at, token): (usize, &Token)| {
         if joins(at) && joins_two_ends(text, at) {
@@ -57,4 +61,43 @@ fn is_spaced_dash(text: &Text, token: &Token) -> bool {
     matches!(token.normal.as_str(), "-" | "–" | "—")
         && spaced(token.span.start.checked_sub(1))
         && spaced(Some(token.span.end))
+}
+
+/// Where a question begins without a mark before it: "neem done today next when", "kal khaad di agli kab".
+pub(super) fn questions_begin(text: &Text) -> Vec<Border> {
+    const ASKS: [&str; 26] = [
+        "how",
+        "hw",
+        "when",
+        "whn",
+        "wen",
+        "what",
+        "which",
+        "next",
+        "nxt",
+        "should",
+        "shall",
+        "do",
+        "does",
+        "can",
+        "kab",
+        "kitna",
+        "kitni",
+        "kitne",
+        "kaise",
+        "agla",
+        "agli",
+        "कब",
+        "कितना",
+        "कितनी",
+        "कितने",
+        "अगली",
+    ];
+    let asks = |at: usize| ASKS.contains(&text.normal(at));
+    let first = |at: &usize| *at > 0 && asks(*at) && !asks(at - 1);
+    let border = |at: usize| {
+        let span = &text.tokens.get(at)?.span;
+        Some(Border { mark: span.start, left: span.start, right: span.start, joins: false, stops: false })
+    };
+    (0..text.tokens.len()).filter(first).filter_map(border).collect()
 }

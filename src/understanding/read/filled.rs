@@ -64,6 +64,8 @@ impl Found {
             jobs: self.jobs(),
             new_bed: self.is_new_bed(text, reader),
             beds_told: self.beds_told(text),
+            called: self.called(text),
+            speaks_of: self.topics(text, reader).into_iter().map(|hit| hit.meaning).collect(),
             one_more: self.told.iter().any(|hit| hit.meaning == Told::NewBed),
             undo: false,
             no_such_day: self.no_such_day(text, reader),

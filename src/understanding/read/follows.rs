@@ -55,12 +55,21 @@ impl Found {
         self.tells(&Told::Working) && self.names.is_empty() && self.quantities.said.is_empty() && self.did.is_none()
     }
 
+    /// "How come so much", "why so many days": of what was answered, of nothing else that is named.
+    pub(super) fn asks_why_of_it(&self) -> bool {
+        let nothing = self.names.is_empty() && self.quantities.said.is_empty() && self.days.is_empty();
+        self.tells(&Told::Why) && !self.tells(&Told::Condition) && nothing && self.signs.is_empty()
+    }
+
     /// What a message leaves to the one before, where it goes on with it; and its kind, where that is another one.
     pub(super) fn goes_on(&self, text: &Text, reader: &Reader<'_>, before: &Reading) -> Option<(Option<Kind>, Says)> {
         let words = text.tokens.iter().filter(|token| token.is_word()).count();
         if words > LONGEST || self.of_others() || self.did.is_some() || matches!(before.kind, Kind::None | Kind::Person)
         {
             return None;
+        }
+        if let Some(kind) = self.turns_to(text, reader, before) {
+            return Some((Some(kind), Says::NoSubject));
         }
         if before.kind != Kind::Record && self.only_another_time(text, reader) {
             return Some((None, Says::NoKind));

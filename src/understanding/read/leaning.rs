@@ -6,6 +6,7 @@ use crate::knowledge::{DayWord, Kind, Point};
 use crate::quantity::Unit;
 use crate::script::{Language, Text, index_word, index_words_as, numbers};
 use crate::understanding::follow_up::Says;
+use crate::understanding::kind::Verdict;
 use crate::understanding::quantities::Said;
 
 /// A message that is as good as one of the ways of asking says all, however it begins.
@@ -155,8 +156,13 @@ impl Found {
         text: &Text,
         reader: &Reader<'_>,
         before: &Reading,
-        (kind, nearness): (Kind, f64),
+        (kind, verdict): (Kind, Verdict),
     ) -> Says {
+        let nearness = verdict.nearness;
+        /// So few words of care are about what was spoken of.
+        const FEW: usize = 4;
+        /// So short a question that names nothing is about what was spoken of.
+        const UNNAMED: usize = 9;
         /// A message nearer than this to a way of asking has a kind of its own.
         const HAS_A_KIND: f64 = 0.45;
         // "How many days?" asks on; a question with a thing in it has a kind of its own.
@@ -191,6 +197,9 @@ impl Found {
         // What is not ours stays so, however it begins.
         if self.of_others() {
             return Says::All;
+        }
+        if self.keeps_to(text, reader, before, verdict) {
+            return Says::NoKind;
         }
         // "What is due" needs no subject: nothing of what was said before is asked again.
         let ties = self.begins_with(text, &Told::FollowUp);
@@ -250,12 +259,14 @@ impl Found {
         let leans = same || ends || self.told.iter().any(|hit| hit.meaning == Told::Pronoun);
         // "Removed it on Sunday": of the one bed spoken of.
         let of_that = kind == Kind::Record && leans && before.beds.len() == 1 && text.tokens.len() <= CORRECTION;
+        let telling = (0..text.tokens.len()).filter(|at| !self.is_empty_word(*at)).count();
+        // "And stake or cage?", "how do I get rid of them".
+        let care = kind == Kind::Care && (ties || leans || telling <= FEW) && !all;
         let needs_subject =
-            of_that || !matches!(kind, Kind::None | Kind::Person | Kind::Care | Kind::Due | Kind::Record);
+            of_that || care || !matches!(kind, Kind::None | Kind::Person | Kind::Care | Kind::Due | Kind::Record);
         // Seed and room for nothing named, in a size that is: of what was spoken of.
         let of_what = matches!(kind, Kind::Seed | Kind::Space | Kind::Water) && measured && !before.crops.is_empty();
-        let telling = (0..text.tokens.len()).filter(|at| !self.is_empty_word(*at)).count();
-        if needs_subject && !subject && (ties || leans || of_what || telling <= SHORT) {
+        if needs_subject && !subject && (ties || leans || of_what || telling <= UNNAMED) {
             return Says::NoSubject;
         }
         let inside = self.told.iter().any(|hit| hit.meaning == Told::Inside);

@@ -156,7 +156,7 @@ impl Found {
     }
 
     /// The words that are no name, size, day, number or empty word.
-    fn open_words(&self, text: &Text, reader: &Reader<'_>) -> Vec<usize> {
+    pub(super) fn open_words(&self, text: &Text, reader: &Reader<'_>) -> Vec<usize> {
         let spans = |at: usize| {
             self.names.iter().any(|hit| hit.span.contains(&at))
                 || self.quantities.said.iter().any(|said| said.span.contains(&at))

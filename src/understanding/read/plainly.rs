@@ -55,6 +55,7 @@ impl Found {
             text.tokens.get(at).is_none_or(|token| !token.normal.chars().any(char::is_alphabetic))
                 || self.is_empty_word(at)
                 || once && self.told.iter().any(job)
+                || self.told.iter().any(|hit| hit.meaning == Told::Got && hit.span.contains(&at))
                 || self.days.iter().any(|day| day.span.contains(&at))
                 || self.quantities.said.iter().any(|said| said.span.contains(&at))
                 || self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_)) && hit.span.contains(&at))
