@@ -33,6 +33,6 @@ pub fn meant<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article>
     if !asked || own {
         return None;
     }
-    let choice = reading.points.contains(&Point::Choice) && matches!(reading.kind, Kind::Care | Kind::Mix | Kind::Build | Kind::Sow);
+    let choice = reading.points.contains(&Point::Choice) && matches!(reading.kind, Kind::Care | Kind::Mix | Kind::Build);
     said(reading, facts).or_else(|| care::instead(reading, facts).filter(|_| choice))
 }

@@ -15,7 +15,7 @@ use super::spelled::spelled_out;
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
 use crate::script::{Language, Text};
-use apart::{cut, parted_plainly, stand_apart};
+use apart::{cut, parted_plainly, stand_apart, tells_of_last};
 use borders::{Border, borders, questions_begin};
 use chrono::NaiveDate;
 use details::{is_a_day_alone, is_detail, with_detail};
@@ -267,6 +267,10 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
         let (first, second) = works::as_a_log(texts, marked, (&first, &second), by).unwrap_or((first, second));
         let second = as_due_again(&first, second);
         let second = as_wait_after(&first, second, texts.1);
+        // "Last neem was on 14 May. Which day next" counts from there.
+        if first.did.is_some() && second.asks && second.kind == Kind::Due && tells_of_last(texts.0) {
+            continue;
+        }
         if !joins && !parted_plainly(&first, &second, texts) {
             continue;
         }

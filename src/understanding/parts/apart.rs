@@ -167,7 +167,7 @@ fn is_past_of_past(text: &str) -> bool {
 }
 
 /// "Last fed on 4 May. Next?" tells what was done before; nothing is to be noted.
-fn tells_of_last(text: &str) -> bool {
+pub(super) fn tells_of_last(text: &str) -> bool {
     const LAST: [&str; 8] = ["last", "previous", "pichli", "pichla", "aakhri", "पिछली", "पिछला", "आख़िरी"];
     Text::read(text).tokens.iter().any(|token| LAST.contains(&token.normal.as_str()))
 }

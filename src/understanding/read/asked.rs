@@ -1,8 +1,9 @@
 //! Questions that a word or two tell plainly, where the weight of all words would lean to something else.
 
-use super::{Found, Hit, Named, Reading, Told};
+use super::{Found, Hit, Named, Reader, Reading, Told};
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point, TimeUnit};
+use crate::script::Text;
 use crate::understanding::kind::Verdict;
 
 /// What such words leave open is little (judgement).
@@ -18,14 +19,14 @@ impl Found {
     }
 
     /// What is told plainly, before any weighing.
-    pub(super) fn about_one_thing(&self) -> Option<(Kind, f64)> {
+    pub(super) fn about_one_thing(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
         // "It has filled its pot" is no work.
         if self.did.is_some() {
             return self.about_dividing();
         }
         self.about_a_fall()
             .or_else(|| self.about_a_yield())
-            .or_else(|| self.about_climbing())
+            .or_else(|| self.about_climbing(text, reader))
             .or_else(|| self.about_dividing())
             .or_else(|| self.about_what_grows())
             .or_else(|| self.about_pruning())
@@ -79,10 +80,12 @@ impl Found {
     }
 
     /// What a vine climbs on, be it a net, is no shade.
-    fn about_climbing(&self) -> Option<(Kind, f64)> {
+    fn about_climbing(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
         let sized = !self.quantities.dimensions.is_empty();
         let climbs = self.asks && self.says_point(Point::Climbs) && !self.of_others();
-        (climbs && !sized && !self.on_plant && !self.sprays).then_some((Kind::Care, SURE))
+        // "Up a trellis, what gap from plant to plant".
+        let other = || self.topics(text, reader).iter().any(|hit| hit.meaning != Kind::Care);
+        (climbs && !sized && !self.on_plant && !self.sprays && !other()).then_some((Kind::Care, SURE))
     }
 
     /// A clump that has grown too big: how it is taken apart.

@@ -1,6 +1,6 @@
 //! Volumes that are poured, and are no size of a pot: "it gets 4 litres every other day".
 
-use super::Found;
+use super::{Found, Hit, Named};
 use crate::quantity::{UnitOf, Written};
 use crate::script::Text;
 use std::ops::Range;
@@ -9,7 +9,13 @@ impl Found {
     /// Volumes that a bed is given, told by a verb for giving or a rhythm beside them.
     pub(super) fn given_volumes(&self, text: &Text) -> Vec<Written> {
         let volumes = self.quantities.said.iter().filter(|said| said.written.unit.measures() == UnitOf::Volume);
-        volumes.filter(|said| is_given(text, &said.span)).map(|said| said.written).collect()
+        // "4 bags 25 L each": so large is each of them.
+        let of_bags = |span: &Range<usize>| {
+            let kind = |hit: &Hit<Named>| matches!(hit.meaning, Named::BedKind(_)) && hit.span.end == span.start;
+            self.names.iter().any(kind)
+        };
+        let given = volumes.filter(|said| is_given(text, &said.span) && !of_bags(&said.span));
+        given.map(|said| said.written).collect()
     }
 }
 

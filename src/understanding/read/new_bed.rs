@@ -67,11 +67,14 @@ impl Found {
         let filled = litres && vessel && !other;
         let listed = || self.told.iter().any(|hit| hit.meaning == Told::NewBed);
         // "We have kept six pots; kindly advise on the weight".
-        let wished = self.told.iter().any(|hit| hit.meaning == Told::Request);
+        let wished = self.told.iter().any(|hit| matches!(hit.meaning, Told::Request | Told::Supposed));
+        // "Fifteen bags put there, what weight".
+        let weighs = || self.topics(text, reader).iter().any(|hit| hit.meaning == Kind::Load);
         !(self.asks || wished)
             && (measured || filled)
             && (listed() || self.says_new(text))
             && !self.is_planned(text, reader)
+            && !weighs()
     }
 
     /// Whether a word for new, made or brought belongs to a bed.

@@ -27,12 +27,14 @@ impl Found {
 
     /// What only watering can be about: days away, a flush, a bed left dry; and whether it is time again for a
     /// bed that was watered. Told with a word for done it stays a record.
-    pub(super) fn about_water(&self) -> Option<(Kind, f64)> {
+    pub(super) fn about_water(&self, text: &Text) -> Option<(Kind, f64)> {
         /// A phrase that leaves little else (judgement).
         const SURE: f64 = 0.85;
         let aspects = self.aspects();
+        // "Before I leave for office" is a matter of hours.
+        let soon_back = self.told.iter().any(|hit| hit.meaning == Told::Aspect(Aspect::Away) && is_for_the_day(text, hit.span.end));
         let only_water = [Aspect::Away, Aspect::Without, Aspect::Salt];
-        let plainly = self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
+        let plainly = !soon_back && self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
         let again = self.did == Some(JobKind::Water) && aspects.contains(&Aspect::Now);
         let unwatered = self.unwatered;
         (plainly || again || unwatered).then_some((Kind::Water, SURE))
@@ -128,6 +130,15 @@ impl Found {
         self.once_more(text).then_some((Kind::None, SURE))
     }
 
+    /// What another person has or did, who is none that the asker may know of: none of it is told.
+    fn about_someone_else(&self) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.9;
+        let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
+        let named = self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
+        let of_work = says(Told::Data) || self.points().any(|point| matches!(point, Point::LastDone | Point::Stands));
+        (named && of_work && self.asks && !says(Told::OthersSaid)).then_some((Kind::None, SURE))
+    }
+
     /// When work was done last, and by whom: it is asked, not told.
     fn about_what_was_done(&self) -> Option<(Kind, f64)> {
         /// Such words leave little else (judgement).
@@ -148,8 +159,10 @@ impl Found {
     fn about_waiting(&self) -> Option<(Kind, f64)> {
         /// What may do harm is read so (judgement).
         const SURE: f64 = 0.85;
-        let waits = self.points().any(|point| point == Point::Wait);
-        (self.did == Some(JobKind::Spray) && self.asks && waits).then_some((Kind::Spray, SURE))
+        let says = |point| self.points().any(|said| said == point);
+        // "He used imidacloprid on it, cook wants it today": poison and a meal need no word that asks.
+        let asked = self.asks || says(Point::SyntheticSpray) && self.saw().is_none();
+        (self.did == Some(JobKind::Spray) && asked && says(Point::Wait)).then_some((Kind::Spray, SURE))
     }
 
     /// "Black spots on the leaves, tell me a medicine": what ails it comes first, then what helps.
@@ -239,10 +252,11 @@ impl Found {
             .or_else(|| self.about_a_poison_astray())
             .or_else(|| self.about_a_move(text))
             .or_else(|| self.about_a_move_made(text))
+            .or_else(|| self.about_someone_else())
             .or_else(|| self.about_what_was_done())
             .or_else(|| self.about_waiting())
             .or_else(|| self.about_a_cure())
-            .or_else(|| self.about_water())
+            .or_else(|| self.about_water(text))
             .or_else(|| self.about_a_new_bed(text, reader))
             .or_else(|| self.about_a_plant_after_work(text))
             .or_else(|| self.about_a_made_feed())
@@ -251,7 +265,7 @@ impl Found {
             .or_else(|| self.about_work(text, reader))
             .or_else(|| self.about_how_much_water(text))
             .or_else(|| self.about_what_was_missed())
-            .or_else(|| self.about_one_thing())
+            .or_else(|| self.about_one_thing(text, reader))
             .or_else(|| self.about_a_net())
             .or_else(|| self.about_own_beds())
             .or_else(|| self.about_what_a_crop_wants())
@@ -339,4 +353,11 @@ impl Found {
         let told = (self.did.is_some() || seen) && !self.on_plant && (named || short) && !self.asks;
         (told && self.strange(text, reader) < STRANGE).then_some((Kind::Record, SURE))
     }
+}
+
+/// Where one goes and is back by evening.
+fn is_for_the_day(text: &Text, at: usize) -> bool {
+    const PLACES: [&str; 10] =
+        ["office", "work", "school", "college", "market", "duty", "class", "shop", "clinic", "hospital"];
+    (at..at + 2).any(|place| PLACES.contains(&text.normal(place)))
 }
