@@ -93,6 +93,8 @@ impl Found {
         const NOT_THERE: f64 = 0.01;
         /// So much of it leans to chatter (judgement).
         const CHATTER: f64 = 0.55;
+        /// So sure of the kind before, it is a question by itself (judgement).
+        const SAME: f64 = 0.8;
         /// So surely it asks something of a thing that it names (judgement).
         const SURELY: f64 = 0.9;
         let words = text.tokens.iter().filter(|token| token.is_word()).count();
@@ -111,6 +113,11 @@ impl Found {
             return false;
         }
         let topics = self.topics(text, reader);
+        // "Can I spray now at noon" after a spray says its kind itself: another question of the same sort.
+        let said = topics.iter().any(|hit| hit.meaning == before.kind) || self.asks && verdict.sureness >= SAME;
+        if verdict.kind == before.kind && said && !ties {
+            return false;
+        }
         if topics.iter().any(|hit| !self.goes_with(text, hit.meaning, before)) {
             return false;
         }
