@@ -90,9 +90,7 @@ impl Deeds<'_> {
         done.extend(self.verbs().into_iter().filter(|span| claims.is_made(span)));
         let with_thing = self.things().into_iter().find_map(|(span, kind)| {
             let far = |done: &Range<usize>| kind != JobKind::Water && self.governs(done, &span);
-            let near = |done: &Range<usize>| {
-                *done != span && (done.start.abs_diff(span.start) <= APART || far(done))
-            };
+            let near = |done: &Range<usize>| *done != span && (done.start.abs_diff(span.start) <= APART || far(done));
             done.iter().any(near).then_some(kind)
         });
         // Water is sprinkled with the word for spraying.
