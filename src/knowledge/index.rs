@@ -77,7 +77,14 @@ impl Index {
             let habit = Habit::of(&ways.iter().zip(meant).map(with_meanings).collect::<Vec<_>>());
             let gone = |_| tantivy::TantivyError::SystemError("a thread of the index ended early".to_owned());
             let (articles, asking) = (articles.join().map_err(gone)??, asking.join().map_err(gone)??);
-            Ok(Self { asking, articles, ids: ids(known), ways: Ways::of(&ways), habit, spellings: Spellings::of(known) })
+            Ok(Self {
+                asking,
+                articles,
+                ids: ids(known),
+                ways: Ways::of(&ways),
+                habit,
+                spellings: Spellings::of(known),
+            })
         })
     }
 

@@ -12,8 +12,7 @@ pub struct Stems {
 }
 
 /// Light verbs in the past, by gender and number: "kaat diya", "kaat li", "kaat chuke".
-const LIGHT: [&str; 12] =
-    ["दिया", "दी", "दिए", "दीं", "लिया", "ली", "लिए", "लीं", "डाला", "डाली", "डाले", "चुके"];
+const LIGHT: [&str; 12] = ["दिया", "दी", "दिए", "दीं", "लिया", "ली", "लिए", "लीं", "डाला", "डाली", "डाले", "चुके"];
 const LIGHT_LATIN: [&str; 12] =
     ["diya", "di", "diye", "dee", "liya", "li", "liye", "lee", "daala", "daali", "daale", "chuke"];
 

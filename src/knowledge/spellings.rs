@@ -3,8 +3,8 @@
 use super::Knowledge;
 use super::names::Names;
 use super::pack::{Packed, Ranked, Unpacking};
-use crate::script::{Script, Text, consonants, index_word, is_left_of, skeleton};
 use crate::script::Language;
+use crate::script::{Script, Text, consonants, index_word, is_left_of, skeleton};
 use std::collections::BTreeMap;
 
 /// Latin words with how often they are said.

@@ -245,7 +245,8 @@ fn is_side_beside(items: &[Item], place: usize) -> bool {
     let pair = place.checked_sub(1).and_then(|before| Some((items.get(before)?, items.get(place)?)));
     // "4 x 2 ft 1 ft deep": its sides are said already.
     let in_size = place.checked_sub(2).and_then(|earlier| items.get(earlier)).is_some_and(|earlier| earlier.times);
-    !in_size && pair.is_some_and(|(before, item)| is_length(item.of) && before.of == item.of && before.value >= item.value)
+    !in_size
+        && pair.is_some_and(|(before, item)| is_length(item.of) && before.of == item.of && before.value >= item.value)
 }
 
 fn is_length(of: Option<Of>) -> bool {

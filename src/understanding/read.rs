@@ -238,8 +238,18 @@ impl Found {
         let come = dated.iter().any(|day| day.last <= today);
         let gone = dated.iter().any(|day| day.last < today);
         let known = reader.known;
-        let deeds =
-            Deeds { text, known, told: &told, names: &names, quantities: &quantities, days: &named, come, gone, asks, noted };
+        let deeds = Deeds {
+            text,
+            known,
+            told: &told,
+            names: &names,
+            quantities: &quantities,
+            days: &named,
+            come,
+            gone,
+            asks,
+            noted,
+        };
         let did = deeds.job();
         let unwatered = deeds.not_watered() && together::one_clause(text);
         let seen = told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_))) && !asks;

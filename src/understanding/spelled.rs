@@ -91,7 +91,8 @@ fn with_short_forms<'f>(text: &str, forms: &'f ShortForms, of_language: impl Fn(
 
 fn is_to(before: &str, after: &str, forms: &ShortForms) -> bool {
     let number = |word: &str| word.chars().any(|c| c.is_ascii_digit());
-    forms.to_verbs.contains(after) && !number(before) || forms.to_things.contains(after) && forms.to_after.contains(before)
+    forms.to_verbs.contains(after) && !number(before)
+        || forms.to_things.contains(after) && forms.to_after.contains(before)
 }
 
 /// One letter is a word only among words: not in "N P K", "2 m", "day n+1".
@@ -101,7 +102,8 @@ fn stands_free(text: &str, span: &Range<usize>, before: &str, after: &str) -> bo
     let left = text.get(..span.start).and_then(|left| left.chars().next_back());
     let right = text.get(span.end..).and_then(|right| right.chars().next());
     let number = before.chars().next_back().is_some_and(|c| c.is_ascii_digit());
-    let goes_on = word(after) || after.chars().all(|c| c.is_ascii_digit()) || matches!(after, "u" | "r" | "n" | "d" | "h");
+    let goes_on =
+        word(after) || after.chars().all(|c| c.is_ascii_digit()) || matches!(after, "u" | "r" | "n" | "d" | "h");
     !number && (word(before) || matches!(before, "h" | "u" | "n")) && goes_on && spaced(left) && spaced(right)
 }
 
@@ -171,7 +173,9 @@ fn is_strange(text: &Text, at: usize, reader: &Reader<'_>) -> bool {
         || words.units.at(text, at).is_some()
         || words.spans.at(text, at).is_some()
         || words.parts_of_day.at(text, at).is_some();
-    let said = || !is_bare(&token.normal) && index_word(token, text.language).is_some_and(|word| reader.index.knows_well(&word));
+    let said = || {
+        !is_bare(&token.normal) && index_word(token, text.language).is_some_and(|word| reader.index.knows_well(&word))
+    };
     let common = || reader.known.ordinary.is(&token.normal) || reader.index.spellings.is_common(&token.normal);
     !listed && !common() && !said()
 }

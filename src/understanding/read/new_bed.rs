@@ -10,16 +10,71 @@ use std::ops::Range;
 
 /// Words before a bed that say that it was not there before.
 const NEW: [&str; 20] = [
-    "new", "another", "extra", "additional", "naya", "naye", "nayi", "nayaa", "nye", "nya", "nyi", "नया", "नये", "नए",
-    "नई", "नयी", "aur", "और", "more", "second",
+    "new",
+    "another",
+    "extra",
+    "additional",
+    "naya",
+    "naye",
+    "nayi",
+    "nayaa",
+    "nye",
+    "nya",
+    "nyi",
+    "नया",
+    "नये",
+    "नए",
+    "नई",
+    "नयी",
+    "aur",
+    "और",
+    "more",
+    "second",
 ];
 
 /// Verbs that say that a bed was made.
 const MADE: [&str; 41] = [
-    "made", "built", "assembled", "installed", "constructed", "erected", "hung", "ready", "banaya", "banayi", "banaye",
-    "banai", "banwaya", "banwayi", "banwaye", "bana", "banwa", "taiyar", "tayar", "taiyaar", "tayyar", "latkaya",
-    "latkayi", "latkai", "latkaye", "बनाया", "बनाई", "बनाए", "बनवाया", "बनवाई", "बना", "बनवा", "तैयार", "लटकाया", "लटकाई",
-    "लटकाए", "joda", "jodi", "जोड़ा", "जोड़ी", "fabricated",
+    "made",
+    "built",
+    "assembled",
+    "installed",
+    "constructed",
+    "erected",
+    "hung",
+    "ready",
+    "banaya",
+    "banayi",
+    "banaye",
+    "banai",
+    "banwaya",
+    "banwayi",
+    "banwaye",
+    "bana",
+    "banwa",
+    "taiyar",
+    "tayar",
+    "taiyaar",
+    "tayyar",
+    "latkaya",
+    "latkayi",
+    "latkai",
+    "latkaye",
+    "बनाया",
+    "बनाई",
+    "बनाए",
+    "बनवाया",
+    "बनवाई",
+    "बना",
+    "बनवा",
+    "तैयार",
+    "लटकाया",
+    "लटकाई",
+    "लटकाए",
+    "joda",
+    "jodi",
+    "जोड़ा",
+    "जोड़ी",
+    "fabricated",
 ];
 
 /// The same in two words.
@@ -38,9 +93,34 @@ const MADE_OF_TWO: [(&str, &str); 10] = [
 
 /// Verbs that say that a vessel came, where nothing is told to grow in it.
 const CAME: [&str; 28] = [
-    "bought", "got", "added", "kept", "placed", "brought", "purchased", "put", "laya", "laye", "layi", "laayi", "kharida",
-    "khareeda", "kharide", "khareede", "mangwaya", "mangwaye", "rakha", "rakhi", "rakhe", "aaya", "लाया", "लाए", "ख़रीदा",
-    "रखा", "रखी", "रखे",
+    "bought",
+    "got",
+    "added",
+    "kept",
+    "placed",
+    "brought",
+    "purchased",
+    "put",
+    "laya",
+    "laye",
+    "layi",
+    "laayi",
+    "kharida",
+    "khareeda",
+    "kharide",
+    "khareede",
+    "mangwaya",
+    "mangwaye",
+    "rakha",
+    "rakhi",
+    "rakhe",
+    "aaya",
+    "लाया",
+    "लाए",
+    "ख़रीदा",
+    "रखा",
+    "रखी",
+    "रखे",
 ];
 
 /// So many tokens may stand between the word and the bed.
@@ -93,11 +173,15 @@ impl Found {
             // "Aur" is "more" after a number alone.
             let counted = |at: usize| {
                 let number = at.checked_sub(1).and_then(|before| text.tokens.get(before));
-                number.is_some_and(|token| token.number.is_some() || matches!(token.normal.as_str(), "ek" | "do" | "one" | "two" | "एक" | "दो"))
+                number.is_some_and(|token| {
+                    token.number.is_some() || matches!(token.normal.as_str(), "ek" | "do" | "one" | "two" | "एक" | "दो")
+                })
             };
             let new = NEW.contains(&word) && (!matches!(word, "aur" | "और" | "more" | "second") || counted(at));
-            let made = MADE.contains(&word) || two(at);
-            let came = CAME.contains(&word) && !grows;
+            // "Rakhe to": if they were put there.
+            let supposed = matches!(text.normal(at + 1), "to" | "toh" | "तो");
+            let made = (MADE.contains(&word) || two(at)) && !supposed;
+            let came = CAME.contains(&word) && !grows && !supposed;
             beds.iter().any(|bed| new && before(at, bed) || (made || came) && self.verb_of(text, at, bed))
         })
     }
@@ -110,7 +194,8 @@ impl Found {
         let crop = |from: usize, to: usize| {
             self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)) && (from..to).contains(&hit.span.start))
         };
-        const OF_OTHERS: [&str; 9] = ["plants", "plant", "saplings", "seedlings", "seeds", "paudhe", "पौधे", "in", "with"];
+        const OF_OTHERS: [&str; 9] =
+            ["plants", "plant", "saplings", "seedlings", "seeds", "paudhe", "पौधे", "in", "with"];
         let other = |from: usize, to: usize| (from..to).any(|at| OF_OTHERS.contains(&text.normal(at)));
         let before = |count: &&Count| {
             spans.iter().any(|bed| {
@@ -134,8 +219,24 @@ impl Found {
     /// It is wanted, planned or to be made.
     fn is_planned(&self, text: &Text, reader: &Reader<'_>) -> bool {
         const PLANS: [&str; 18] = [
-            "plan", "planning", "planned", "thinking", "want", "wants", "wanted", "wish", "hoping", "considering", "soch",
-            "socha", "chahte", "chahta", "chahti", "सोच", "चाहते", "चाहता",
+            "plan",
+            "planning",
+            "planned",
+            "thinking",
+            "want",
+            "wants",
+            "wanted",
+            "wish",
+            "hoping",
+            "considering",
+            "soch",
+            "socha",
+            "chahte",
+            "chahta",
+            "chahti",
+            "सोच",
+            "चाहते",
+            "चाहता",
         ];
         let dated = |at: usize| self.days.iter().any(|day| day.span.contains(&at));
         let vessel = |at: usize| self.told.iter().any(|hit| hit.meaning == Told::Vessel && hit.span.contains(&at));

@@ -35,7 +35,22 @@ impl Deeds<'_> {
             (0..self.text.tokens.len()).filter(|at| self.text.tokens.get(*at).is_some_and(|t| t.is_word())).collect();
         let at_an_end = words.first() == Some(&verb.start) || words.last().is_some_and(|last| verb.contains(last));
         let note = at_an_end && matches!(self.text.normal(verb.start), "done" | "hua" | "हुआ");
-        let english = self.text.language == Language::En;
+        const GIVING: [&str; 13] = [
+            "gave",
+            "given",
+            "put",
+            "did",
+            "applied",
+            "added",
+            "poured",
+            "used",
+            "mixed",
+            "spread",
+            "sprinkled",
+            "scattered",
+            "worked",
+        ];
+        let english = self.text.language == Language::En && GIVING.contains(&self.text.normal(verb.start));
         let ahead = verb.end <= thing.start && thing.start - verb.start <= FURTHEST;
         let one_clause = (verb.end..thing.start).all(|at| !ENDS.contains(&self.text.normal(at)));
         note || english && ahead && one_clause
@@ -109,6 +124,11 @@ impl Deeds<'_> {
         let planted = !self.places(|name| matches!(name, Named::Crop(_) | Named::OwnBed(_))).is_empty();
         let vessel = self.told.iter().any(|hit| hit.meaning == Told::Vessel && counted(self.text, hit.span.start));
         let amount = self.measures(UnitOf::Mass) || self.measures(UnitOf::Volume) || vessel;
+        // "Last neem was on 14 May": what the next is counted from.
+        const LAST: [&str; 8] = ["last", "previous", "pichla", "pichli", "pichle", "पिछला", "पिछली", "पिछले"];
+        if (0..self.text.tokens.len()).any(|at| LAST.contains(&self.text.normal(at))) {
+            return None;
+        }
         let given = |job| self.names.iter().any(|hit| self.given_with(&hit.meaning) == Some(job));
         let plain = planted && !self.is_to_come() && self.quantities.dimensions.is_empty();
         let sprayed = || given(JobKind::Spray) || self.says(&Told::Thing(JobKind::Spray));
