@@ -289,7 +289,10 @@ impl Found {
     /// How much water, said so, where nothing else is named that one mixes or gives.
     fn about_how_much_water(&self) -> Option<(Kind, f64)> {
         const SURE: f64 = 0.85;
-        let asked = self.points().any(|point| point == Point::HowMuchWater);
+        let says = |what: &Told| self.told.iter().any(|hit| hit.meaning == *what);
+        // "How many cans for the whole roof".
+        let vessels = self.asks && says(&Told::Vessel) && says(&Told::All);
+        let asked = vessels || self.points().any(|point| point == Point::HowMuchWater);
         let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
         let other = stuff || self.sprays || self.feeds || self.did.is_some() || !self.signs.is_empty();
         (asked && !other).then_some((Kind::Water, SURE))
