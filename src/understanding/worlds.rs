@@ -69,7 +69,8 @@ impl WorldBook {
     #[must_use]
     pub fn holds(&self, forms: &Forms, marks: &[(Mark, Range<usize>)], names: &[Range<usize>]) -> bool {
         let within = |span: &Range<usize>| names.iter().any(|name| name.start <= span.start && span.end <= name.end);
-        let heard = |hit: &Hit<usize>| hit.span.len() > 1 || self.is_spelled(forms.written(hit.span.start), hit.meaning);
+        let heard =
+            |hit: &Hit<usize>| hit.span.len() > 1 || self.is_spelled(forms.written(hit.span.start), hit.meaning);
         let hindi = self.hindi.find_all(forms).into_iter().filter(heard);
         let words = self.english.find_all(forms).into_iter().chain(hindi).filter(|hit| !within(&hit.span));
         let mut said: Vec<(Sort, Range<usize>)> =

@@ -11,7 +11,10 @@ impl Found {
     /// Whether the message is of the kitchen, a phone, the body, a field: no garden's matter.
     pub(super) fn is_of_another_world(&self, text: &Text, forms: &Forms, reader: &Reader<'_>) -> bool {
         let whole = |named: &Named| {
-            matches!(named, Named::Crop(_) | Named::Material(_) | Named::Mix(_) | Named::OtherPlant(_) | Named::OwnBed(_))
+            matches!(
+                named,
+                Named::Crop(_) | Named::Material(_) | Named::Mix(_) | Named::OtherPlant(_) | Named::OwnBed(_)
+            )
         };
         let names: Vec<Range<usize>> =
             self.names.iter().filter(|hit| whole(&hit.meaning)).map(|hit| hit.span.clone()).collect();
