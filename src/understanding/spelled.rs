@@ -12,6 +12,10 @@ use std::ops::Range;
 
 /// The message spelt out; as it stands where nothing is cut short.
 pub(super) fn spelled_out(text: &str, reader: &Reader<'_>, asker: &Asker) -> String {
+    // What happened to someone is read as it stands: no word of it may become another.
+    if reader.gazetteer.emergency(&Text::read(text), &[]).is_some() {
+        return text.to_owned();
+    }
     let forms = &reader.known.short_forms;
     // Which language it is shows better once the words of both are spelt out.
     let plain = with_short_forms(text, forms, |_| None);
