@@ -291,7 +291,8 @@ impl Found {
         const SURE: f64 = 0.85;
         let says = |what: &Told| self.told.iter().any(|hit| hit.meaning == *what);
         // "How many cans for the whole roof".
-        let vessels = self.asks && says(&Told::Vessel) && says(&Told::All);
+        let counted = self.points().any(|point| point == Point::Amount);
+        let vessels = self.asks && counted && says(&Told::Vessel) && says(&Told::All);
         let asked = vessels || self.points().any(|point| point == Point::HowMuchWater);
         let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
         let other = stuff || self.sprays || self.feeds || self.did.is_some() || !self.signs.is_empty();
