@@ -3,7 +3,7 @@
 use super::{Found, Hit, Named, Reader, Told};
 use crate::garden::Role;
 use crate::knowledge::Kind;
-use crate::script::{Text, index_word};
+use crate::script::{Text, index_word, sound_key};
 use crate::understanding::asker::Asker;
 use crate::understanding::reading::Reading;
 use std::ops::Range;
@@ -131,6 +131,11 @@ impl Found {
         if !client || said || self.did.is_some() && !self.asks || self.is_new_bed(text, reader) {
             return false;
         }
+        let own_name = |word: &str| {
+            let who = asker.who.as_ref().map_or("", |person| person.name.as_str());
+            let plain = word.split(['\'', '’']).next().unwrap_or_default();
+            who.split_whitespace().any(|name| sound_key(name) == sound_key(plain))
+        };
         let named = |at: usize| self.names.iter().any(|hit| hit.span.contains(&at));
         let stranger = |at: usize| {
             let Some(token) = text.tokens.get(at) else { return false };
@@ -140,7 +145,7 @@ impl Found {
             let known = || said.as_ref().is_none_or(|word| reader.index.knows(word));
             let plain = !token.is_word() || FAMILY.contains(&token.normal.trim_end_matches('s'));
             let everyday = reader.known.ordinary.is(&token.normal);
-            !plain && !named(at) && !everyday && (honoured || capital && !known())
+            !plain && !named(at) && !own_name(&token.text) && !everyday && (honoured || capital && !known())
         };
         (0..text.tokens.len()).any(|at| stranger(at) && self.owns_a_bed(text, &(at..at + 1)))
     }
