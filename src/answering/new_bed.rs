@@ -137,7 +137,7 @@ fn told_before(reading: &Reading, site: &SiteFacts<'_>, described: &Bed) -> Opti
     let called = reading.follow_up && reading.called.is_some();
     let unnamed = |bed: &Bed| bed.names == [bed.id.bed().replace('-', " ")];
     let same = |bed: &&Bed| bed.kind == described.kind && bed.shape == described.shape && unnamed(bed);
-    site.beds.iter().map(|plot| &plot.bed).filter(|_| called).filter(same).next_back().map(|bed| bed.id.clone())
+    site.beds.iter().map(|plot| &plot.bed).filter(|_| called).rfind(same).map(|bed| bed.id.clone())
 }
 
 /// `box-2` where there is a box already; a number is never given twice.

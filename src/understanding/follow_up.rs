@@ -40,7 +40,14 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) 
         }
     }
     let other_bed = names_another_bed(&now, before, asker);
-    if now.crops.is_empty() && now.beds.is_empty() && !now.beds_named && !now.all_beds && !other_bed {
+    // Rajma, whose shoots are refused, is what is spoken of.
+    if now.crops.is_empty()
+        && now.refused.is_empty()
+        && now.beds.is_empty()
+        && !now.beds_named
+        && !now.all_beds
+        && !other_bed
+    {
         now.crops.clone_from(&before.crops);
         if now.troubles.is_empty() {
             now.troubles.clone_from(&before.troubles);
