@@ -121,7 +121,7 @@ fn told(all: &[Cause<'_>], case: &Case, reading: &Reading, facts: &Facts<'_>) ->
         None => Line::new("trouble-likely").with("trouble", name),
     });
     treat(&mut answer, first.trouble, reading);
-    if [Point::Accident, Point::SyntheticFeed].iter().any(|point| reading.points.contains(point)) {
+    if reading.points.contains(&Point::SyntheticFeed) {
         answer.cautions.push(Line::new("caution-overfed"));
     }
     answer.figures = listed(all);

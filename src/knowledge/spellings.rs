@@ -135,7 +135,7 @@ mod tests {
             ("ktna", "kitna"),
             ("watr", "water"),
             ("redy", "ready"),
-            ("mrng", "morning"),
+            ("tmatr", "tamatar"),
         ] {
             assert_eq!(out(short), whole);
         }

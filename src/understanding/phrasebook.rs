@@ -89,8 +89,21 @@ impl Spelling {
     /// phrase's: `kale` is black in Hindi, an everyday word there is no English name.
     pub(super) fn is_that(&self, forms: &Forms, start: usize, fits: bool, is_itself: impl Fn(&str) -> bool) -> bool {
         let heard = || forms.whole.hindi.get(start).is_some_and(|sound| self.sounds.contains(sound));
-        let as_said = |said: &String| self.spelled.contains(said) || !is_itself(said) && heard();
+        // "Pani" is "paani", however plainly it is a word of its own.
+        let alike = |said: &String| self.spelled.iter().any(|spelled| plain_vowels(spelled) == plain_vowels(said));
+        let as_said = |said: &String| self.spelled.contains(said) || (!is_itself(said) || alike(said)) && heard();
         self.spelled.is_empty() || fits && forms.written.get(start).is_some_and(as_said)
+    }
+}
+
+/// A spelling in which a vowel is long or short, and a nasal end is written or not.
+fn plain_vowels(word: &str) -> String {
+    const SAME: [(&str, &str); 7] =
+        [("aa", "a"), ("ee", "i"), ("ii", "i"), ("oo", "u"), ("uu", "u"), ("w", "v"), ("z", "j")];
+    let plain = SAME.iter().fold(word.to_owned(), |word, (long, short)| word.replace(long, short));
+    match plain.strip_suffix('n') {
+        Some(open) if open.ends_with(['a', 'e', 'i', 'o', 'u']) => open.to_owned(),
+        _ => plain,
     }
 }
 

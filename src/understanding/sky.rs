@@ -20,7 +20,9 @@ pub fn told(text: &str, whole: Reading, reader: &Reader<'_>, asker: &Asker, toda
     let of_nothing = whole.kind == Kind::Record && whole.saw.is_none() && !whole.new_bed;
     // Weather that leans to watering, and nothing asked: it is told of all beds.
     let alone = whole.kind == Kind::Water && !whole.asks && !whole.beds_named;
-    let open = whole.kind == Kind::None || whole.sureness < SURE_ENOUGH || of_nothing || alone;
+    let names = !whole.crops.is_empty() || !whole.materials.is_empty() || !whole.signs.is_empty() || whole.beds_named;
+    let speaks = whole.asks || names || !whole.jobs.is_empty() || !whole.speaks_of.is_empty();
+    let open = whole.kind == Kind::None || whole.sureness < SURE_ENOUGH || of_nothing || alone || !speaks;
     if whole.sky.is_empty() || whole.did.is_some() || whole.emergency.is_some() || !open {
         return with_now(whole, today);
     }

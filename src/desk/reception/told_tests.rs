@@ -179,7 +179,7 @@ fn a_new_bed_at_a_clients_is_shown_before_it_is_kept() {
     // In Hindi, by the gardener to whom the roof is given; a roof that is not is refused.
     let shown = garden.says_one(RAVI, "Meera ke yahan naya box, 4 by 3 ft, ek foot gehra, dhoop do baje tak");
     assert!(shown.text.contains("8.4"), "{shown:?}");
-    let change = garden.presses_one(RAVI, &shown, "change");
+    let change = garden.presses_one(RAVI, &shown, "badlein");
     assert!(change.edits || !change.text.is_empty());
     let refused = garden.says(RAVI, "new box at Farid's, 4 by 3 ft, one foot deep");
     assert!(refused[0].buttons.is_empty() && refused[0].text.contains("don't look after"), "{refused:?}");
