@@ -35,7 +35,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         }
     }
     // How much a bed takes hangs on its size.
-    let amount = reading.points.contains(&Point::Amount) && reading.crops.is_empty() && reading.materials.is_empty();
+    let of_each = reading.points.contains(&Point::OfEach);
+    let amount =
+        reading.points.contains(&Point::Amount) && !of_each && reading.crops.is_empty() && reading.materials.is_empty();
     let litres = litres_of_mix(reading).filter(|_| subject.is_none());
     if subject.is_none() && litres.is_none() && (reading.one_more || amount) {
         return Answer::ask(Line::new("ask-size"), Vec::new());

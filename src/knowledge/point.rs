@@ -102,9 +102,41 @@ pub enum Point {
     Missed,
     /// Someone is there who helps.
     HelpAtHand,
+    /// A crop is got from its bed.
+    Gets,
+    /// Any plant to eat.
+    AnyPlant,
+    /// It lives where it is hard to.
+    Lives,
+    /// What a bed is filled with, part by part.
+    OfEach,
+    /// Day by day, or with days between.
+    Alternates,
+    /// What a plant is fed, put as what it eats.
+    Eats,
+    /// Seedlings are raised.
+    Raises,
+    /// Something is put in, and whether that will do is asked.
+    PutSupposed,
 }
 
 impl Point {
+    /// Whether it only tells together with another what is asked, and says nothing alone.
+    #[must_use]
+    pub const fn is_of_a_frame(self) -> bool {
+        matches!(
+            self,
+            Self::Gets
+                | Self::AnyPlant
+                | Self::Lives
+                | Self::OfEach
+                | Self::Alternates
+                | Self::Eats
+                | Self::Raises
+                | Self::PutSupposed
+        )
+    }
+
     /// Whether it says what is in a bottle.
     #[must_use]
     pub const fn tells_product(self) -> bool {

@@ -85,7 +85,12 @@ fn read_spelled(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate
     {
         return (first, vec![second]);
     }
-    if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) || chatter {
+    // A poison and a meal, told and not asked, are one matter.
+    let poisoned = whole.kind == Kind::Spray
+        && !whole.asks
+        && whole.points.contains(&Point::SyntheticSpray)
+        && whole.points.contains(&Point::Wait);
+    if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) || chatter || poisoned {
         return (whole, Vec::new());
     }
     // What is not hers to see is not told in part either.

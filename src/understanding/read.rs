@@ -11,7 +11,9 @@ mod deeds;
 mod few_words;
 mod filled;
 mod follows;
+mod frames;
 mod given;
+mod harmed;
 mod leaning;
 mod leans;
 mod new_bed;
@@ -183,6 +185,8 @@ struct Found {
     /// Something to spray, or a feed that is nothing else, is named.
     sprays: bool,
     feeds: bool,
+    /// Another harmed a plant, or it was found so.
+    harmed: bool,
     /// Its words are of another world than a garden.
     of_another_world: bool,
 }
@@ -202,6 +206,7 @@ impl Found {
         let asks_did: Vec<Range<usize>> =
             told.iter().filter(|hit| hit.meaning == Told::DidAsk).map(|hit| hit.span.clone()).collect();
         told.retain(|hit| hit.meaning != Told::Done || asks_did.iter().all(|did| !did.contains(&hit.span.start)));
+        together::did_and_asks_not(text, &mut told);
         // "Do baje" is two o'clock, whatever the language of the rest.
         let hour = |span: &Range<usize>| sun_clock::is_hour(text, span.start, &reader.known.talk.sun);
         told.retain(|hit| !(hit.meaning == Told::Question && hour(&hit.span)));
@@ -234,6 +239,8 @@ impl Found {
             || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk))
             || questions::asks_of_work(&told);
         told.extend(together::given_by_others(text, &told));
+        told.extend(together::by_its_numbers(text, &dated));
+        told.extend(together::what_lives(&told));
         let named: Vec<Range<usize>> = dated.iter().map(|day| day.span.clone()).collect();
         let come = dated.iter().any(|day| day.last <= today);
         let gone = dated.iter().any(|day| day.last < today);
@@ -251,6 +258,7 @@ impl Found {
             noted,
         };
         let did = deeds.job();
+        let harmed = did.is_none() && harmed::is_told(&deeds.claims());
         let unwatered = deeds.not_watered() && together::one_clause(text);
         let seen = told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_))) && !asks;
         // "Kal nahi parso" after work told is of days gone by.
@@ -274,8 +282,11 @@ impl Found {
         let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
         let tray = |hit: &Hit<Named>| hit.meaning == Named::BedKind(BedKind::Tray);
         let sprouts = told.iter().any(|hit| hit.meaning == Told::Microgreen) || names.iter().any(tray);
-        let Described { seen: signs, denied, like } =
+        let Described { seen: mut signs, denied, like } =
             reader.gazetteer.signs(text, &parts_named(&names, sprouts, reader.known));
+        if harmed::is_cover_laid(text) {
+            signs.retain(|sign| !sign.contains("dry") && !sign.contains("crisp"));
+        }
         let on_plant = signs.iter().any(|id| reader.known.signs.get(id).is_some_and(|sign| sign.part != Part::Mix));
         let mut found = Self {
             names,
@@ -291,6 +302,7 @@ impl Found {
             unwatered,
             sprays,
             feeds,
+            harmed,
             of_another_world: false,
         };
         found.of_another_world = found.is_of_another_world(text, &forms, reader);
@@ -385,6 +397,9 @@ impl Found {
         });
         let round = matches!(kind, Some(BedKind::Pot | BedKind::Basket));
         let mut all: Vec<Measured> = self.quantities.dimensions.iter().map(measured).collect();
+        if all.is_empty() && self.told.iter().any(|hit| hit.meaning == Told::NewBed) {
+            all.extend(self.one_width());
+        }
         for one in all.iter_mut().filter(|one| round && one.length.is_none() && one.diameter.is_none()) {
             one.diameter = one.width.take();
         }

@@ -10,11 +10,11 @@ use crate::understanding::kind::Verdict;
 const SURE: f64 = 0.8;
 
 impl Found {
-    fn says_point(&self, what: Point) -> bool {
+    pub(super) fn says_point(&self, what: Point) -> bool {
         self.points().any(|point| point == what)
     }
 
-    fn names_crop(&self) -> bool {
+    pub(super) fn names_crop(&self) -> bool {
         self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)))
     }
 
@@ -66,6 +66,13 @@ impl Found {
         (poison || unnamed).then_some((Kind::Spray, SURE))
     }
 
+    /// Far more of a bought feed than was meant: what to do then is the question.
+    pub(super) fn about_a_feed_astray(&self) -> Option<(Kind, f64)> {
+        let worried = self.asks || self.told.iter().any(|hit| hit.meaning == Told::Worry);
+        let fed = self.says_point(Point::SyntheticFeed) && self.says_point(Point::Accident);
+        (fed && worried && !self.sprays).then_some((Kind::Feed, SURE))
+    }
+
     /// A pot that fell or may fall over the edge: where it stands is asked about, whatever else.
     fn about_a_fall(&self) -> Option<(Kind, f64)> {
         self.says_point(Point::FallsOver).then_some((Kind::Load, SURE))
@@ -96,7 +103,7 @@ impl Found {
     /// So many hours of sun, or the rains, and what grows then.
     fn about_what_grows(&self) -> Option<(Kind, f64)> {
         let hours = self.quantities.durations.iter().any(|duration| duration.unit == TimeUnit::Hour);
-        let asked = hours || self.says_point(Point::Rain);
+        let asked = hours || self.says_point(Point::Rain) || self.says_point(Point::Lives);
         (asked && self.says_point(Point::WhatGrows) && !self.names_crop()).then_some((Kind::Sow, SURE))
     }
 

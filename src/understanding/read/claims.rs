@@ -1,6 +1,7 @@
 //! Whether a word for work claims that it was done: not where it is denied, meant to come, supposed, done elsewhere, or the
 //! circumstance of something else.
 
+use super::harmed::TAKES;
 use super::{Hit, Named, Told};
 use crate::garden::JobKind;
 use crate::knowledge::Words;
@@ -45,7 +46,11 @@ impl Claims<'_> {
         let told_beside = !self.asks && (self.is_supposed(at) || self.is_circumstance(at));
         let wavers = both && (self.wavers(at) || self.is_asked_at(at));
         let unsure = open && self.is_to_come(at) || wavers || self.is_one_of_two(span) || self.is_presumed(span);
-        let elsewhere = self.is_done_by_a_creature(at) || self.is_given_by_others(at) || self.is_a_state(span);
+        let lost = self.told.iter().any(|hit| {
+            let takes = matches!(hit.meaning, Told::Did(job) if TAKES.contains(&job)) || hit.meaning == Told::Got;
+            takes && hit.span.start <= span.start && span.end <= hit.span.end && self.is_harm(&hit.span)
+        });
+        let elsewhere = self.is_done_by_a_creature(at) || self.is_given_by_others(at) || self.is_a_state(span) || lost;
         !(self.is_denied(span) || elsewhere || told_beside || unsure)
     }
 
@@ -58,7 +63,7 @@ impl Claims<'_> {
     }
 
     /// The tokens of the clause before a place, the nearest first, at most so many.
-    fn before(&self, at: usize, most: usize) -> impl Iterator<Item = usize> {
+    pub(super) fn before(&self, at: usize, most: usize) -> impl Iterator<Item = usize> {
         let text = self.text;
         (0..at).rev().take(most).take_while(move |place| !ENDS.contains(&text.normal(*place)))
     }

@@ -1,6 +1,6 @@
 //! A new bed with its measures, told and not asked about: a box that was made, a bag that was brought, a pot that is new.
 
-use super::{Found, Hit, Named, Reader, Told};
+use super::{Found, Hit, Measured, Named, Reader, Told};
 use crate::garden::{BedKind, JobKind};
 use crate::knowledge::{Kind, TimeUnit};
 use crate::quantity::UnitOf;
@@ -155,6 +155,16 @@ impl Found {
             && (listed() || self.says_new(text))
             && !self.is_planned(text, reader)
             && !weighs()
+    }
+
+    /// "A new pot of 14 inches": a round thing has one width, and nothing else of a length is said.
+    pub(super) fn one_width(&self) -> Option<Measured> {
+        let round = |hit: &Hit<Named>| matches!(hit.meaning, Named::BedKind(BedKind::Pot | BedKind::Basket));
+        let [said] = self.quantities.said.as_slice() else { return None };
+        let length = said.written.unit.measures() == UnitOf::Length;
+        let plain = length && !self.sprays && !self.feeds && self.quantities.dimensions.is_empty();
+        let width = Measured { length: None, width: None, depth: None, diameter: Some(said.written) };
+        (plain && self.names.iter().any(round)).then_some(width)
     }
 
     /// Whether a word for new, made or brought belongs to a bed.

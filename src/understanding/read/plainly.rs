@@ -32,7 +32,8 @@ impl Found {
         const SURE: f64 = 0.85;
         let aspects = self.aspects();
         // "Before I leave for office" is a matter of hours.
-        let soon_back = self.told.iter().any(|hit| hit.meaning == Told::Aspect(Aspect::Away) && is_for_the_day(text, hit.span.end));
+        let soon_back =
+            self.told.iter().any(|hit| hit.meaning == Told::Aspect(Aspect::Away) && is_for_the_day(text, hit.span.end));
         let only_water = [Aspect::Away, Aspect::Without, Aspect::Salt];
         let plainly = !soon_back && self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
         let again = self.did == Some(JobKind::Water) && aspects.contains(&Aspect::Now);
@@ -162,7 +163,12 @@ impl Found {
         let says = |point| self.points().any(|said| said == point);
         // "He used imidacloprid on it, cook wants it today": poison and a meal need no word that asks.
         let asked = self.asks || says(Point::SyntheticSpray) && self.saw().is_none();
-        (self.did == Some(JobKind::Spray) && asked && says(Point::Wait)).then_some((Kind::Spray, SURE))
+        // "Someone used malathion", "dawa daali thi": any word for done beside a product, whoever did it.
+        let product = self.sprays || says(Point::SyntheticSpray) || says(Point::Drug);
+        let done = self.told.iter().any(|hit| matches!(hit.meaning, Told::Done | Told::ByOthers));
+        let put = product && done && matches!(self.did, None | Some(JobKind::Sow));
+        let sprayed = self.did == Some(JobKind::Spray) || put && !self.feeds;
+        (sprayed && asked && says(Point::Wait)).then_some((Kind::Spray, SURE))
     }
 
     /// "Black spots on the leaves, tell me a medicine": what ails it comes first, then what helps.
@@ -250,11 +256,14 @@ impl Found {
             .or_else(|| self.about_another_world())
             .or_else(|| self.about_a_saying())
             .or_else(|| self.about_a_poison_astray())
+            .or_else(|| self.about_a_feed_astray())
             .or_else(|| self.about_a_move(text))
             .or_else(|| self.about_a_move_made(text))
             .or_else(|| self.about_someone_else())
             .or_else(|| self.about_what_was_done())
             .or_else(|| self.about_waiting())
+            .or_else(|| self.about_harm_done())
+            .or_else(|| self.about_a_cover_laid(text))
             .or_else(|| self.about_a_cure())
             .or_else(|| self.about_water(text))
             .or_else(|| self.about_a_new_bed(text, reader))
@@ -266,6 +275,7 @@ impl Found {
             .or_else(|| self.about_how_much_water(text))
             .or_else(|| self.about_what_was_missed())
             .or_else(|| self.about_one_thing(text, reader))
+            .or_else(|| self.about_a_frame(text, reader))
             .or_else(|| self.about_a_net())
             .or_else(|| self.about_own_beds())
             .or_else(|| self.about_what_a_crop_wants())

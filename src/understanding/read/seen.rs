@@ -57,7 +57,12 @@ impl Found {
         const SURE: f64 = 0.8;
         let named = self.points().any(|point| point == Point::SyntheticFeed);
         let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_)));
-        (named && stuff && self.asks && self.did.is_none() && !self.on_plant).then_some((Kind::Feed, SURE))
+        let given = self.points().any(|point| matches!(point, Point::Amount | Point::Strength))
+            && self
+                .names
+                .iter()
+                .any(|hit| matches!(hit.meaning, Named::Crop(_) | Named::OwnBed(_) | Named::BedKind(_)));
+        (named && (stuff || given) && self.asks && self.did.is_none() && !self.on_plant).then_some((Kind::Feed, SURE))
     }
 
     /// Mix that was felt, and a question beside it: whether to water.
@@ -81,7 +86,7 @@ impl Found {
         const SURE: f64 = 0.8;
         const BEFORE: [JobKind; 4] = [JobKind::Spray, JobKind::Feed, JobKind::Plant, JobKind::Water];
         let sizes = !self.quantities.dimensions.is_empty() || !self.quantities.said.is_empty();
-        let pointed = self.asks && self.points().next().is_some();
+        let pointed = self.asks && self.points().any(|point| !point.is_of_a_frame());
         let netted = self.names_thing(JobKind::Net);
         // A cat in the bed was seen at work.
         let seen_at_work = self.names.iter().any(|hit| match &hit.meaning {
@@ -115,6 +120,7 @@ impl Found {
         const SURE: f64 = 0.7;
         let open = matches!(kind, Kind::Person | Kind::None) || sureness < SURE && kind == Kind::Care;
         let bare = self.signs.is_empty() && self.did.is_none() && !self.sprays && !self.feeds;
-        (open && bare && self.holds(&Told::Ails) && self.points().next().is_none()).then_some((Kind::Trouble, SURE))
+        (open && bare && self.holds(&Told::Ails) && self.points().all(Point::is_of_a_frame))
+            .then_some((Kind::Trouble, SURE))
     }
 }

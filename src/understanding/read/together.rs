@@ -4,6 +4,7 @@ use super::{Hit, Told};
 use crate::garden::JobKind;
 use crate::knowledge::Point;
 use crate::script::{Language, Text};
+use crate::understanding::dates::DayFound;
 
 /// Marks at which a clause ends.
 const ENDS: [&str; 7] = [",", ".", "?", "!", ";", "।", ":"];
@@ -49,8 +50,54 @@ pub(super) fn asks_whether_done(text: &Text, told: &[Hit<Told>], did: Option<Job
 /// "He tipped half a kilo of urea into it, what do we do": more than was meant was given.
 pub(super) fn overdone(told: &[Hit<Told>], did: Option<JobKind>) -> Option<Hit<Told>> {
     let says = |what: Told| told.iter().any(|hit| hit.meaning == what);
-    let worried = says(Told::Worry) && says(Told::Point(Point::SyntheticFeed)) && did == Some(JobKind::Feed);
+    let given = did == Some(JobKind::Feed) || says(Told::Done) || says(Told::ByOthers) || says(Told::PutIn);
+    let worried = says(Told::Worry) && says(Told::Point(Point::SyntheticFeed)) && given;
     worried.then_some(Hit { span: 0..0, meaning: Told::Point(Point::Accident), exact: true })
+}
+
+/// "Did the neem on my tomatoes last night": it was done, and nothing is asked.
+pub(super) fn did_and_asks_not(text: &Text, told: &mut [Hit<Told>]) {
+    const THEN: [&str; 12] =
+        ["on", "for", "to", "at", "this", "last", "yesterday", "today", "in", "around", "just", "earlier"];
+    /// The thing has so many words at most: "neem oil spray".
+    const LONGEST: usize = 3;
+    if text.original.contains('?') {
+        return;
+    }
+    let things: Vec<Hit<Told>> = told.iter().filter(|hit| matches!(hit.meaning, Told::Thing(_))).cloned().collect();
+    for hit in told.iter_mut().filter(|hit| hit.meaning == Told::DidAsk && text.normal(hit.span.start) == "did") {
+        let start = hit.span.start + 2;
+        let article = matches!(text.normal(hit.span.start + 1), "the" | "my");
+        let thing = things.iter().any(|thing| thing.span.start == start) || text.normal(start).ends_with("ing");
+        let then = (start + 1..=start + LONGEST).any(|at| THEN.contains(&text.normal(at)));
+        let verbs = things.iter().any(|thing| thing.span.start > start + LONGEST);
+        if article && thing && then && !verbs {
+            hit.meaning = Told::Done;
+            hit.span.end = hit.span.start + 1;
+        }
+    }
+}
+
+/// "13:0:45", "0-0-50": a bought feed, told by the three numbers on its bag.
+pub(super) fn by_its_numbers(text: &Text, dated: &[DayFound]) -> Option<Hit<Told>> {
+    /// No salt holds more of one of the three.
+    const MOST: f64 = 65.0;
+    let number = |at: usize| text.tokens.get(at).and_then(|token| token.number).filter(|value| *value <= MOST);
+    let free = |at: usize| dated.iter().all(|day| !day.span.contains(&at));
+    let between = |at: usize| matches!(text.normal(at), ":" | "-" | "/").then(|| text.normal(at));
+    let last = text.tokens.len().checked_sub(5)?;
+    let start = (0..=last).find(|at| {
+        let all = [*at, at + 2, at + 4].into_iter().all(|place| number(place).is_some() && free(place));
+        all && between(at + 1).is_some() && between(at + 1) == between(at + 3)
+    })?;
+    Some(Hit { span: start..start + 5, meaning: Told::Point(Point::SyntheticFeed), exact: true })
+}
+
+/// Any plant that lives where it is hard to: what grows there.
+pub(super) fn what_lives(told: &[Hit<Told>]) -> Option<Hit<Told>> {
+    let says = |what: Point| told.iter().any(|hit| hit.meaning == Told::Point(what));
+    let asked = says(Point::AnyPlant) && says(Point::Lives);
+    asked.then_some(Hit { span: 0..0, meaning: Told::Point(Point::WhatGrows), exact: true })
 }
 
 /// Nothing else is told beside it; a stop at the end ends nothing.

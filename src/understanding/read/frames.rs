@@ -1,0 +1,206 @@
+//! What the frame of a question tells, where no single word of it does: an amount that is got from a bed, any plant that
+//! lives in a place, what goes into a bed part by part, day by day or with days between.
+
+use super::{Found, Hit, Named, Reader, Told};
+use crate::garden::JobKind;
+use crate::knowledge::{Aspect, Kind, Point};
+use crate::quantity::UnitOf;
+use crate::script::Text;
+
+/// Such a frame leaves little else (judgement).
+const SURE: f64 = 0.85;
+
+impl Found {
+    /// A kind that the frame of the question tells.
+    pub(super) fn about_a_frame(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+        if self.did.is_some() || self.of_others() || self.sprays {
+            return None;
+        }
+        let kinds: Vec<Kind> = self.topics(text, reader).iter().map(|hit| hit.meaning).collect();
+        let kind = self
+            .lives_there(&kinds)
+            .or_else(|| self.carries_water(text))
+            .or_else(|| self.goes_in_part_by_part())
+            .or_else(|| self.fills_so_much(text, &kinds))
+            .or_else(|| if self.on_plant { None } else { self.of_a_crop(text, &kinds) })?;
+        Some((kind, SURE))
+    }
+
+    fn works_named(&self, jobs: &[JobKind]) -> bool {
+        jobs.iter().any(|job| self.told.iter().any(|hit| hit.meaning == Told::Thing(*job)))
+    }
+
+    fn stuff_named(&self) -> bool {
+        self.feeds || self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)))
+    }
+
+    /// "Which vegetables put up with full sun", "anything edible that won't die up there".
+    fn lives_there(&self, kinds: &[Kind]) -> Option<Kind> {
+        let asked = self.says_point(Point::AnyPlant) && self.says_point(Point::Lives);
+        let aspects = self.aspects();
+        let left = [Aspect::Away, Aspect::Without].iter().any(|aspect| aspects.contains(aspect));
+        let other = kinds.iter().any(|kind| !matches!(kind, Kind::Sow | Kind::Shade | Kind::Harvest | Kind::Load));
+        let roof = self.jobs().contains(&JobKind::Net);
+        (asked && !left && !other && !roof && !self.names_crop()).then_some(Kind::Sow)
+    }
+
+    /// "Is it worth lugging the cans up": whether to water.
+    fn carries_water(&self, text: &Text) -> Option<Kind> {
+        const CARRIES: [&str; 16] = [
+            "lug",
+            "lugging",
+            "haul",
+            "hauling",
+            "carry",
+            "carrying",
+            "cart",
+            "carting",
+            "drag",
+            "dragging",
+            "fetch",
+            "fetching",
+            "upar",
+            "ऊपर",
+            "dhona",
+            "ढोना",
+        ];
+        let vessel = self.told.iter().any(|hit| hit.meaning == Told::Vessel);
+        let carried = (0..text.tokens.len()).any(|at| CARRIES.contains(&text.normal(at)));
+        let sized = !self.quantities.dimensions.is_empty();
+        (self.asks && vessel && carried && !sized && !self.stuff_named()).then_some(Kind::Water)
+    }
+
+    /// "What goes in a pot and how much of each".
+    fn goes_in_part_by_part(&self) -> Option<Kind> {
+        let bed = |hit: &Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_) | Named::Mix(_));
+        let filled = self.names.iter().any(bed) || self.works_named(&[JobKind::TopUp]);
+        let fed = self.works_named(&[JobKind::Feed]) && !self.works_named(&[JobKind::TopUp]);
+        let other = fed || self.works_named(&[JobKind::Water]) || self.on_plant;
+        (self.asks && self.says_point(Point::OfEach) && filled && !other).then_some(Kind::Mix)
+    }
+
+    /// "Mix needed for a planter of such a size", "mitti kitni": how much of it goes in, and not what the planter is built of.
+    fn fills_so_much(&self, text: &Text, kinds: &[Kind]) -> Option<Kind> {
+        const AMOUNTS: [&str; 28] = [
+            "needed",
+            "required",
+            "need",
+            "much",
+            "litres",
+            "liters",
+            "kitni",
+            "kitna",
+            "kitne",
+            "chahiye",
+            "lagegi",
+            "lagega",
+            "lagta",
+            "lagti",
+            "padegi",
+            "padega",
+            "aayegi",
+            "bharni",
+            "कितनी",
+            "कितना",
+            "कितने",
+            "चाहिए",
+            "लगेगी",
+            "लगेगा",
+            "पड़ेगी",
+            "पड़ेगा",
+            "आएगी",
+            "fill",
+        ];
+        /// So near the amount stands to what it is of.
+        const NEAR: usize = 2;
+        let mixes = self.names.iter().filter(|hit| matches!(hit.meaning, Named::Mix(_))).map(|hit| &hit.span);
+        let soil = self.told.iter().filter(|hit| hit.meaning == Told::Thing(JobKind::TopUp)).map(|hit| &hit.span);
+        let amount = |at: usize| AMOUNTS.contains(&text.normal(at));
+        let near = |span: &std::ops::Range<usize>| {
+            (span.start.saturating_sub(NEAR)..span.start).any(amount) || (span.end..span.end + NEAR).any(amount)
+        };
+        let sized = !self.quantities.dimensions.is_empty();
+        let other = kinds.iter().any(|kind| !matches!(kind, Kind::Mix | Kind::Space));
+        (sized && !other && !self.on_plant && mixes.chain(soil).any(near)).then_some(Kind::Mix)
+    }
+
+    /// "One row of 8 ft, how many seeds": so many of them, however the row is measured.
+    fn counts_seeds(&self, text: &Text, kinds: &[Kind]) -> bool {
+        const ROWS: [&str; 16] = [
+            "row",
+            "rows",
+            "line",
+            "lines",
+            "katar",
+            "kataar",
+            "qatar",
+            "pankti",
+            "कतार",
+            "क़तार",
+            "कतारें",
+            "पंक्ति",
+            "लाइन",
+            "लाइनें",
+            "furrow",
+            "drill",
+        ];
+        let row = (0..text.tokens.len()).any(|at| ROWS.contains(&text.normal(at)));
+        let seed = kinds.contains(&Kind::Seed) && kinds.iter().all(|kind| matches!(kind, Kind::Seed | Kind::Space));
+        let long = self.quantities.said.iter().any(|said| said.written.unit.measures() == UnitOf::Length);
+        row && seed && long && !self.says_point(Point::Time)
+    }
+
+    /// What is asked of a crop or its bed.
+    fn of_a_crop(&self, text: &Text, kinds: &[Kind]) -> Option<Kind> {
+        let only = |those: &[Kind]| kinds.iter().all(|kind| those.contains(kind));
+        let crop = self.names_crop();
+        let sized = !self.quantities.dimensions.is_empty();
+        let seed = self.works_named(&[JobKind::Sow]);
+        if !self.asks || self.stuff_named() || self.says_point(Point::SyntheticFeed) {
+            return None;
+        }
+        let amount = self.says_point(Point::Amount)
+            || kinds.contains(&Kind::Load)
+            || text.tokens.first().is_some_and(|token| token.normal == "what");
+        if crop && amount && !seed && self.says_point(Point::Gets) && only(&[Kind::Harvest, Kind::Load, Kind::Space]) {
+            return Some(Kind::Harvest);
+        }
+        let bed = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_)));
+        let works = self.works_named(&[JobKind::Feed, JobKind::Spray, JobKind::Net, JobKind::Pick, JobKind::Sow]);
+        if (crop || bed) && !works && self.says_point(Point::Alternates) && only(&[Kind::Water, Kind::Care]) {
+            return Some(Kind::Water);
+        }
+        if crop && self.counts_seeds(text, kinds) {
+            return Some(Kind::Seed);
+        }
+        if crop && !sized && self.eats(text) {
+            return Some(Kind::Feed);
+        }
+        if crop && !sized && self.says_point(Point::Raises) && self.says_point(Point::Time) {
+            return Some(Kind::Sow);
+        }
+        let put = self.says_point(Point::PutSupposed) && !self.says_point(Point::Amount);
+        (crop && put && !works && !sized && only(&[Kind::Sow])).then_some(Kind::Sow)
+    }
+
+    /// "What do they eat", "what does a chilli plant eat", "kya khilau": of a plant, and of no animal.
+    fn eats(&self, text: &Text) -> bool {
+        const ASKS: [&str; 2] = ["do", "does"];
+        const PLANTS: [&str; 6] = ["they", "it", "plant", "plants", "vine", "vines"];
+        /// So many words stand between "do" and "eat" at most.
+        const APART: usize = 5;
+        let animal = self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_)))
+            || self.told.iter().any(|hit| hit.meaning == Told::Creature)
+            || self.says_point(Point::Tender);
+        let of_plant = |at: usize| {
+            let crop = |hit: &Hit<Named>| matches!(hit.meaning, Named::Crop(_)) && hit.span.contains(&at);
+            PLANTS.contains(&text.normal(at)) || self.names.iter().any(crop)
+        };
+        let ends = |at: usize| {
+            let from = at.saturating_sub(APART);
+            let asked = (from..at).find(|place| ASKS.contains(&text.normal(*place)));
+            text.normal(at) == "eat" && asked.is_some_and(|asked| (asked + 1..at).any(of_plant))
+        };
+        !animal && (self.says_point(Point::Eats) || (0..text.tokens.len()).any(ends))
+    }
+}

@@ -1,0 +1,239 @@
+//! What another did to a plant, or what was found so: a trouble, and no work of ours. And dry leaves that were laid on a
+//! bed, which are no sign of a trouble.
+
+use super::claims::Claims;
+use super::{Found, Told};
+use crate::garden::JobKind;
+use crate::knowledge::Kind;
+use crate::script::{Language, Text};
+use std::ops::Range;
+
+/// What was seen leaves little else (judgement).
+const SURE: f64 = 0.8;
+
+/// Work that takes something away: done by another it is a loss.
+pub(super) const TAKES: [JobKind; 4] = [JobKind::Pick, JobKind::Pull, JobKind::Prune, JobKind::Clear];
+
+/// "Mili", "padi thi": it was found so.
+const FOUND: [&str; 20] = [
+    "mili",
+    "mila",
+    "mile",
+    "padi",
+    "pada",
+    "pade",
+    "pari",
+    "dikhi",
+    "dikha",
+    "dikhe",
+    "मिली",
+    "मिला",
+    "मिले",
+    "पड़ी",
+    "पड़ा",
+    "पड़े",
+    "दिखी",
+    "दिखा",
+    "दिखे",
+    "milin",
+];
+
+/// Whoever it was, it is not known who.
+const UNKNOWN: [&str; 8] = ["kisi", "kisine", "किसी", "किसीने", "someone", "somebody", "chor", "चोर"];
+
+/// Animals that came, before it is told what they did.
+const CAME: [&str; 18] = [
+    "came",
+    "come",
+    "comes",
+    "entered",
+    "raided",
+    "attacked",
+    "visited",
+    "aaye",
+    "aaya",
+    "aayi",
+    "aya",
+    "aye",
+    "ghusa",
+    "ghuse",
+    "ghus",
+    "आए",
+    "आया",
+    "आई",
+];
+
+/// Who did it is ourselves.
+const OURSELVES: [&str; 12] = ["i", "we", "maine", "mene", "humne", "hamne", "main", "hum", "मैंने", "हमने", "मैं", "हम"];
+
+/// What is done so is done for oneself: an animal "tod deta hai", who picks "tod leta hai".
+const FOR_ONESELF: [&str; 8] = ["li", "liya", "liye", "lee", "ली", "लिया", "लिए", "लीं"];
+
+/// Verbs of Hindi for what an animal does to a bed.
+const HARMS: [&str; 24] = [
+    "khod",
+    "kuchal",
+    "noch",
+    "kutar",
+    "tod",
+    "kaat",
+    "ukhad",
+    "ukhaad",
+    "gira",
+    "bikher",
+    "kha",
+    "raund",
+    "खोद",
+    "कुचल",
+    "नोच",
+    "कुतर",
+    "तोड़",
+    "काट",
+    "उखाड़",
+    "गिरा",
+    "बिखेर",
+    "खा",
+    "रौंद",
+    "ujad",
+];
+
+impl Claims<'_> {
+    /// Whether what is told there as taken away was taken by another, or found so.
+    pub(super) fn is_harm(&self, span: &Range<usize>) -> bool {
+        self.is_found(span) || self.is_by_someone_unknown(span) || self.is_after_animals(span)
+    }
+
+    /// "Kati mili", "found it cut", "were cut at the base overnight".
+    fn is_found(&self, span: &Range<usize>) -> bool {
+        const FINDS: [&str; 6] = ["found", "find", "finding", "discovered", "noticed", "saw"];
+        const FURTHEST: usize = 7;
+        const LOW: [&str; 6] = ["base", "ground", "soil", "stem", "root", "roots"];
+        const PASSIVE: [&str; 5] = ["was", "were", "been", "got", "are"];
+        if self.text.language != Language::En {
+            return FOUND.contains(&self.text.normal(span.end));
+        }
+        let mut back = self.before(span.start, FURTHEST).take_while(|at| self.text.normal(*at) != "and");
+        let found = back.any(|at| FINDS.contains(&self.text.normal(at)));
+        let passive = PASSIVE.contains(&self.text.normal(span.start))
+            || span.start.checked_sub(1).is_some_and(|at| PASSIVE.contains(&self.text.normal(at)));
+        let after = || (span.end..self.text.tokens.len()).take(FURTHEST);
+        let low = after().take(4).any(|at| LOW.contains(&self.text.normal(at)));
+        let overnight = after().any(|at| self.text.normal(at) == "overnight");
+        found || passive && (low || overnight)
+    }
+
+    /// "Kisi ne tod di", "someone cut it".
+    fn is_by_someone_unknown(&self, span: &Range<usize>) -> bool {
+        const APART: usize = 6;
+        let near = if self.text.language == Language::En { 2 } else { APART };
+        let who = |at: usize| {
+            UNKNOWN.contains(&self.text.normal(at))
+                && (self.text.language == Language::En || matches!(self.text.normal(at + 1), "ne" | "ने"))
+                || matches!(self.text.normal(at), "kisine" | "किसीने")
+        };
+        self.before(span.start, near).any(who)
+    }
+
+    /// "Bandar aaye, dalein tod di".
+    fn is_after_animals(&self, span: &Range<usize>) -> bool {
+        let word = |at: usize| self.text.normal(at);
+        let oneself = FOR_ONESELF.contains(&word(span.end)) || FOR_ONESELF.contains(&word(span.end.saturating_sub(1)));
+        let ours = (0..span.start).any(|at| OURSELVES.contains(&word(at)));
+        let animal = |at: usize| self.told.iter().any(|hit| hit.meaning == Told::Creature && hit.span.contains(&at));
+        let came = |at: usize| animal(at) && (at + 1..(at + 4).min(span.start)).any(|next| CAME.contains(&word(next)));
+        !oneself && !ours && (0..span.start).any(came)
+    }
+}
+
+/// Whether a text tells that another harmed a plant.
+pub(super) fn is_told(claims: &Claims<'_>) -> bool {
+    let text = claims.text;
+    let taken = |hit: &super::Hit<Told>| {
+        let takes = matches!(hit.meaning, Told::Did(job) if TAKES.contains(&job)) || hit.meaning == Told::Got;
+        takes && claims.is_harm(&hit.span)
+    };
+    let who = |at: usize| {
+        let creature = claims.told.iter().any(|hit| hit.meaning == Told::Creature && hit.span.contains(&at));
+        let unknown = UNKNOWN.contains(&text.normal(at));
+        (creature || unknown) && matches!(text.normal(at + 1), "ne" | "ने")
+    };
+    let by_one = (0..text.tokens.len())
+        .any(|at| who(at) && (at + 2..text.tokens.len()).any(|next| HARMS.contains(&text.normal(next))));
+    claims.told.iter().any(taken) || text.language != Language::En && by_one
+}
+
+impl Found {
+    /// What another did to a plant, told and not asked about.
+    pub(super) fn about_harm_done(&self) -> Option<(Kind, f64)> {
+        (self.harmed && self.did.is_none() && !self.asks && !self.sprays && !self.feeds)
+            .then_some((Kind::Trouble, SURE))
+    }
+
+    /// Dry leaves or straw that were laid on a bed.
+    pub(super) fn about_a_cover_laid(&self, text: &Text) -> Option<(Kind, f64)> {
+        (is_cover_laid(text) && self.did.is_none() && !self.asks && self.signs.is_empty())
+            .then_some((Kind::Record, SURE))
+    }
+}
+
+/// "Mulched with dry leaves", "sookhe patte bichhaye": laid over the mix by a hand, and no sign.
+pub(super) fn is_cover_laid(text: &Text) -> bool {
+    const LAID: [&str; 9] =
+        ["mulched", "mulch", "mulching", "spread", "covered", "laid", "strewed", "scattered", "put"];
+    const LAID_HINDI: [&str; 26] = [
+        "bichaye",
+        "bichhaye",
+        "bichhaya",
+        "bichaya",
+        "bichha",
+        "bicha",
+        "bichai",
+        "bichayi",
+        "bichhayi",
+        "bichhai",
+        "dhak",
+        "dhake",
+        "dhaka",
+        "dhaki",
+        "mulch",
+        "mulching",
+        "बिछाए",
+        "बिछाये",
+        "बिछाया",
+        "बिछा",
+        "बिछाई",
+        "ढक",
+        "ढके",
+        "ढका",
+        "ढकी",
+        "मल्च",
+    ];
+    const COVER: [&str; 15] = [
+        "leaves",
+        "straw",
+        "grass",
+        "husk",
+        "patte",
+        "patton",
+        "patto",
+        "patti",
+        "bhusa",
+        "ghaas",
+        "पत्ते",
+        "पत्तों",
+        "पत्ती",
+        "भूसा",
+        "घास",
+    ];
+    const DRY: [&str; 12] =
+        ["dry", "dried", "fallen", "sookhe", "sukhe", "sookhi", "sukhi", "सूखे", "सूखी", "सुखे", "dead", "straw"];
+    let any = |list: &[&str], range: Range<usize>| range.into_iter().find(|at| list.contains(&text.normal(*at)));
+    let whole = 0..text.tokens.len();
+    let Some(cover) = any(&COVER, whole.clone()) else { return false };
+    let dry = any(&DRY, whole.clone()).is_some() || matches!(text.normal(cover), "straw" | "husk" | "bhusa" | "भूसा");
+    let laid = match text.language {
+        Language::En => any(&LAID, 0..cover).is_some(),
+        _ => any(&LAID_HINDI, cover..text.tokens.len()).is_some() || any(&LAID, whole).is_some(),
+    };
+    dry && laid
+}
