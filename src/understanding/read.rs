@@ -6,6 +6,7 @@ mod bare_box;
 mod called;
 mod claims;
 mod classed;
+mod commands;
 mod contrast;
 mod deeds;
 mod few_words;
@@ -183,8 +184,8 @@ struct Found {
     /// Something to spray, or a feed that is nothing else, is named.
     sprays: bool,
     feeds: bool,
-    /// Its words are of another world than a garden.
-    of_another_world: bool,
+    /// What the company of its words tells: most often that it is of another world than a garden.
+    by_company: Option<Kind>,
 }
 
 impl Found {
@@ -291,9 +292,10 @@ impl Found {
             unwatered,
             sprays,
             feeds,
-            of_another_world: false,
+            by_company: None,
         };
-        found.of_another_world = found.is_of_another_world(text, &forms, reader);
+        let ordered = commands::is_dressed_as_one(text).then_some(Kind::None);
+        found.by_company = ordered.or_else(|| found.told_by_company(text, &forms, reader));
         found
     }
 
@@ -338,7 +340,7 @@ impl Found {
 
     /// What is not ours to tell: what others have, what the body wants, what the law forbids.
     fn of_others(&self) -> bool {
-        if self.of_another_world {
+        if self.by_company == Some(Kind::None) {
             return true;
         }
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);

@@ -32,7 +32,8 @@ impl Found {
         const SURE: f64 = 0.85;
         let aspects = self.aspects();
         // "Before I leave for office" is a matter of hours.
-        let soon_back = self.told.iter().any(|hit| hit.meaning == Told::Aspect(Aspect::Away) && is_for_the_day(text, hit.span.end));
+        let soon_back =
+            self.told.iter().any(|hit| hit.meaning == Told::Aspect(Aspect::Away) && is_for_the_day(text, hit.span.end));
         let only_water = [Aspect::Away, Aspect::Without, Aspect::Salt];
         let plainly = !soon_back && self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
         let again = self.did == Some(JobKind::Water) && aspects.contains(&Aspect::Now);
@@ -247,7 +248,7 @@ impl Found {
     /// What can be told without weighing words.
     pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
         self.about_the_talk(text)
-            .or_else(|| self.about_another_world())
+            .or_else(|| self.about_its_company())
             .or_else(|| self.about_a_saying())
             .or_else(|| self.about_a_poison_astray())
             .or_else(|| self.about_a_move(text))
