@@ -4,7 +4,7 @@ use super::answer::{Answer, Outcome};
 use super::facts::{BedFacts, Facts};
 use super::line::{Line, Said};
 use crate::garden::{BedId, JobDone, JobKind};
-use crate::knowledge::{Point, SourceRef};
+use crate::knowledge::{Kind, Point, SourceRef};
 use crate::understanding::Reading;
 
 /// At most so many beds are told of.
@@ -12,7 +12,8 @@ const BEDS: usize = 4;
 
 /// What is on record, where that is asked; `rest` is what is to be told besides of the one bed that is meant.
 pub fn answer(reading: &Reading, facts: &Facts<'_>, rest: impl FnOnce() -> Answer) -> Option<Answer> {
-    if !reading.points.contains(&Point::LastDone) || !reading.asks {
+    let asked_of_ours = reading.points.contains(&Point::LastDone) && reading.asks && reading.kind != Kind::None;
+    if !asked_of_ours {
         return None;
     }
     let asked = [JobKind::Spray, JobKind::Feed, JobKind::Water, JobKind::Pick];

@@ -1,5 +1,6 @@
 //! How people talk of what is no garden: the kitchen, the phone, the body, the pets, the fields, money, feasts.
 
+use super::asking::Kind;
 use super::files::Files;
 use super::names::Names;
 use super::problem::Problem;
@@ -40,6 +41,9 @@ pub struct WorldTold {
     /// Classes, groups and marks that make it a matter of a garden again, said in other words than those above.
     #[serde(default)]
     pub unless: Vec<String>,
+    /// What such a message is: no garden's matter, where no other kind is given.
+    #[serde(default)]
+    pub kind: Kind,
 }
 
 /// What a message holds beside words of a class, as `words/worlds.toml` names it.

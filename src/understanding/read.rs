@@ -6,6 +6,7 @@ mod bare_box;
 mod called;
 mod claims;
 mod classed;
+mod commands;
 mod contrast;
 mod deeds;
 mod few_words;
@@ -187,8 +188,8 @@ struct Found {
     feeds: bool,
     /// Another harmed a plant, or it was found so.
     harmed: bool,
-    /// Its words are of another world than a garden.
-    of_another_world: bool,
+    /// What the company of its words tells: most often that it is of another world than a garden.
+    by_company: Option<Kind>,
 }
 
 impl Found {
@@ -303,9 +304,10 @@ impl Found {
             sprays,
             feeds,
             harmed,
-            of_another_world: false,
+            by_company: None,
         };
-        found.of_another_world = found.is_of_another_world(text, &forms, reader);
+        let ordered = commands::is_dressed_as_one(text).then_some(Kind::None);
+        found.by_company = ordered.or_else(|| found.told_by_company(text, &forms, reader));
         found
     }
 
@@ -350,7 +352,7 @@ impl Found {
 
     /// What is not ours to tell: what others have, what the body wants, what the law forbids.
     fn of_others(&self) -> bool {
-        if self.of_another_world {
+        if self.by_company == Some(Kind::None) {
             return true;
         }
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);

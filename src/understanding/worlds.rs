@@ -3,7 +3,7 @@
 //! A net may be slow, a feed may be for fish, a bed may hold bugs that bite people: what decides is the company of a word.
 
 use super::phrasebook::{By, Forms, Hit, Phrasebook};
-use crate::knowledge::{Knowledge, Mark};
+use crate::knowledge::{Kind, Knowledge, Mark};
 use crate::script::{Language, Text, sound_key};
 use std::collections::HashSet;
 use std::ops::Range;
@@ -23,6 +23,7 @@ pub struct WorldBook {
 struct Rule {
     all: Vec<Vec<Sort>>,
     unless: Vec<Sort>,
+    kind: Kind,
 }
 
 /// A class of words by its place, or a mark.
@@ -60,14 +61,15 @@ impl WorldBook {
         let rule = |told: &crate::knowledge::WorldTold| Rule {
             all: told.all.iter().map(sorts).collect(),
             unless: told.unless.iter().flat_map(sorts).collect(),
+            kind: told.kind,
         };
         Self { english, hindi, spelled, told: worlds.told.iter().map(rule).collect() }
     }
 
-    /// Whether what is said is of another world. `marks` are what a garden's words make of it, each with its place;
+    /// What is told by the company of the words: of another world (no kind of a garden's) before anything else. `marks` are what a garden's words make of it, each with its place;
     /// `names` the places of names that hold no other word: "curry leaf" is no curry.
     #[must_use]
-    pub fn holds(&self, forms: &Forms, marks: &[(Mark, Range<usize>)], names: &[Range<usize>]) -> bool {
+    pub fn tells(&self, forms: &Forms, marks: &[(Mark, Range<usize>)], names: &[Range<usize>]) -> Option<Kind> {
         let within = |span: &Range<usize>| names.iter().any(|name| name.start <= span.start && span.end <= name.end);
         let heard =
             |hit: &Hit<usize>| hit.span.len() > 1 || self.is_spelled(forms.written(hit.span.start), hit.meaning);
@@ -76,7 +78,9 @@ impl WorldBook {
         let mut said: Vec<(Sort, Range<usize>)> =
             words.map(|Hit { span, meaning, .. }| (Sort::Class(meaning), span)).collect();
         said.extend(marks.iter().map(|(mark, span)| (Sort::Mark(*mark), span.clone())));
-        self.told.iter().any(|rule| rule.is_told(&said))
+        let mut told = self.told.iter().filter(|rule| rule.is_told(&said)).map(|rule| rule.kind);
+        let first = told.next()?;
+        Some(if told.any(|kind| kind == Kind::None) { Kind::None } else { first })
     }
 }
 

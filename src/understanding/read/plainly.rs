@@ -253,7 +253,7 @@ impl Found {
     /// What can be told without weighing words.
     pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
         self.about_the_talk(text)
-            .or_else(|| self.about_another_world())
+            .or_else(|| self.about_its_company())
             .or_else(|| self.about_a_saying())
             .or_else(|| self.about_a_poison_astray())
             .or_else(|| self.about_a_feed_astray())

@@ -8,8 +8,9 @@ use crate::understanding::phrasebook::Forms;
 use std::ops::Range;
 
 impl Found {
-    /// Whether the message is of the kitchen, a phone, the body, a field: no garden's matter.
-    pub(super) fn is_of_another_world(&self, text: &Text, forms: &Forms, reader: &Reader<'_>) -> bool {
+    /// What the company of its words tells: that it is of the kitchen, a phone, the body, a field, no garden's matter; or
+    /// what it is of a garden's.
+    pub(super) fn told_by_company(&self, text: &Text, forms: &Forms, reader: &Reader<'_>) -> Option<Kind> {
         let whole = |named: &Named| {
             matches!(
                 named,
@@ -18,14 +19,16 @@ impl Found {
         };
         let names: Vec<Range<usize>> =
             self.names.iter().filter(|hit| whole(&hit.meaning)).map(|hit| hit.span.clone()).collect();
-        reader.gazetteer.worlds.holds(forms, &self.marks(text), &names)
+        reader.gazetteer.worlds.tells(forms, &self.marks(text), &names)
     }
 
-    /// No garden's matter, whatever its words lean to.
-    pub(super) fn about_another_world(&self) -> Option<(Kind, f64)> {
+    /// No garden's matter, or what else the company of its words tells, whatever they lean to.
+    pub(super) fn about_its_company(&self) -> Option<(Kind, f64)> {
         /// Such words leave little else (judgement).
         const SURE: f64 = 0.9;
-        self.of_another_world.then_some((Kind::None, SURE))
+        /// A garden's matter may be more than one.
+        const LIKELY: f64 = 0.8;
+        self.by_company.map(|kind| (kind, if kind == Kind::None { SURE } else { LIKELY }))
     }
 
     fn marks(&self, text: &Text) -> Vec<(Mark, Range<usize>)> {
