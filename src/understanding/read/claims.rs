@@ -58,7 +58,7 @@ impl Claims<'_> {
         self.told.iter().any(|hit| hit.meaning == *what)
     }
 
-    fn said_at(&self, what: &Told, at: usize) -> bool {
+    pub(super) fn said_at(&self, what: &Told, at: usize) -> bool {
         self.told.iter().any(|hit| hit.meaning == *what && hit.span.contains(&at))
     }
 

@@ -105,6 +105,10 @@ impl Claims<'_> {
 
     /// "Kati mili", "found it cut", "were cut at the base overnight".
     fn is_found(&self, span: &Range<usize>) -> bool {
+        // "Got garden soil here" is had, and was not cut.
+        if self.text.language == Language::En && self.said_at(&Told::Got, span.start) {
+            return false;
+        }
         const FINDS: [&str; 6] = ["found", "find", "finding", "discovered", "noticed", "saw"];
         const FURTHEST: usize = 7;
         const LOW: [&str; 6] = ["base", "ground", "soil", "stem", "root", "roots"];
