@@ -15,7 +15,11 @@ pub fn said<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article> 
     }
     let mut near = facts.articles.iter().filter_map(|found| facts.known.articles.get(&found.what));
     near.find(|article| {
-        let topics = article.topics.each().into_iter().flat_map(|(language, all)| all.iter().map(move |topic| (language, topic)));
+        let topics = article
+            .topics
+            .each()
+            .into_iter()
+            .flat_map(|(language, all)| all.iter().map(move |topic| (language, topic)));
         topics.into_iter().any(|(language, topic): (Language, &String)| is_said(reading, topic, language))
     })
 }
@@ -33,6 +37,7 @@ pub fn meant<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article>
     if !asked || own {
         return None;
     }
-    let choice = reading.points.contains(&Point::Choice) && matches!(reading.kind, Kind::Care | Kind::Mix | Kind::Build);
+    let choice =
+        reading.points.contains(&Point::Choice) && matches!(reading.kind, Kind::Care | Kind::Mix | Kind::Build);
     said(reading, facts).or_else(|| care::instead(reading, facts).filter(|_| choice))
 }

@@ -110,8 +110,7 @@ impl Everyone {
             for (map, english) in [(&self.english, true), (&self.hindi, false)] {
                 for (end, words) in self.spans(forms, english, start) {
                     let names = map.get(&words).into_iter().flatten();
-                    let so =
-                        |name: &&Name| name.spelling.is_that(forms, start, forms.fits(english), |_| false);
+                    let so = |name: &&Name| name.spelling.is_that(forms, start, forms.fits(english), |_| false);
                     for (rank, meaning) in names.filter(so).filter_map(|name| self.meant(name, who)) {
                         all.push((rank, Hit { span: start..end, meaning, exact: true }));
                     }

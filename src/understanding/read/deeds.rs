@@ -88,14 +88,15 @@ impl Deeds<'_> {
         let in_place = self.told.iter().filter(|hit| hit.meaning == Told::PutIn && self.come).filter(claimed);
         done.extend(in_place.map(|hit| hit.span.clone()));
         done.extend(self.verbs().into_iter().filter(|span| claims.is_made(span)));
-        let with_thing = self.things().into_iter().filter(|(span, _)| !self.is_without(span)).find_map(|(span, kind)| {
-            let far = |done: &Range<usize>| kind != JobKind::Water && self.governs(done, &span);
-            let near = |done: &Range<usize>| {
-                let close = done.start.abs_diff(span.start) <= APART || far(done);
-                *done != span && close && !self.is_of_a_clause_before(done, &span)
-            };
-            done.iter().any(near).then_some(kind)
-        });
+        let with_thing =
+            self.things().into_iter().filter(|(span, _)| !self.is_without(span)).find_map(|(span, kind)| {
+                let far = |done: &Range<usize>| kind != JobKind::Water && self.governs(done, &span);
+                let near = |done: &Range<usize>| {
+                    let close = done.start.abs_diff(span.start) <= APART || far(done);
+                    *done != span && close && !self.is_of_a_clause_before(done, &span)
+                };
+                done.iter().any(near).then_some(kind)
+            });
         // Water is sprinkled with the word for spraying.
         let sprays = self.things().iter().any(|(_, kind)| *kind == JobKind::Spray);
         if (alone, with_thing, sprays) == (Some(JobKind::Spray), Some(JobKind::Water), false) {

@@ -28,16 +28,44 @@ fn is_given(text: &Text, volume: &Range<usize>) -> bool {
         "rozana", "daily",
     ];
     const RHYTHM: [&str; 30] = [
-        "every", "daily", "day", "each", "morning", "evening", "roz", "roj", "rozana", "din", "subah", "sham", "shaam",
-        "deta", "deti", "dete", "dalta", "dalti", "daalta", "daalti", "paani", "pani", "रोज़", "रोज", "दिन", "देता",
-        "देती", "देते", "डालता", "डालती",
+        "every",
+        "daily",
+        "day",
+        "each",
+        "morning",
+        "evening",
+        "roz",
+        "roj",
+        "rozana",
+        "din",
+        "subah",
+        "sham",
+        "shaam",
+        "deta",
+        "deti",
+        "dete",
+        "dalta",
+        "dalti",
+        "daalta",
+        "daalti",
+        "paani",
+        "pani",
+        "रोज़",
+        "रोज",
+        "दिन",
+        "देता",
+        "देती",
+        "देते",
+        "डालता",
+        "डालती",
     ];
     let stops = |at: &usize| !matches!(text.normal(*at), "," | "." | "?" | ";" | "।" | "!");
     let before = (volume.start.saturating_sub(BEFORE)..volume.start).rev().take_while(stops);
     let after = (volume.end..volume.end + AFTER).take_while(stops);
     // "A 20 L bag every day": what is measured is the bag.
-    let of_a_vessel = matches!(text.normal(volume.end), "bag" | "pot" | "tub" | "drum" | "growbag" | "grow" | "bags" | "pots")
-        || matches!(text.normal(volume.end), "ka" | "ke" | "wala" | "wale" | "का" | "के" | "वाला" | "वाले");
+    let of_a_vessel =
+        matches!(text.normal(volume.end), "bag" | "pot" | "tub" | "drum" | "growbag" | "grow" | "bags" | "pots")
+            || matches!(text.normal(volume.end), "ka" | "ke" | "wala" | "wale" | "का" | "के" | "वाला" | "वाले");
     let gives = before.into_iter().any(|at| GIVES.contains(&text.normal(at)));
     !of_a_vessel && (gives || after.into_iter().any(|at| RHYTHM.contains(&text.normal(at))))
 }

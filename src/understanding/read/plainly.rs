@@ -32,7 +32,8 @@ impl Found {
         const SURE: f64 = 0.85;
         let aspects = self.aspects();
         // "Before I leave for office" is a matter of hours.
-        let soon_back = self.told.iter().any(|hit| hit.meaning == Told::Aspect(Aspect::Away) && is_for_the_day(text, hit.span.end));
+        let soon_back =
+            self.told.iter().any(|hit| hit.meaning == Told::Aspect(Aspect::Away) && is_for_the_day(text, hit.span.end));
         let only_water = [Aspect::Away, Aspect::Without, Aspect::Salt];
         let plainly = !soon_back && self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
         let again = self.did == Some(JobKind::Water) && aspects.contains(&Aspect::Now);

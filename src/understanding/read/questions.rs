@@ -50,8 +50,10 @@ fn begins(text: &Text, at: usize) -> bool {
 
 /// "The net is up", "the bag is watered": what follows tells that something was done.
 fn tells(text: &Text, at: usize, told: &[Hit<Told>]) -> bool {
-    const PLACED: [&str; 15] =
-        ["here", "finished", "in", "on", "up", "off", "down", "over", "done", "out", "back", "now", "already", "all", "ready"];
+    const PLACED: [&str; 15] = [
+        "here", "finished", "in", "on", "up", "off", "down", "over", "done", "out", "back", "now", "already", "all",
+        "ready",
+    ];
     let done = |place: usize| {
         told.iter().any(|hit| {
             let work = matches!(hit.meaning, Told::Did(_) | Told::Done | Told::NetDown | Told::Saw(_) | Told::PutIn);

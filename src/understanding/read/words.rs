@@ -29,8 +29,7 @@ impl Found {
             let own = |hit: &&Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::Site(_));
             !self.names.iter().filter(own).any(|hit| hit.span.contains(position))
                 && !self.told.iter().any(|hit| {
-                    hit.span.contains(position)
-                        && matches!(hit.meaning, Told::Filler | Told::Question | Told::FollowUp)
+                    hit.span.contains(position) && matches!(hit.meaning, Told::Filler | Told::Question | Told::FollowUp)
                 })
         };
         let forms = (0..text.tokens.len()).filter(telling).map(|at| forms_of(text, at));
