@@ -162,8 +162,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     answer.reading = ReadingShown::of(reading);
     match reading.emergency {
         Some(Emergency::WouldEat) => answer.reading.kind = Kind::Care,
-        // What else was asked, where it was not plain, does not count.
-        Some(_) if reading.sureness < PLAINLY => answer.reading.kind = Kind::None,
+        // What else was asked beside it does not count, unless it was plainly the spray.
+        Some(_) if reading.kind != Kind::Spray || reading.sureness < PLAINLY => answer.reading.kind = Kind::None,
         Some(_) | None => {}
     }
     if answer.stops && reading.emergency.is_none() {

@@ -259,7 +259,9 @@ impl Found {
             noted,
         };
         let did = deeds.job();
-        let harmed = did.is_none() && harmed::is_told(&deeds.claims());
+        let harmed = did.is_none()
+            && !told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_)))
+            && harmed::is_told(&deeds.claims());
         let unwatered = deeds.not_watered() && together::one_clause(text);
         let seen = told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_))) && !asks;
         // "Kal nahi parso" after work told is of days gone by.

@@ -26,6 +26,12 @@ const GIVERS: [&str; 20] = [
     "निर्देश",
 ];
 
+/// What may stand beside a giver.
+const BESIDE: [&str; 16] = [
+    "note", "mode", "message", "msg", "from", "the", "to", "user", "new", "rule", "rules", "command", "update",
+    "level", "access", "console",
+];
+
 /// What stands before a giver, and what after it.
 const OPENS: [&str; 5] = ["[", "<", "{", "#", "*"];
 const CLOSES: [&str; 7] = [":", "]", ">", "}", "/", "|", "*"];
@@ -42,7 +48,9 @@ pub(super) fn is_dressed_as_one(text: &Text) -> bool {
     let title: Vec<String> = end.map_or(bare, |end| &bare[..end]).split_whitespace().map(str::to_lowercase).collect();
     let given = |word: &String| GIVERS.contains(&word.as_str());
     let first = bare.split_whitespace().next().unwrap_or_default();
-    let titled = end.is_some() && title.len() <= LONGEST && title.iter().any(given);
+    // "Root rot: what helps" has another word in its title.
+    let beside = |word: &String| given(word) || BESIDE.contains(&word.as_str());
+    let titled = end.is_some() && title.len() <= LONGEST && title.iter().any(given) && title.iter().all(beside);
     let shouted = given(&first.to_lowercase()) && first.chars().count() > 3 && first.chars().all(char::is_uppercase);
     titled && (opened || title.first().is_some_and(given)) || shouted
 }

@@ -273,6 +273,7 @@ impl Found {
             .or_else(|| self.about_a_trouble_after_work(reader))
             .or_else(|| self.about_work(text, reader))
             .or_else(|| self.about_how_much_water(text))
+            .or_else(|| self.about_more_water(text))
             .or_else(|| self.about_what_was_missed())
             .or_else(|| self.about_one_thing(text, reader))
             .or_else(|| self.about_a_frame(text, reader))
@@ -305,6 +306,16 @@ impl Found {
         let worked = self.did.is_some_and(|job| !matches!(job, JobKind::Sow | JobKind::Plant));
         let other = stuff || self.sprays || self.feeds || worked || !self.signs.is_empty();
         (asked && !other).then_some((Kind::Water, SURE))
+    }
+
+    /// "Found dry at noon, shall I pour two mugs more".
+    fn about_more_water(&self, text: &Text) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.8;
+        let placed = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_)));
+        let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
+        let counted = self.asks && self.vessels(text).is_some_and(|vessels| vessels.count.is_some());
+        let other = stuff || self.sprays || self.feeds || self.did.is_some();
+        (placed && counted && !other).then_some((Kind::Water, SURE))
     }
 
     /// "How many cans for the whole roof".
