@@ -52,7 +52,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let filed = |id: &BedId| Bed {
         names: vec![called(id)],
         sun_hours,
-        ..Bed::bare(id.clone(), described.kind, described.shape.clone())
+        ..Bed::bare(id.clone(), described.kind, described.shape)
     };
     let bed = filed(&id);
     let all: Vec<String> = ids.iter().map(BedId::to_string).collect();
