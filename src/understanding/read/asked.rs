@@ -25,12 +25,22 @@ impl Found {
             return self.about_dividing();
         }
         self.about_a_fall()
+            .or_else(|| self.about_the_year())
             .or_else(|| self.about_a_yield())
             .or_else(|| self.about_climbing(text, reader))
             .or_else(|| self.about_dividing())
             .or_else(|| self.about_what_grows())
             .or_else(|| self.about_pruning())
             .or_else(|| self.about_lining())
+    }
+
+    /// "What does my year look like": what can go in, month by month. Of other work its year is no matter of sowing.
+    fn about_the_year(&self) -> Option<(Kind, f64)> {
+        let works = [JobKind::Water, JobKind::Feed, JobKind::Spray, JobKind::Pick, JobKind::Net];
+        let other = works.into_iter().any(|job| self.jobs().contains(&job));
+        let other = other || self.names_crop() || self.says_point(Point::Amount);
+        let whole = self.says_point(Point::WholeYear) && !self.of_others();
+        (whole && !other && !self.on_plant && self.quantities.dimensions.is_empty()).then_some((Kind::Sow, SURE))
     }
 
     /// What is cut off a plant that goes on, of a plant without figures too: how it is done.
