@@ -175,9 +175,10 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         answer.reading.kind = Kind::Sow;
     }
     let in_place = || load::instead(reading, facts).filter(|_| reading.kind == Kind::Load);
-    let told = topic::meant(reading, facts).or_else(in_place);
-    let as_topic = told.is_some_and(|article| answer.articles == [article.id.clone()]);
-    let by_article = !answer.articles.is_empty() && (reading.sureness < SURE_ENOUGH || as_topic);
+    let told = || topic::meant(reading, facts).or_else(in_place);
+    // Topics are gone through once more only where an article was told.
+    let as_topic = || told().is_some_and(|article| answer.articles == [article.id.clone()]);
+    let by_article = !answer.articles.is_empty() && (reading.sureness < SURE_ENOUGH || as_topic());
     if by_article && answer.outcome == Outcome::Answered && answer.reading.kind != Kind::Feed {
         answer.reading.kind = Kind::Care;
     }
