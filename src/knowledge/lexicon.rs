@@ -44,11 +44,10 @@ impl<T: Copy> Lexicon<T> {
         if spelled.is_some() || !first.is_word() || self.sounds.is_empty() {
             return spelled;
         }
-        let sound = sound_key(&first.normal);
-        if sound.len() < SHORTEST_SOUND {
+        if first.sound.len() < SHORTEST_SOUND {
             return None;
         }
-        self.sounds.get(&sound).map(|meaning| (*meaning, 1))
+        self.sounds.get(&first.sound).map(|meaning| (*meaning, 1))
     }
 
     /// How many tokens a phrase of this lexicon takes there; `None` when none begins there.

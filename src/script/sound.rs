@@ -11,14 +11,18 @@ use super::token::Script;
 #[must_use]
 pub fn sound_key(word: &str) -> String {
     let script = word.chars().find_map(letter_script).unwrap_or(Script::Other);
-    let normal = normal_word(word, script);
+    key_of(&normal_word(word, script), script)
+}
+
+/// The same of a word in normal form, whose script is known.
+pub(super) fn key_of(normal: &str, script: Script) -> String {
     let sounds = match script {
-        Script::Devanagari => devanagari_sounds(&normal),
-        Script::Latin => latin_sounds(&normal),
-        _ => return normal,
+        Script::Devanagari => devanagari_sounds(normal),
+        Script::Latin => latin_sounds(normal),
+        _ => return normal.to_owned(),
     };
     let key = fold(sounds);
-    if key.is_empty() { normal } else { key }
+    if key.is_empty() { normal.to_owned() } else { key }
 }
 
 /// A long `o` that was written `au`: a nasal after it is a consonant of its own.

@@ -3,6 +3,7 @@
 use super::letters::{
     apostrophe, digit, fraction, is_devanagari_digit, is_joiner, letter_script, normal_sign, normal_word,
 };
+use super::sound::key_of;
 use std::ops::Range;
 
 /// What a token is written in.
@@ -26,6 +27,9 @@ pub struct Token {
     /// Where it stands in the original text, in bytes.
     pub span: Range<usize>,
     pub script: Script,
+    /// What a word sounds like, as [`super::sound_key`] has it; empty for what is no word. Kept, since every list of
+    /// words asks for it.
+    pub sound: String,
     /// The value of a [`Script::Number`], else `None`; number words are read by [`super::numbers`].
     pub number: Option<f64>,
 }
@@ -97,7 +101,9 @@ impl Cutter<'_> {
 
     fn push(&self, range: Range<usize>, normal: String, script: Script, number: Option<f64>, tokens: &mut Vec<Token>) {
         let text = self.slice(range.clone()).to_owned();
-        tokens.push(Token { text, normal, span: self.bytes(range), script, number });
+        let is_word = matches!(script, Script::Latin | Script::Devanagari);
+        let sound = if is_word { key_of(&normal, script) } else { String::new() };
+        tokens.push(Token { text, normal, span: self.bytes(range), script, sound, number });
     }
 
     /// A word ends where its letters end; an apostrophe between two letters belongs to it.

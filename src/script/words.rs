@@ -5,7 +5,6 @@
 //! lightweight stemmer for Hindi", 2003: longest ending first; here on sounds, from memory).
 
 use super::language::Language;
-use super::sound::sound_key;
 use super::text::Text;
 use super::token::{Script, Token};
 
@@ -30,9 +29,9 @@ fn words_of(text: &Text) -> Vec<String> {
 pub fn index_word(token: &Token, language: Language) -> Option<String> {
     match token.script {
         Script::Number => Some(token.normal.clone()),
-        Script::Devanagari => Some(hindi_stem(&token.normal)),
+        Script::Devanagari => Some(hindi_stem(&token.sound)),
         Script::Latin if language == Language::En => Some(english_stem(&token.normal)),
-        Script::Latin => Some(hindi_stem(&token.normal)),
+        Script::Latin => Some(hindi_stem(&token.sound)),
         Script::Other => token.normal.chars().any(char::is_alphanumeric).then(|| token.normal.clone()),
     }
 }
@@ -41,9 +40,8 @@ pub fn index_word(token: &Token, language: Language) -> Option<String> {
 const HINDI_ENDINGS: [(&str, &str); 7] =
     [("iyo", "i"), ("io", "i"), ("iya", "i"), ("ia", "i"), ("o", ""), ("e", ""), ("a", "")];
 
-/// The stem of a Hindi word, as a sound key.
-fn hindi_stem(word: &str) -> String {
-    let key = sound_key(word);
+/// The stem of a Hindi word, from its sound key.
+fn hindi_stem(key: &str) -> String {
     for (ending, plain) in HINDI_ENDINGS {
         if let Some(stem) = key.strip_suffix(ending)
             && stem.chars().count() >= 2
@@ -51,7 +49,7 @@ fn hindi_stem(word: &str) -> String {
             return format!("{stem}{plain}");
         }
     }
-    key
+    key.to_owned()
 }
 
 /// Plurals that no rule gives.

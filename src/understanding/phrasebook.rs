@@ -1,10 +1,18 @@
 //! Sequences of words that mean something, found in a text: by stem for English, by sound for Hindi.
 
+mod forms;
+mod slips;
+mod spelling;
+
 use crate::knowledge::{Names, Ordinary};
-use crate::script::{Language, Script, Text, Token, index_word, near, sound_key};
+use crate::script::{Language, near};
+use slips::{SHORTEST_SLIP, nearest, nearly_a_pair};
 use std::collections::{BTreeSet, HashMap, HashSet};
 use std::ops::Range;
 use std::sync::Arc;
+
+pub use forms::Forms;
+pub(super) use spelling::{Spelling, compared};
 
 /// How words are compared.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -74,65 +82,6 @@ struct Entry<T> {
     meaning: T,
 }
 
-/// How a phrase has to be spelled.
-#[derive(Debug, Clone, Default, PartialEq)]
-pub(super) struct Spelling {
-    /// The spellings of a phrase of one word whose sound is too short to tell, or is that of an everyday word;
-    /// empty where any spelling will do.
-    spelled: Vec<String>,
-    /// Its sounds with all vowels, bent by number and case, where it is short and no everyday word: `kheere`.
-    sounds: Vec<String>,
-}
-
-impl Spelling {
-    /// Whether a phrase that begins at this token is spelled so. `fits` says that the language of the text is the
-    /// phrase's: `kale` is black in Hindi, an everyday word there is no English name.
-    pub(super) fn is_that(&self, forms: &Forms, start: usize, fits: bool, is_itself: impl Fn(&str) -> bool) -> bool {
-        let heard = || forms.whole.hindi.get(start).is_some_and(|sound| self.sounds.contains(sound));
-        // "Pani" is "paani", however plainly it is a word of its own.
-        let alike = |said: &String| self.spelled.iter().any(|spelled| plain_vowels(spelled) == plain_vowels(said));
-        let as_said = |said: &String| self.spelled.contains(said) || (!is_itself(said) || alike(said)) && heard();
-        self.spelled.is_empty() || fits && forms.written.get(start).is_some_and(as_said)
-    }
-}
-
-/// A spelling in which a vowel is long or short, and a nasal end is written or not.
-fn plain_vowels(word: &str) -> String {
-    const SAME: [(&str, &str); 7] =
-        [("aa", "a"), ("ee", "i"), ("ii", "i"), ("oo", "u"), ("uu", "u"), ("w", "v"), ("z", "j")];
-    let plain = SAME.iter().fold(word.to_owned(), |word, (long, short)| word.replace(long, short));
-    match plain.strip_suffix('n') {
-        Some(open) if open.ends_with(['a', 'e', 'i', 'o', 'u']) => open.to_owned(),
-        _ => plain,
-    }
-}
-
-/// A phrase's words as they are compared, empty where a token has none, and how it has to be spelled.
-pub(super) fn compared(phrase: &str, language: Language, by: By, ordinary: &Ordinary) -> (Vec<String>, Spelling) {
-    let text = Text::read_as(phrase, language);
-    let words: Vec<String> = text.tokens.iter().map(|token| form(token, language, by)).collect();
-    let english = language == Language::En;
-    let short = |word: &str| !english && word.chars().count() < SHORTEST_SOUND;
-    let everyday = |word: &str| by == By::Stem && ordinary.sounds_like(word);
-    let mut spelling = Spelling::default();
-    if let ([word], [token]) = (words.as_slice(), text.tokens.as_slice()) {
-        if short(word) || everyday(word) {
-            let endings = ["s", "es"].iter().filter(|_| english).map(|ending| format!("{}{ending}", token.normal));
-            spelling.spelled = std::iter::once(token.normal.clone()).chain(endings).collect();
-        }
-        if short(word) && !everyday(word) {
-            spelling.sounds = bent(&sound_key(&token.normal));
-        }
-    }
-    (words, spelling)
-}
-
-/// Sounds shorter than this meet by chance: `rai` is not `rain`.
-const SHORTEST_SOUND: usize = 4;
-
-/// Shorter words are not taken for one another's slips: `mist` is not `mint`.
-const SHORTEST_SLIP: usize = 5;
-
 /// A phrase found in a text.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Hit<T> {
@@ -141,76 +90,6 @@ pub struct Hit<T> {
     pub meaning: T,
     /// False where a word was only nearly the same.
     pub exact: bool,
-}
-
-/// The forms in which a text's words are compared, a word a token; empty where a token has none.
-#[derive(Debug, Clone)]
-pub struct Forms {
-    stem: TwoForms,
-    whole: TwoForms,
-    /// As written, in normal form.
-    written: Vec<String>,
-    /// The text is English.
-    english: bool,
-}
-
-#[derive(Debug, Clone)]
-struct TwoForms {
-    english: Vec<String>,
-    hindi: Vec<String>,
-}
-
-impl Forms {
-    /// The forms of every token of a text; a token of Devanagari has no English form.
-    #[must_use]
-    pub fn of(text: &Text) -> Self {
-        let all = |by| TwoForms {
-            english: text.tokens.iter().map(|token| form(token, Language::En, by)).collect(),
-            hindi: text.tokens.iter().map(|token| form(token, Language::HiLatn, by)).collect(),
-        };
-        let written = text.tokens.iter().map(|token| token.normal.clone()).collect();
-        let english = text.language == Language::En;
-        Self { stem: all(By::Stem), whole: all(By::Whole), written, english }
-    }
-
-    fn by(&self, by: By) -> &TwoForms {
-        match by {
-            By::Stem => &self.stem,
-            By::Whole => &self.whole,
-        }
-    }
-
-    /// A token as it is written, in normal form.
-    #[must_use]
-    pub fn written(&self, position: usize) -> &str {
-        self.written.get(position).map_or("", String::as_str)
-    }
-
-    /// The stems by which the words of a language are compared; empty where a token has none.
-    #[must_use]
-    pub(super) fn stems(&self, english: bool) -> &[String] {
-        if english { &self.stem.english } else { &self.stem.hindi }
-    }
-
-    /// Whether phrases of this language fit the text.
-    pub(super) const fn fits(&self, english: bool) -> bool {
-        !english || self.english
-    }
-
-    /// How many tokens there are.
-    #[must_use]
-    pub fn len(&self) -> usize {
-        self.stem.english.len()
-    }
-}
-
-fn form(token: &Token, language: Language, by: By) -> String {
-    match (token.script, by) {
-        (Script::Devanagari, _) if language == Language::En => String::new(),
-        (Script::Latin, By::Whole) if language == Language::En => token.normal.clone(),
-        (Script::Latin | Script::Devanagari, By::Whole) => sound_key(&token.normal),
-        _ => index_word(token, language).unwrap_or_default(),
-    }
 }
 
 impl<T: Clone> Phrasebook<T> {
@@ -347,68 +226,6 @@ impl<T: Clone> Phrasebook<T> {
         }
         all
     }
-}
-
-/// A Hindi word's sound, and how it sounds in the plural and before a postposition.
-fn bent(sound: &str) -> Vec<String> {
-    let mut all = vec![sound.to_owned()];
-    match sound.strip_suffix('a') {
-        Some(stem) => all.extend(["e", "o"].map(|ending| format!("{stem}{ending}"))),
-        None => all.extend(["e", "o"].map(|ending| format!("{sound}{ending}"))),
-    }
-    all
-}
-
-/// The phrase of one word that is nearest to this one, with the slips between them; of equally near ones the first by
-/// the alphabet.
-fn nearest<T: Clone>(
-    phrases: &Phrases<T>,
-    word: &str,
-    wanted: &impl Fn(&T) -> bool,
-    fits: impl Fn(&Entry<T>) -> bool,
-) -> Option<(usize, T)> {
-    if word.chars().count() < SHORTEST_SLIP {
-        return None;
-    }
-    // People rarely miss the first letter; a word that begins otherwise is another word.
-    let alike = phrases.singles.get(&word.chars().next()?)?;
-    let mut best: Option<(usize, &T)> = None;
-    for known in alike {
-        let Some(slips) = near(known, word).filter(|slips| best.is_none_or(|(least, _)| *slips < least)) else {
-            continue;
-        };
-        let mut entries = phrases.get(known).into_iter().flatten();
-        let entry = entries.find(|entry| {
-            let single = entry.words.len() == 1 && entry.spelling.spelled.is_empty();
-            single && wanted(&entry.meaning) && fits(entry)
-        });
-        if let Some(entry) = entry {
-            best = Some((slips, &entry.meaning));
-        }
-    }
-    best.map(|(slips, meaning)| (slips, meaning.clone()))
-}
-
-/// A name of two words, one as it is and the other, at this position, with a slip in it: `bitter guard`.
-fn nearly_a_pair<T: Clone>(phrases: &Phrases<T>, words: &[String], position: usize) -> Option<Hit<T>> {
-    let slipped = |known: &str, said: &str| {
-        let alike = known.chars().next() == said.chars().next() && said.chars().count() >= SHORTEST_SLIP;
-        alike && near(known, said).is_some()
-    };
-    let word = words.get(position)?;
-    if let Some(before) = position.checked_sub(1).and_then(|before| words.get(before)) {
-        let entries = phrases.get(before).into_iter().flatten();
-        for entry in entries {
-            if matches!(entry.words.as_slice(), [_, second] if slipped(second, word)) {
-                return Some(Hit { span: position - 1..position + 1, meaning: entry.meaning.clone(), exact: false });
-            }
-        }
-    }
-    let after = words.get(position + 1)?;
-    let first = phrases.firsts.get(after)?.iter().find(|first| slipped(first, word))?;
-    let mut entries = phrases.get(first)?.iter();
-    let best = entries.find(|entry| matches!(entry.words.as_slice(), [_, second] if second == after))?;
-    Some(Hit { span: position..position + 2, meaning: best.meaning.clone(), exact: false })
 }
 
 /// Words between those of a phrase that is said loosely turn it round.

@@ -18,6 +18,8 @@ pub struct SignBook {
     /// As spelled, for words whose sound is too short to tell.
     spelled: HashMap<String, Vec<Meaning>>,
     phrases: Vec<Phrase>,
+    /// The places of the phrases by the first of their meanings.
+    by_first: HashMap<Meaning, Vec<usize>>,
     /// Numbers of the looks by name.
     looks: HashMap<String, usize>,
     /// Looks of what one searches for and may not find.
@@ -148,6 +150,9 @@ impl SignBook {
         // The phrases of a sign are added one after another.
         let mut of_sign = self.phrases.iter().rev().take_while(|known| known.sign == sign);
         if telling && of_sign.all(|known| known.meanings != meanings) {
+            if let Some(first) = meanings.first() {
+                self.by_first.entry(first.clone()).or_default().push(self.phrases.len());
+            }
             self.phrases.push(Phrase { meanings, sign: sign.to_owned() });
         }
     }
@@ -229,9 +234,12 @@ impl SignBook {
         let told = self.said(text, parts);
         let not = self.looks.get(NOT).map(|look| Meaning::Look(*look));
         let everything: BTreeSet<&Meaning> = told.iter().flat_map(|said| &said.meanings).collect();
-        let said: Vec<(&Phrase, bool)> = self
-            .phrases
-            .iter()
+        // Only a phrase whose first meaning is there can be there whole.
+        let begun: BTreeSet<usize> =
+            everything.iter().filter_map(|meaning| self.by_first.get(*meaning)).flatten().copied().collect();
+        let said: Vec<(&Phrase, bool)> = begun
+            .into_iter()
+            .filter_map(|place| self.phrases.get(place))
             .filter(|phrase| phrase.meanings.iter().all(|meaning| everything.contains(meaning)))
             .filter_map(|phrase| {
                 // "No flowers" is a sign with its "no".
