@@ -53,7 +53,7 @@ impl By<'_> {
     fn tried_enough(&self) -> bool {
         /// A message of fifteen words may be parted at four borders, and its parts again; a tale of many commas is not
         /// read over and over (judgement, for a reading's time).
-        const MOST_WORDS: usize = 150;
+        const MOST_WORDS: usize = 100;
         self.read.get() >= MOST_WORDS
     }
 

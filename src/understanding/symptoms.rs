@@ -18,8 +18,8 @@ pub struct SignBook {
     /// As spelled, for words whose sound is too short to tell.
     spelled: HashMap<String, Vec<Meaning>>,
     phrases: Vec<Phrase>,
-    /// The places of the phrases by the first of their meanings.
-    by_first: HashMap<Meaning, Vec<usize>>,
+    /// The places of the phrases by the rarest of their meanings.
+    by_rarest: HashMap<Meaning, Vec<usize>>,
     /// Numbers of the looks by name.
     looks: HashMap<String, usize>,
     /// Looks of what one searches for and may not find.
@@ -88,6 +88,7 @@ impl SignBook {
                 }
             }
         }
+        book.sort_phrases();
         let everyday = |meaning: &Meaning| matches!(meaning, Meaning::Word(word) if known.ordinary.sounds_like(word));
         book.likeness = Likeness::of(known, &|text, language| {
             book.words_of(text, language).into_iter().filter(|meaning| !everyday(meaning)).collect()
@@ -150,11 +151,23 @@ impl SignBook {
         // The phrases of a sign are added one after another.
         let mut of_sign = self.phrases.iter().rev().take_while(|known| known.sign == sign);
         if telling && of_sign.all(|known| known.meanings != meanings) {
-            if let Some(first) = meanings.first() {
-                self.by_first.entry(first.clone()).or_default().push(self.phrases.len());
-            }
             self.phrases.push(Phrase { meanings, sign: sign.to_owned() });
         }
+    }
+
+    /// Keeps each phrase by that of its meanings which the fewest phrases have.
+    fn sort_phrases(&mut self) {
+        let mut counts: HashMap<&Meaning, usize> = HashMap::new();
+        for meaning in self.phrases.iter().flat_map(|phrase| &phrase.meanings) {
+            *counts.entry(meaning).or_default() += 1;
+        }
+        let mut by_rarest: HashMap<Meaning, Vec<usize>> = HashMap::new();
+        for (place, phrase) in self.phrases.iter().enumerate() {
+            if let Some(rarest) = phrase.meanings.iter().min_by_key(|meaning| counts.get(meaning)) {
+                by_rarest.entry(rarest.clone()).or_default().push(place);
+            }
+        }
+        self.by_rarest = by_rarest;
     }
 
     /// What a token may mean, read in these languages: its looks where it is a known word.
@@ -234,10 +247,10 @@ impl SignBook {
         let told = self.said(text, parts);
         let not = self.looks.get(NOT).map(|look| Meaning::Look(*look));
         let everything: BTreeSet<&Meaning> = told.iter().flat_map(|said| &said.meanings).collect();
-        // Only a phrase whose first meaning is there can be there whole.
-        let begun: BTreeSet<usize> =
-            everything.iter().filter_map(|meaning| self.by_first.get(*meaning)).flatten().copied().collect();
-        let said: Vec<(&Phrase, bool)> = begun
+        // Only a phrase whose rarest meaning is there can be there whole.
+        let perhaps: BTreeSet<usize> =
+            everything.iter().filter_map(|meaning| self.by_rarest.get(*meaning)).flatten().copied().collect();
+        let said: Vec<(&Phrase, bool)> = perhaps
             .into_iter()
             .filter_map(|place| self.phrases.get(place))
             .filter(|phrase| phrase.meanings.iter().all(|meaning| everything.contains(meaning)))
