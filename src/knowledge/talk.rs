@@ -210,6 +210,8 @@ pub struct SunWords {
 pub struct StepWords {
     /// Of things counted: "how many", "kitne".
     pub many: Vec<String>,
+    /// Asks for the working only where it stands alone.
+    pub more: Vec<String>,
     /// What is counted and stands in no bed: times, inches.
     pub uncounted: Vec<String>,
     /// Before what is left: "forget feeding".

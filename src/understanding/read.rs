@@ -23,6 +23,8 @@ mod plainly;
 mod questions;
 mod seen;
 mod sky;
+#[cfg(test)]
+mod tests;
 mod theirs;
 mod together;
 mod told_plainly;
@@ -146,7 +148,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
         let says = if other { Says::NoKind } else { follows.says };
         reading = found.as_it_follows(&text, reader, reading, before, follows);
         // "Why so many days' gap": the working of it.
-        reading.why |= says == Says::NoKind && found.asks_why_of_it();
+        reading.why |= says == Says::NoKind && found.asks_why_of_it(&text, reader);
         reading = completed(reading, before, says, asker);
     }
     with_beds(reading, asker)
@@ -192,10 +194,7 @@ impl Found {
             told.iter().filter(|hit| hit.meaning == Told::DidAsk).map(|hit| hit.span.clone()).collect();
         told.retain(|hit| hit.meaning != Told::Done || asks_did.iter().all(|did| !did.contains(&hit.span.start)));
         together::did_and_asks_not(text, &mut told);
-        // "The same reckoning" asks for no record.
-        let same: Vec<Range<usize>> =
-            told.iter().filter(|hit| hit.meaning == Told::Same).map(|hit| hit.span.clone()).collect();
-        told.retain(|hit| hit.meaning != Told::Data || same.iter().all(|same| !same.contains(&hit.span.start)));
+        together::same_reckoning(text, &mut told);
         // "Do baje" is two o'clock, whatever the language of the rest.
         let hour = |span: &Range<usize>| sun_clock::is_hour(text, span.start, &reader.known.talk.sun);
         told.retain(|hit| !(hit.meaning == Told::Question && hour(&hit.span)));

@@ -7,7 +7,7 @@ use super::topics::is_one_of;
 use super::{Found, Hit, Named, Reader, Reading, Told};
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point, Slips};
-use crate::quantity::{Unit, UnitOf};
+use crate::quantity::UnitOf;
 use crate::script::{Text, index_word};
 use crate::understanding::follow_up::Says;
 use crate::understanding::kind::Verdict;
@@ -45,6 +45,8 @@ struct Wording<'a> {
     open: Vec<usize>,
     /// Words that speak of one kind alone, where that is not the kind before.
     topics: Vec<Hit<Kind>>,
+    /// A word speaks of the kind before.
+    of_before: bool,
     /// Everyday words apart, something is told.
     tells: bool,
     /// How the open words lean.
@@ -80,12 +82,12 @@ impl Found {
             return keeps;
         }
         if said.words <= LONGEST && !self.has_own_matter(&said, before, verdict) {
-            if let Some(other) = self.speaks_of(&said, before, (kind, verdict)) {
+            if let Some(other) = self.speaks_of(&said, (kind, verdict)) {
                 let kind = Some(other).filter(|other| *other != kind);
                 return Follows { kind, says: self.leaves_out(&said, before, other) };
             }
-            let same = !anew && self.asks_the_same(&said, before, (kind, verdict));
-            if self.did.is_none() && (same || self.is_too_short_for_another(&said, before, verdict)) {
+            let same = !anew && self.asks_the_same(&said, before, verdict);
+            if self.did.is_none() && (same || self.speaks_of_nothing_else(&said, before, verdict)) {
                 return keeps;
             }
         }
@@ -124,6 +126,7 @@ impl Found {
         let mut topics = self.topics(text, reader);
         topics.extend(self.counts_plants(text, reader, before));
         topics.extend(self.amount_of_mix());
+        let of_before = topics.iter().any(|hit| hit.meaning == before.kind);
         topics.retain(|hit| !self.goes_with(text, reader, hit.meaning, before));
         Wording {
             text,
@@ -132,6 +135,7 @@ impl Found {
             ties: self.begins_with(text, &Told::FollowUp),
             bare: self.names.is_empty() && self.quantities.said.is_empty() && self.quantities.dimensions.is_empty(),
             topics,
+            of_before,
             tells: !self.telling_words(text, reader).is_empty(),
             leaning,
             open,
@@ -170,7 +174,8 @@ impl Found {
         let sized = self.names.is_empty() && !self.quantities.dimensions.is_empty();
         let told = self.did.is_some() || before.kind == Kind::Record;
         let far = said.ties && verdict.nearness < HAS_A_KIND && !told;
-        changes && !self.asks && !told || far && (sized || !self.names.is_empty())
+        let other = said.topics.iter().any(|hit| is_computed(hit.meaning));
+        changes && !self.asks && !told || far && !other && (sized || !self.names.is_empty())
     }
 
     /// Work, what was seen, signs of trouble, other people's things, thanks: a matter of its own.
@@ -193,7 +198,7 @@ impl Found {
             )
         };
         // A slab with damp patches is no plant.
-        let of_roof = || before.kind == Kind::Load && self.speaks_of_load(said);
+        let of_roof = before.kind == Kind::Load && said.of_before;
         let signs = !self.signs.is_empty() && before.kind != Kind::Trouble && verdict.kind == Kind::Trouble;
         let polite = |hit: &Hit<Told>| {
             matches!(hit.meaning, Told::Filler | Told::FollowUp | Told::Pronoun | Told::Yes | Told::Point(_))
@@ -207,58 +212,24 @@ impl Found {
         // "When is it sown" asks of no work done.
         let sown = self.asks && self.days.is_empty() && matches!(self.did, Some(JobKind::Sow | JobKind::Plant));
         let work = self.did.is_some() && !sown || self.saw().is_some();
-        work || signs && !of_roof() || thanks || self.told.iter().any(other)
+        work || signs && !of_roof || thanks || self.told.iter().any(other)
     }
 
-    fn speaks_of_load(&self, said: &Wording<'_>) -> bool {
-        self.topics(said.text, said.reader).iter().any(|hit| hit.meaning == Kind::Load)
-    }
-
-    /// The one other kind that its words speak of: a topic; or what it was read for, where its words lean to that, and to
-    /// the kind before not at all.
-    fn speaks_of(&self, said: &Wording<'_>, before: &Reading, (kind, verdict): (Kind, Verdict)) -> Option<Kind> {
-        /// So large a share of the leaning is plain, and so small a one is none (judgement).
-        const PLAIN: f64 = 0.75;
-        const NONE: f64 = 0.1;
-        if !self.asks || self.supposes(said.text) {
-            return None;
-        }
-        if let Some(first) = said.topics.first() {
-            let read = said.topics.iter().find(|hit| hit.meaning == kind);
-            let alone = said.topics.iter().all(|hit| hit.meaning == first.meaning) && is_computed(first.meaning);
-            return read.map(|hit| hit.meaning).or_else(|| alone.then_some(first.meaning));
-        }
-        let leans = is_computed(kind) && kind != before.kind && kind == verdict.kind && said.tells;
-        let why = self.told.iter().any(|hit| hit.meaning == Told::Why);
-        (leans && !why && said.share(kind) >= PLAIN && said.share(before.kind) < NONE).then_some(kind)
+    /// The one kind that its words speak of, where that is not the one before: the one it was read for, or, where it names
+    /// no crop and nothing was told plainly, that of all its topics.
+    fn speaks_of(&self, said: &Wording<'_>, (kind, verdict): (Kind, Verdict)) -> Option<Kind> {
+        let first = said.topics.first().filter(|_| self.asks && !self.supposes(said.text))?.meaning;
+        let alone = said.topics.iter().all(|hit| hit.meaning == first) && is_computed(first);
+        let open = kind == verdict.kind && !self.names_crop() && !said.of_before;
+        if said.topics.iter().any(|hit| hit.meaning == kind) { Some(kind) } else { (alone && open).then_some(first) }
     }
 
     /// The same is asked of something else, in so many words.
-    fn asks_the_same(&self, said: &Wording<'_>, before: &Reading, (kind, verdict): (Kind, Verdict)) -> bool {
-        let near = verdict.nearness;
-        let of_it = self.told.iter().any(|hit| hit.meaning == Told::Pronoun) && self.did.is_none();
-        let computed = !matches!(before.kind, Kind::None | Kind::Person | Kind::Care | Kind::Record | Kind::Trouble);
-        // "For how many weeks does it stay up": of what was spoken of, and near to nothing else.
-        (of_it && said.bare && computed && self.days.is_empty() && near < HAS_A_KIND && kind == Kind::Due)
-            || self.asks_what_about(near)
-            || self.changes_only(said.text, said.reader, before, near, &said.open)
-            || self.replaces_stuff(before)
-            // What is in a bottle is only told in answer to a question.
-            || said.text.tokens.len() <= SHORT && self.points().any(Point::tells_product)
-            || self.says_a_share(said, before, near)
-    }
-
-    /// "What about …" keeps the kind, whatever follows it.
-    fn asks_what_about(&self, near: f64) -> bool {
-        let about = |hit: &Hit<Told>| hit.meaning == Told::FollowUp && hit.span.start == 0 && hit.span.len() > 1;
-        near < HAS_A_KIND_OF_ITS_OWN && self.told.iter().any(about)
-    }
-
-    /// "I only have 75 %" after a net was spoken of.
-    fn says_a_share(&self, said: &Wording<'_>, before: &Reading, near: f64) -> bool {
-        let percent = |said: &Said| said.written.unit == Unit::Percent;
-        let share = self.names.is_empty() && self.quantities.said.iter().any(percent);
-        before.kind == Kind::Shade && share && said.text.tokens.len() <= LONGEST && near < HAS_A_KIND_OF_ITS_OWN
+    fn asks_the_same(&self, said: &Wording<'_>, before: &Reading, verdict: Verdict) -> bool {
+        // What is in a bottle is only told in answer to a question.
+        let product = said.text.tokens.len() <= SHORT && self.points().any(Point::tells_product);
+        let changes = self.changes_only(said.text, said.reader, before, verdict.nearness, &said.open);
+        product || changes || self.replaces_stuff(before)
     }
 
     /// "Would an old sheet do instead" of a net, of what is mixed or built with.
@@ -268,7 +239,7 @@ impl Found {
     }
 
     /// Nothing in it speaks of another kind, nor is it as good as a way of asking for one.
-    fn is_too_short_for_another(&self, said: &Wording<'_>, before: &Reading, verdict: Verdict) -> bool {
+    fn speaks_of_nothing_else(&self, said: &Wording<'_>, before: &Reading, verdict: Verdict) -> bool {
         /// So short a message is part of a question, whatever it is near to.
         const SHORT: usize = 5;
         /// Its words lean so surely elsewhere, and so little to the kind before (judgement).
@@ -290,13 +261,13 @@ impl Found {
         let long = said.words > SHORT || !self.names.is_empty();
         let near = other && said.tells && verdict.nearness >= HAS_A_KIND_OF_ITS_OWN && long;
         // "Can I spray now at noon" after a spray says its kind itself: another question of the same sort.
-        let topics = self.topics(said.text, said.reader);
-        let same = topics.iter().any(|hit| hit.meaning == before.kind) || self.asks && verdict.sureness >= SAME;
+        let same = said.of_before || self.asks && verdict.sureness >= SAME;
         let again = !other && same && !said.ties && self.signs.is_empty();
         let of_names = self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_) | Named::Material(_)));
-        let of_thing = self.asks && of_names && !said.ties && other && verdict.sureness >= SURELY && topics.is_empty();
+        let sure = self.asks && verdict.sureness >= SURELY && !said.of_before;
+        let of_thing = sure && of_names && !said.ties && other;
         let elsewhere = said.leaning.iter().any(|(kind, share)| *kind != before.kind && *share >= ELSEWHERE);
-        let leads_away = said.tells && topics.is_empty() && elsewhere && said.share(before.kind) < NOT_THERE;
+        let leads_away = said.tells && !said.of_before && elsewhere && said.share(before.kind) < NOT_THERE;
         let chatter = verdict.kind == Kind::None && said.share(Kind::None) >= CHATTER;
         kept && said.topics.is_empty() && !(near || again || of_thing || leads_away || chatter)
     }
@@ -317,8 +288,7 @@ impl Found {
         // The same sort of question again, with nothing it is about, is about the same.
         let all = has(Told::All);
         let same = kind == before.kind && kind != Kind::Sow && !all;
-        let ends = self.told.iter().any(|hit| hit.meaning == Told::FollowUp && hit.span.end == text.tokens.len());
-        let leans = same || ends || has(Told::Pronoun);
+        let leans = same || has(Told::Pronoun);
         // "Removed it on Sunday": of the one bed spoken of.
         let of_that = kind == Kind::Record && leans && before.beds.len() == 1 && text.tokens.len() <= LONGEST;
         let telling = (0..text.tokens.len()).filter(|at| !self.is_empty_word(*at)).count();
@@ -381,6 +351,8 @@ impl Found {
         let of_days = || (0..text.tokens.len()).any(|at| reader.known.words.spans.at(text, at).is_some());
         kind == before.kind
             || match before.kind {
+                // How what helps is made.
+                Kind::Trouble | Kind::Spray | Kind::Feed | Kind::Mix if kind == Kind::Build => true,
                 // What is told of an ailing plant.
                 Kind::Trouble => !self.asks && matches!(kind, Kind::Water | Kind::Mix | Kind::Shade | Kind::Feed),
                 // When one may eat after a spray is no matter of ripeness.

@@ -2,7 +2,7 @@
 
 use super::follows::Follows;
 use super::topics::is_one_of;
-use super::{Found, Named, Reader, Reading, Told};
+use super::{Found, Hit, Named, Reader, Reading, Told};
 use crate::garden::JobKind;
 use crate::knowledge::{DayWord, Kind, MaterialKind, Slips};
 use crate::quantity::UnitOf;
@@ -60,9 +60,11 @@ impl Found {
     }
 
     /// "How come so much", "why so many days": of what was answered, of nothing else that is named.
-    pub(super) fn asks_why_of_it(&self) -> bool {
+    pub(super) fn asks_why_of_it(&self, text: &Text, reader: &Reader<'_>) -> bool {
+        let more = &reader.known.talk.steps.more;
+        let why = |hit: &Hit<Told>| hit.meaning == Told::Why && !is_one_of(more, text, hit.span.start);
         let nothing = self.names.is_empty() && self.quantities.said.is_empty() && self.days.is_empty();
-        self.tells(&Told::Why) && !self.tells(&Told::Condition) && nothing && self.signs.is_empty()
+        self.told.iter().any(why) && !self.tells(&Told::Condition) && nothing && self.signs.is_empty()
     }
 
     /// What a message leaves to the one before, where it goes on with it in a way of its own; and its kind, where that is

@@ -35,11 +35,6 @@ impl Found {
         if nearness >= HAS_A_KIND_OF_ITS_OWN {
             return false;
         }
-        // "It started a week ago" tells more of what is wrong.
-        let since = !self.days.is_empty() || self.for_days().is_some();
-        if before.kind == Kind::Trouble && since && !self.asks && self.names.is_empty() {
-            return true;
-        }
         if open.len() > 1 && self.strange(text, reader) >= STRANGE {
             return false;
         }
