@@ -70,7 +70,8 @@ pub use sign::{Part, Symptom};
 pub use source::{Source, Worth};
 pub use spellings::Spellings;
 pub use talk::{
-    Aspect, BedWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords, SunWords, Talk, TopicWords,
+    Aspect, BedWords, JobWords, NthWords, PointWords, RoofWords, SeenWords, SpeakWords, StepWords, SunWords, Talk,
+    TopicWords,
 };
 pub use trouble::{Evidence, Often, Remedy, Spell, Trouble, TroubleKind};
 pub use words::{DayWord, NotWords, PartOfDay, Sign, TimeUnit, Words};

@@ -160,6 +160,9 @@ pub struct Talk {
     /// Words that speak of one kind of question alone.
     #[serde(default)]
     pub topics: Vec<TopicWords>,
+    /// Something else is asked to do in place of what was told: "would an old sheet do instead".
+    pub suffices: Names,
+    pub steps: StepWords,
     /// English words of articles that call for a caution.
     #[serde(default)]
     pub dangers: Vec<String>,
@@ -199,6 +202,39 @@ pub struct SunWords {
     pub clock: Vec<String>,
     pub morning: Vec<String>,
     pub afternoon: Vec<String>,
+}
+
+/// Small words beside others, in any language, as they are written: what a word is to the question it stands in.
+#[derive(Debug, Clone, Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct StepWords {
+    /// Of things counted: "how many", "kitne".
+    pub many: Vec<String>,
+    /// Asks for the working only where it stands alone.
+    pub more: Vec<String>,
+    /// What is counted and stands in no bed: times, inches.
+    pub uncounted: Vec<String>,
+    /// Before what is left: "forget feeding".
+    pub left: Vec<String>,
+    /// After what is left: "khaad chhodo".
+    pub left_after: Vec<String>,
+    /// Before a circumstance: "under the net".
+    pub with: Vec<String>,
+    /// After a circumstance, behind a word of `of`: "jaali ke neeche".
+    pub with_after: Vec<String>,
+    pub of: Vec<String>,
+    /// Before what something goes into: "in how much water".
+    pub into: Vec<String>,
+    /// After it: "kitne pani me".
+    pub into_after: Vec<String>,
+    /// Before a day: "on Friday".
+    pub before_day: Vec<String>,
+    /// Before a month or season: "in winter".
+    pub before_month: Vec<String>,
+    /// After a month: "july me".
+    pub after_month: Vec<String>,
+    /// Beside another time of the year, where nothing else is said: "and once the rains start?".
+    pub beside_time: Vec<String>,
 }
 
 /// How people say that a job was done.

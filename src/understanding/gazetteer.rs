@@ -127,6 +127,8 @@ pub enum Told {
     Working,
     /// Of each turn.
     EachTime,
+    /// Something else is asked to do in place of what was told.
+    Suffices,
     /// Something is wished to be told: beside work it asks.
     Request,
 }
@@ -360,7 +362,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
     for season in talk.seasons.iter().filter(|season| (1..=12).contains(&season.month)) {
         told.add(&season.words, &Told::Season(season.month));
     }
-    let lists: [(&Names, Told); 49] = [
+    let lists: [(&Names, Told); 50] = [
         (&talk.called, Told::Called),
         (&talk.hearsay, Told::Hearsay),
         (&talk.ails, Told::Ails),
@@ -409,6 +411,7 @@ fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<To
         (&talk.worry, Told::Worry),
         (&talk.working, Told::Working),
         (&talk.each_time, Told::EachTime),
+        (&talk.suffices, Told::Suffices),
         (&talk.request, Told::Request),
     ];
     for point in &talk.points {

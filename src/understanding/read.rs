@@ -1,5 +1,6 @@
 //! A text, who wrote it and on which day → its reading.
 
+mod answers;
 mod asked;
 mod asked_back;
 mod bare_box;
@@ -14,14 +15,16 @@ mod filled;
 mod follows;
 mod frames;
 mod given;
+mod goes_on;
 mod harmed;
-mod leaning;
 mod leans;
 mod new_bed;
 mod plainly;
 mod questions;
 mod seen;
 mod sky;
+#[cfg(test)]
+mod tests;
 mod theirs;
 mod together;
 mod told_plainly;
@@ -122,7 +125,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
             &reading,
             before,
             contrasts
-                || found.corrects()
+                || found.corrects(&text)
                 || one_vessel(&reading, before).is_some() && reading.names_nothing()
                 || found.says_otherwise(&text, reader, &reading, before),
             asker,
@@ -138,33 +141,16 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
     {
         return with_beds(reading, asker);
     }
-    if let Some(before) = &asker.before
-        && let Some((kind, says)) = found.goes_on(&text, reader, before)
-    {
-        /// What goes on with what was said leaves little else (judgement).
-        const SURE: f64 = 0.85;
-        if let Some(kind) = kind {
-            // The next picking is of what was picked.
-            let did = before.did.filter(|_| before.kind == Kind::Record && kind == Kind::Harvest);
-            reading = Reading { kind, did, sureness: SURE, asks: true, ..reading };
-        }
-        reading.season = reading.season.or_else(|| found.only_month(&text, reader));
-        if before.kind == Kind::Sow && reading.months.is_empty() {
-            reading.months.extend(reading.season);
-        }
-        return with_beds(completed(reading, before, says, asker), asker);
+    if let Some(before) = &asker.before {
+        // "I said bitter gourd, not bottle gourd": the same, of what is meant.
+        let other = contrasts && before.kind != Kind::Record && !reading.crops.is_empty();
+        let follows = found.follows(&text, reader, before, (kind, verdict));
+        let says = if other { Says::NoKind } else { follows.says };
+        reading = found.as_it_follows(&text, reader, reading, before, follows);
+        // "Why so many days' gap": the working of it.
+        reading.why |= says == Says::NoKind && found.asks_why_of_it(&text, reader);
+        reading = completed(reading, before, says, asker);
     }
-    let reading = match &asker.before {
-        Some(before) => {
-            // "I said bitter gourd, not bottle gourd": the same, of what is meant.
-            let other = contrasts && before.kind != Kind::Record && !reading.crops.is_empty();
-            let says = if other { Says::NoKind } else { found.says(&text, reader, before, (kind, verdict)) };
-            // "Why so many days' gap": the working of it.
-            let why = reading.why || says == Says::NoKind && found.asks_why_of_it();
-            completed(Reading { why, ..reading }, before, says, asker)
-        }
-        None => reading,
-    };
     with_beds(reading, asker)
 }
 
@@ -208,6 +194,7 @@ impl Found {
             told.iter().filter(|hit| hit.meaning == Told::DidAsk).map(|hit| hit.span.clone()).collect();
         told.retain(|hit| hit.meaning != Told::Done || asks_did.iter().all(|did| !did.contains(&hit.span.start)));
         together::did_and_asks_not(text, &mut told);
+        together::same_reckoning(text, &mut told);
         // "Do baje" is two o'clock, whatever the language of the rest.
         let hour = |span: &Range<usize>| sun_clock::is_hour(text, span.start, &reader.known.talk.sun);
         told.retain(|hit| !(hit.meaning == Told::Question && hour(&hit.span)));
@@ -365,11 +352,11 @@ impl Found {
         let someone = says(Told::Others) && !says(Told::ByOthers)
             || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
         let theirs = says(Told::Data) || (self.asks || self.did.is_none()) && !says(Told::OthersSaid);
-        // A recipe is the kitchen's, unless it is one of a mix.
+        // A recipe is the kitchen's, unless it is one of a mix or of something to spray.
         let mixed = |hit: &Hit<Named>| {
             matches!(hit.meaning, Named::Material(_) | Named::Mix(_) | Named::OwnBed(_) | Named::BedKind(_))
         };
-        let filled = self.names.iter().any(mixed) || says(Told::Thing(JobKind::TopUp));
+        let filled = self.names.iter().any(mixed) || says(Told::Thing(JobKind::TopUp)) || self.sprays;
         someone && theirs || says(Told::NotOurs) || says(Told::Point(Point::Recipe)) && !filled
     }
 

@@ -1,180 +1,371 @@
-//! Messages that go on with what was said: another time of the year, a worry, the net or the next time of it.
+//! What a message that follows another leaves to the one before: one decision, from top to bottom.
+//!
+//! What its own words speak of leads to that kind; names, sizes, days and words that steer change what is asked of and
+//! keep the kind, and so does a short message that speaks of nothing else.
 
-use super::{Found, Named, Reader, Reading, Told};
+use super::topics::is_one_of;
+use super::{Found, Hit, Named, Reader, Reading, Told};
 use crate::garden::JobKind;
-use crate::knowledge::{DayWord, Kind, MaterialKind, Slips};
+use crate::knowledge::{Kind, Point, Slips};
 use crate::quantity::UnitOf;
-use crate::script::{Language, Text};
+use crate::script::{Text, index_word};
 use crate::understanding::follow_up::Says;
+use crate::understanding::kind::Verdict;
+use crate::understanding::quantities::Said;
 
-/// Such a message has at most so many words.
-const LONGEST: usize = 10;
+/// A message that leans on another has at most so many words.
+pub(super) const LONGEST: usize = 12;
+
+/// So few tokens hold no matter of their own.
+const SHORT: usize = 6;
+
+/// A message nearer than this to a way of asking has a kind of its own, if nothing in it leans on another.
+const HAS_A_KIND: f64 = 0.45;
+
+/// A message that is as good as one of the ways of asking says all, however it begins.
+pub(super) const HAS_A_KIND_OF_ITS_OWN: f64 = 0.75;
+
+/// Whether a message says its kind, which one where it is not the one it was read for, and what it is about.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Follows {
+    pub kind: Option<Kind>,
+    pub says: Says,
+}
+
+/// What is looked at in the wording of a message.
+struct Wording<'a> {
+    text: &'a Text,
+    reader: &'a Reader<'a>,
+    words: usize,
+    /// A word that goes on stands first.
+    ties: bool,
+    /// Neither a name nor a size is said.
+    bare: bool,
+    /// Tokens that are no name, size, day, empty word or word that steers.
+    open: Vec<usize>,
+    /// Words that speak of one kind alone, where that is not the kind before.
+    topics: Vec<Hit<Kind>>,
+    /// A word speaks of the kind before.
+    of_before: bool,
+    /// Everyday words apart, something is told.
+    tells: bool,
+    /// How the open words lean.
+    leaning: Vec<(Kind, f64)>,
+}
+
+impl Wording<'_> {
+    fn share(&self, kind: Kind) -> f64 {
+        self.leaning.iter().find(|(of, _)| *of == kind).map_or(0.0, |(_, share)| *share)
+    }
+}
 
 impl Found {
-    fn tells(&self, what: &Told) -> bool {
-        self.told.iter().any(|hit| hit.meaning == *what)
-    }
-
-    /// The month in the middle of a time of the year that is named.
-    pub(super) fn season(&self) -> Option<u32> {
-        self.told.iter().find_map(|hit| if let Told::Season(month) = hit.meaning { Some(month) } else { None })
-    }
-
-    /// "In winter", "july me": the month of the time that a question is about, where the words say that it is about then.
-    pub(super) fn season_asked(&self, text: &Text, reader: &Reader<'_>) -> Option<u32> {
-        const BEFORE: [&str; 2] = ["in", "during"];
-        const AFTER: [&str; 5] = ["me", "mein", "में", "mahine", "महीने"];
-        let article = |at: usize| if at > 0 && text.normal(at - 1) == "the" { at - 1 } else { at };
-        let after = |at: usize| article(at).checked_sub(1).is_some_and(|before| BEFORE.contains(&text.normal(before)));
-        if self.did.is_some() || !self.days.is_empty() {
-            return None;
+    /// What the message leaves to the one before; its own reading is of a kind, after a verdict on its words.
+    pub(super) fn follows(
+        &self,
+        text: &Text,
+        reader: &Reader<'_>,
+        before: &Reading,
+        (kind, verdict): (Kind, Verdict),
+    ) -> Follows {
+        let keeps = Follows { kind: None, says: Says::NoKind };
+        // What is not ours stays so, however it begins.
+        if self.of_others() && !self.replaces_stuff(before) {
+            return Follows { kind: None, says: Says::All };
         }
-        let season = self.told.iter().find_map(|hit| match hit.meaning {
-            // The Hindi words for a season hold the word for "in".
-            Told::Season(month) if after(hit.span.start) || text.language != Language::En => Some(month),
-            _ => None,
-        });
-        season.or_else(|| {
-            (0..text.tokens.len()).find_map(|at| match reader.known.words.days.at(text, at) {
-                Some((DayWord::Month(month), length)) if after(at) || AFTER.contains(&text.normal(at + length)) => {
-                    Some(month)
-                }
-                _ => None,
-            })
-        })
-    }
-
-    /// The month or the middle month of the season in a message that names no other time.
-    pub(super) fn only_month(&self, text: &Text, reader: &Reader<'_>) -> Option<u32> {
-        let months = self.months(text, reader);
-        if self.only_another_time(text, reader) { self.season().or(months.first().copied()) } else { None }
-    }
-
-    /// "Please show how you reached that figure": the working of the last answer, of nothing else that is named.
-    pub(super) fn asks_working(&self) -> bool {
-        self.tells(&Told::Working) && self.names.is_empty() && self.quantities.said.is_empty() && self.did.is_none()
-    }
-
-    /// "How come so much", "why so many days": of what was answered, of nothing else that is named.
-    pub(super) fn asks_why_of_it(&self) -> bool {
-        let nothing = self.names.is_empty() && self.quantities.said.is_empty() && self.days.is_empty();
-        self.tells(&Told::Why) && !self.tells(&Told::Condition) && nothing && self.signs.is_empty()
-    }
-
-    /// What a message leaves to the one before, where it goes on with it; and its kind, where that is another one.
-    pub(super) fn goes_on(&self, text: &Text, reader: &Reader<'_>, before: &Reading) -> Option<(Option<Kind>, Says)> {
-        let words = text.tokens.iter().filter(|token| token.is_word()).count();
-        if words > LONGEST || self.of_others() || self.did.is_some() || matches!(before.kind, Kind::None | Kind::Person)
-        {
-            return None;
+        if let Some(goes_on) = self.goes_on(text, reader, before) {
+            return goes_on;
         }
-        if let Some(kind) = self.turns_to(text, reader, before) {
-            return Some((Some(kind), Says::NoSubject));
+        let said = self.wording(text, reader, before);
+        let anew = self.asks_what_is_due(&said, before, (kind, verdict));
+        if !anew && (self.says_nothing_else(&said) || self.corrects_what_was_asked(&said, before, verdict)) {
+            return keeps;
         }
-        if before.kind != Kind::Record && self.only_another_time(text, reader) {
-            return Some((None, Says::NoKind));
-        }
-        if self.tells_vessel(before) {
-            return Some((None, Says::NoKind));
-        }
-        if before.kind == Kind::Trouble && self.worries(before) {
-            return Some((None, Says::NoKind));
-        }
-        let turn = match before.kind {
-            Kind::Water => Some(JobKind::Water),
-            Kind::Feed => Some(JobKind::Feed),
-            Kind::Spray => Some(JobKind::Spray),
-            _ => None,
-        };
-        let same_turn = turn.is_some_and(|turn| self.jobs().into_iter().all(|job| job == turn));
-        if same_turn && self.tells(&Told::EachTime) && self.names_only(|name| matches!(name, Named::Material(_))) {
-            return Some((None, Says::NoKind));
-        }
-        if self.asks_for_the_net(text, reader, before) {
-            return Some((Some(Kind::Shade), Says::NoSubject));
-        }
-        self.next_of_the_work(text, reader, before).map(|kind| (Some(kind), Says::NoSubject))
-    }
-
-    fn names_only(&self, what: impl Fn(&Named) -> bool) -> bool {
-        self.names.iter().all(|hit| what(&hit.meaning))
-    }
-
-    /// "And in winter?", "even in july?": another time of the year and nothing else.
-    fn only_another_time(&self, text: &Text, reader: &Reader<'_>) -> bool {
-        let month = |at: usize| matches!(reader.known.words.days.at(text, at), Some((DayWord::Month(_), _)));
-        let season =
-            |at: usize| self.told.iter().any(|hit| matches!(hit.meaning, Told::Season(_)) && hit.span.contains(&at));
-        let time = |at: usize| month(at) || season(at);
-        let word =
-            |at: &usize| text.tokens.get(*at).is_some_and(|token| token.normal.chars().any(char::is_alphanumeric));
-        let steers = |at: usize| {
-            self.is_empty_word(at)
-                || self.told.iter().any(|hit| matches!(hit.meaning, Told::Same | Told::All) && hit.span.contains(&at))
-                || matches!(
-                    text.normal(at),
-                    "during" | "time" | "about" | "what" | "how" | "kya" | "क्या" | "mahine" | "me" | "में"
-                )
-        };
-        let all = || (0..text.tokens.len()).filter(word);
-        self.names.is_empty() && self.days.is_empty() && all().any(time) && all().all(|at| time(at) || steers(at))
-    }
-
-    /// "The mug holds 700 ml" after water was asked for in mugs.
-    fn tells_vessel(&self, before: &Reading) -> bool {
-        let wanted = before.vessels.as_ref().is_some_and(|vessels| vessels.wanted && vessels.holds.is_none());
-        let [said] = self.quantities.said.as_slice() else { return false };
-        let volume = said.written.unit.measures() == UnitOf::Volume;
-        before.kind == Kind::Water && wanted && volume && self.names.is_empty() && !self.asks
-    }
-
-    /// "Is that normal", "will it die": asked of the trouble just told, about no other plant.
-    fn worries(&self, before: &Reading) -> bool {
-        let same = |name: &Named| match name {
-            Named::Crop(crop) => before.crops.contains(crop),
-            _ => false,
-        };
-        self.tells(&Told::Worry) && self.signs.is_empty() && self.names_only(same)
-    }
-
-    /// "Will it want a net too": asked of what was spoken of. "And under the net?" is a condition.
-    fn asks_for_the_net(&self, text: &Text, reader: &Reader<'_>, before: &Reading) -> bool {
-        const UNDER: [&str; 7] = ["under", "below", "beneath", "with", "without", "inside", "through"];
-        let of_net = |name: &Named| match name {
-            Named::Material(id) => {
-                reader.known.materials.get(id).is_some_and(|material| material.kind == MaterialKind::Net)
+        if said.words <= LONGEST && !self.has_own_matter(&said, before, verdict) {
+            if let Some(other) = self.speaks_of(&said, (kind, verdict)) {
+                let kind = Some(other).filter(|other| *other != kind);
+                return Follows { kind, says: self.leaves_out(&said, before, other) };
             }
-            _ => false,
-        };
-        let under = |at: usize| {
-            (1..=2).any(|back| at.checked_sub(back).is_some_and(|place| UNDER.contains(&text.normal(place))))
-                || matches!(text.normal(at + 1), "ke" | "k" | "के")
-        };
-        let net = self.told.iter().filter(|hit| hit.meaning == Told::Thing(JobKind::Net));
-        let wanted = net.into_iter().any(|hit| !under(hit.span.start));
-        let of_plant = matches!(
-            before.kind,
-            Kind::Sow | Kind::Harvest | Kind::Water | Kind::Feed | Kind::Seed | Kind::Space | Kind::Care
-        );
-        let supposed = self.tells(&Told::Condition) || self.tells(&Told::NetDown);
-        wanted && of_plant && self.asks && !supposed && self.names_only(of_net) && !before.crops.is_empty()
+            let same = !anew && self.asks_the_same(&said, before, verdict);
+            if self.did.is_none() && (same || self.speaks_of_nothing_else(&said, before, verdict)) {
+                return keeps;
+            }
+        }
+        Follows { kind: None, says: self.leaves_out(&said, before, kind) }
     }
 
-    /// "Next pick when" after a picking told: the next time of that work.
-    fn next_of_the_work(&self, text: &Text, reader: &Reader<'_>, before: &Reading) -> Option<Kind> {
-        let (job, kind) = match before.did? {
-            JobKind::Water => (JobKind::Water, Kind::Water),
-            JobKind::Spray => (JobKind::Spray, Kind::Spray),
-            JobKind::Feed => (JobKind::Feed, Kind::Feed),
-            JobKind::Pick => (JobKind::Pick, Kind::Harvest),
-            _ => return None,
-        };
-        if before.kind != Kind::Record || !self.names_only(|_| false) || !self.quantities.said.is_empty() {
-            return None;
+    /// The reading with its kind and its time of the year as they follow from what was said.
+    pub(super) fn as_it_follows(
+        &self,
+        text: &Text,
+        reader: &Reader<'_>,
+        reading: Reading,
+        before: &Reading,
+        follows: Follows,
+    ) -> Reading {
+        /// What goes on with what was said leaves little else (judgement).
+        const SURE: f64 = 0.85;
+        let month = self.only_month(text, reader);
+        let season = reading.season.or(month);
+        let mut reading = Reading { season, ..reading };
+        if before.kind == Kind::Sow && reading.months.is_empty() {
+            reading.months.extend(month);
         }
-        let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Refused);
-        let means = |what: &str| meant.iter().any(|word| word.strip_prefix('=') == Some(what));
-        let other = self.jobs().into_iter().any(|named| named != job);
-        (means("next") && means("when") && !other).then_some(kind)
+        let Some(kind) = follows.kind else { return reading };
+        // The next picking is of what was picked.
+        let did = before.did.filter(|_| before.kind == Kind::Record && kind == Kind::Harvest);
+        Reading { kind, did, sureness: SURE, asks: true, ..reading }
     }
+
+    fn wording<'a>(&self, text: &'a Text, reader: &'a Reader<'a>, before: &Reading) -> Wording<'a> {
+        let open = self.open_words(text, reader);
+        let left: Vec<_> = open.iter().filter_map(|at| text.tokens.get(*at).cloned()).collect();
+        let meant = reader.known.meanings.of(&left, text.language, Slips::Forgiven);
+        let words: Vec<String> = left.iter().filter_map(|token| index_word(token, text.language)).collect();
+        let leaning = if open.is_empty() { Vec::new() } else { reader.index.leaning(&[words, meant].concat()) };
+        let mut topics = self.topics(text, reader);
+        topics.extend(self.counts_plants(text, reader, before));
+        topics.extend(self.amount_of_mix());
+        let of_before = topics.iter().any(|hit| hit.meaning == before.kind);
+        topics.retain(|hit| !self.goes_with(text, reader, hit.meaning, before));
+        Wording {
+            text,
+            reader,
+            words: text.tokens.iter().filter(|token| token.is_word()).count(),
+            ties: self.begins_with(text, &Told::FollowUp),
+            bare: self.names.is_empty() && self.quantities.said.is_empty() && self.quantities.dimensions.is_empty(),
+            topics,
+            of_before,
+            tells: !self.telling_words(text, reader).is_empty(),
+            leaning,
+            open,
+        }
+    }
+
+    /// "What is due" needs no subject: nothing of what was said before is asked again.
+    fn asks_what_is_due(&self, said: &Wording<'_>, before: &Reading, (kind, verdict): (Kind, Verdict)) -> bool {
+        let near = if self.days.is_empty() { HAS_A_KIND } else { HAS_A_KIND_OF_ITS_OWN };
+        let due = kind == Kind::Due && before.kind != Kind::Due;
+        due && !said.ties && self.names.is_empty() && verdict.nearness >= near
+    }
+
+    /// Names, sizes, days and words that steer, and nothing else: "and the tomatoes?", "4 by 3 ft", "how many days?".
+    fn says_nothing_else(&self, said: &Wording<'_>) -> bool {
+        let steers = |hit: &Hit<Told>| {
+            let asks = matches!(hit.meaning, Told::Question | Told::Point(Point::Time | Point::Strength));
+            let product = matches!(hit.meaning, Told::Point(point) if point.tells_product());
+            matches!(hit.meaning, Told::Why | Told::All | Told::Yes) || product || said.bare && asks
+        };
+        let covered = |at: usize| {
+            let told = self.told.iter().any(|hit| hit.span.contains(&at) && steers(hit));
+            told || self.is_of_a_day(said, at)
+        };
+        // "Ok thanks" says nothing and asks nothing.
+        let empty = |hit: &Hit<Told>| matches!(hit.meaning, Told::Filler | Told::FollowUp);
+        let idle = said.bare && self.days.is_empty() && !self.asks && self.told.iter().all(empty);
+        !idle && said.open.iter().all(|at| covered(*at))
+    }
+
+    /// "No, 6 ft x 3 ft", "and if only 8 inches deep?", "and radish, asking for a friend": what was asked before, of
+    /// something else.
+    fn corrects_what_was_asked(&self, said: &Wording<'_>, before: &Reading, verdict: Verdict) -> bool {
+        let other = !said.bare || !self.days.is_empty();
+        let changes = self.corrects(said.text) && said.text.tokens.len() <= LONGEST && other && self.did.is_none();
+        let sized = self.names.is_empty() && !self.quantities.dimensions.is_empty();
+        let told = self.did.is_some() || before.kind == Kind::Record;
+        let far = said.ties && verdict.nearness < HAS_A_KIND && !told;
+        let other = said.topics.iter().any(|hit| is_computed(hit.meaning));
+        changes && !self.asks && !told || far && !other && (sized || !self.names.is_empty())
+    }
+
+    /// Work, what was seen, signs of trouble, other people's things, thanks: a matter of its own.
+    fn has_own_matter(&self, said: &Wording<'_>, before: &Reading, verdict: Verdict) -> bool {
+        let other = |hit: &Hit<Told>| {
+            matches!(
+                hit.meaning,
+                Told::Speak(_)
+                    | Told::Others
+                    | Told::NotOurs
+                    | Told::Data
+                    | Told::NewBed
+                    | Told::Move
+                    | Told::Will
+                    | Told::Undo
+                    | Told::Note
+                    | Told::OthersGarden
+                    | Told::Shorter
+                    | Told::Joke
+            )
+        };
+        // A slab with damp patches is no plant.
+        let of_roof = before.kind == Kind::Load && said.of_before;
+        let signs = !self.signs.is_empty() && before.kind != Kind::Trouble && verdict.kind == Kind::Trouble;
+        let polite = |hit: &Hit<Told>| {
+            matches!(hit.meaning, Told::Filler | Told::FollowUp | Told::Pronoun | Told::Yes | Told::Point(_))
+        };
+        let thanks = verdict.kind == Kind::None
+            && said.bare
+            && self.days.is_empty()
+            && !self.asks
+            && self.told.iter().any(|hit| hit.meaning == Told::Filler)
+            && self.told.iter().all(polite);
+        // "When is it sown" asks of no work done.
+        let sown = self.asks && self.days.is_empty() && matches!(self.did, Some(JobKind::Sow | JobKind::Plant));
+        let work = self.did.is_some() && !sown || self.saw().is_some();
+        work || signs && !of_roof || thanks || self.told.iter().any(other)
+    }
+
+    /// The one kind that its words speak of, where that is not the one before: the one it was read for, or, where it names
+    /// no crop and nothing was told plainly, that of all its topics.
+    fn speaks_of(&self, said: &Wording<'_>, (kind, verdict): (Kind, Verdict)) -> Option<Kind> {
+        let first = said.topics.first().filter(|_| self.asks && !self.supposes(said.text))?.meaning;
+        let alone = said.topics.iter().all(|hit| hit.meaning == first) && is_computed(first);
+        let open = kind == verdict.kind && !self.names_crop() && !said.of_before;
+        if said.topics.iter().any(|hit| hit.meaning == kind) { Some(kind) } else { (alone && open).then_some(first) }
+    }
+
+    /// The same is asked of something else, in so many words.
+    fn asks_the_same(&self, said: &Wording<'_>, before: &Reading, verdict: Verdict) -> bool {
+        // What is in a bottle is only told in answer to a question.
+        let product = said.text.tokens.len() <= SHORT && self.points().any(Point::tells_product);
+        let changes = self.changes_only(said.text, said.reader, before, verdict.nearness, &said.open);
+        product || changes || self.replaces_stuff(before)
+    }
+
+    /// "Would an old sheet do instead" of a net, of what is mixed or built with.
+    fn replaces_stuff(&self, before: &Reading) -> bool {
+        let stuff = matches!(before.kind, Kind::Shade | Kind::Mix | Kind::Build | Kind::Care);
+        stuff && self.asks && self.told.iter().any(|hit| hit.meaning == Told::Suffices)
+    }
+
+    /// Nothing in it speaks of another kind, nor is it as good as a way of asking for one.
+    fn speaks_of_nothing_else(&self, said: &Wording<'_>, before: &Reading, verdict: Verdict) -> bool {
+        /// So short a message is part of a question, whatever it is near to.
+        const SHORT: usize = 5;
+        /// Its words lean so surely elsewhere, and so little to the kind before (judgement).
+        const ELSEWHERE: f64 = 0.8;
+        const NOT_THERE: f64 = 0.01;
+        /// So much of it leans to chatter (judgement).
+        const CHATTER: f64 = 0.55;
+        /// So sure of the kind before, it is a question by itself (judgement).
+        const SAME: f64 = 0.8;
+        /// So surely it asks something of a thing that it names (judgement).
+        const SURELY: f64 = 0.9;
+        // What was told is not asked again, and who wants a person says when.
+        let kept = match before.kind {
+            Kind::None | Kind::Record => false,
+            Kind::Person => !self.asks,
+            _ => true,
+        };
+        let other = verdict.kind != before.kind;
+        let long = said.words > SHORT || !self.names.is_empty();
+        let near = other && said.tells && verdict.nearness >= HAS_A_KIND_OF_ITS_OWN && long;
+        // "Can I spray now at noon" after a spray says its kind itself: another question of the same sort.
+        let same = said.of_before || self.asks && verdict.sureness >= SAME;
+        let again = !other && same && !said.ties && self.signs.is_empty();
+        let of_names = self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_) | Named::Material(_)));
+        let sure = self.asks && verdict.sureness >= SURELY && !said.of_before;
+        let of_thing = sure && of_names && !said.ties && other;
+        let elsewhere = said.leaning.iter().any(|(kind, share)| *kind != before.kind && *share >= ELSEWHERE);
+        let leads_away = said.tells && !said.of_before && elsewhere && said.share(before.kind) < NOT_THERE;
+        let chatter = verdict.kind == Kind::None && said.share(Kind::None) >= CHATTER;
+        kept && said.topics.is_empty() && !(near || again || of_thing || leads_away || chatter)
+    }
+
+    /// What a message with a kind lacks: what it is about, or where that is.
+    fn leaves_out(&self, said: &Wording<'_>, before: &Reading, kind: Kind) -> Says {
+        /// So few words of care are about what was spoken of.
+        const FEW: usize = 4;
+        /// So short a question that names nothing is about what was spoken of.
+        const UNNAMED: usize = 9;
+        let text = said.text;
+        let has = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
+        // A size is enough where no crop is needed, unless the same was asked of one.
+        let measured = !(self.quantities.dimensions.is_empty() && self.quantities.bare.is_empty());
+        let of_size = matches!(kind, Kind::Mix | Kind::Build | Kind::Load) && kind != before.kind;
+        let named = |hit: &Hit<Named>| matches!(hit.meaning, Named::Crop(_) | Named::OwnBed(_));
+        let subject = of_size && measured || self.names.iter().any(named);
+        // The same sort of question again, with nothing it is about, is about the same.
+        let all = has(Told::All);
+        let same = kind == before.kind && kind != Kind::Sow && !all;
+        let leans = same || has(Told::Pronoun);
+        // "Removed it on Sunday": of the one bed spoken of.
+        let of_that = kind == Kind::Record && leans && before.beds.len() == 1 && text.tokens.len() <= LONGEST;
+        let telling = (0..text.tokens.len()).filter(|at| !self.is_empty_word(*at)).count();
+        // "And stake or cage?", "how do I get rid of them".
+        let care = kind == Kind::Care && (said.ties || leans || telling <= FEW) && !all;
+        let needs_subject =
+            of_that || care || !matches!(kind, Kind::None | Kind::Person | Kind::Care | Kind::Due | Kind::Record);
+        // Seed and room for nothing named, in a size that is, and a crop's own harvest: of what was spoken of.
+        let of_what = matches!(kind, Kind::Seed | Kind::Space | Kind::Water) && measured || kind == Kind::Harvest;
+        let of_what = of_what && !before.crops.is_empty();
+        if needs_subject && !subject && (said.ties || leans || of_what || telling <= UNNAMED) {
+            return Says::NoSubject;
+        }
+        let placed = measured || self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
+        if needs_subject && has(Told::Inside) && !placed { Says::NoPlace } else { Says::All }
+    }
+
+    /// "On" of "on Friday", "the day after".
+    fn is_of_a_day(&self, said: &Wording<'_>, position: usize) -> bool {
+        let after = |hit: &Hit<Told>| hit.meaning == Told::DayAfter && hit.span.contains(&position);
+        let before = is_one_of(&said.reader.known.talk.steps.before_day, said.text, position);
+        before && self.days.iter().any(|day| day.span.start == position + 1) || self.told.iter().any(after)
+    }
+
+    /// "How many of them in a 40 L drum" after something that has no number of its own: how many find room.
+    fn counts_plants(&self, text: &Text, reader: &Reader<'_>, before: &Reading) -> Option<Hit<Kind>> {
+        let counts = matches!(before.kind, Kind::Sow | Kind::Harvest | Kind::Care | Kind::Shade | Kind::Water);
+        let volume = |said: &Said| said.written.unit.measures() == UnitOf::Volume;
+        let place = |hit: &Hit<Named>| matches!(hit.meaning, Named::BedKind(_) | Named::OwnBed(_));
+        let placed = !self.quantities.dimensions.is_empty()
+            || self.quantities.said.iter().any(volume)
+            || self.names.iter().any(place);
+        let steps = &reader.known.talk.steps;
+        let many = (0..text.tokens.len()).find(|at| is_one_of(&steps.many, text, *at))?;
+        let next = many + 1;
+        let unit = reader.known.words.spans.at(text, next).is_some()
+            || self.told.iter().any(|hit| {
+                matches!(hit.meaning, Told::AmountIn | Told::Vessel | Told::EachTime) && hit.span.contains(&next)
+            })
+            || self.quantities.said.iter().any(|said| said.span.contains(&next))
+            || is_one_of(&steps.uncounted, text, next);
+        (counts && placed && !unit).then_some(Hit { span: many..next, meaning: Kind::Space, exact: true })
+    }
+
+    /// "Kitni mitti lagegi": how much of a mix goes in.
+    fn amount_of_mix(&self) -> Option<Hit<Kind>> {
+        let beside = |mix: &&Hit<Named>| {
+            let amount = |hit: &Hit<Told>| {
+                let said = matches!(hit.meaning, Told::Point(Point::Amount));
+                said && (hit.span.end == mix.span.start || mix.span.end == hit.span.start)
+            };
+            matches!(mix.meaning, Named::Mix(_)) && self.told.iter().any(amount)
+        };
+        let mix = self.names.iter().find(beside)?;
+        Some(Hit { span: mix.span.clone(), meaning: Kind::Mix, exact: true })
+    }
+
+    /// Whether a word of this kind may belong to a question of the kind before.
+    fn goes_with(&self, text: &Text, reader: &Reader<'_>, kind: Kind, before: &Reading) -> bool {
+        let of_days = || (0..text.tokens.len()).any(|at| reader.known.words.spans.at(text, at).is_some());
+        kind == before.kind
+            || match before.kind {
+                // How what helps is made.
+                Kind::Trouble | Kind::Spray | Kind::Feed | Kind::Mix if kind == Kind::Build => true,
+                // What is told of an ailing plant.
+                Kind::Trouble => !self.asks && matches!(kind, Kind::Water | Kind::Mix | Kind::Shade | Kind::Feed),
+                // When one may eat after a spray is no matter of ripeness.
+                Kind::Spray if kind == Kind::Harvest => self.points().any(|point| point == Point::Wait),
+                // "How many days gap".
+                Kind::Spray | Kind::Feed | Kind::Water => kind == Kind::Space && of_days(),
+                Kind::Mix => kind == Kind::Feed,
+                _ => false,
+            }
+    }
+}
+
+/// Kinds that are asked of a crop or a size and answered with figures.
+const fn is_computed(kind: Kind) -> bool {
+    !matches!(kind, Kind::None | Kind::Person | Kind::Record | Kind::Care | Kind::Due | Kind::Trouble)
 }

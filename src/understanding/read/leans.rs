@@ -1,5 +1,6 @@
 //! Signs that a message says nothing but what is changed of the one before.
 
+use super::follows::HAS_A_KIND_OF_ITS_OWN;
 use super::{Found, Named, Reader, Told};
 use crate::garden::BedId;
 use crate::knowledge::{Kind, Point, Slips};
@@ -9,41 +10,30 @@ use crate::understanding::asker::Asker;
 use crate::understanding::reading::{Measured, Reading};
 use std::ops::Range;
 
-/// A message that is as good as one of the ways of asking says all, however it begins.
-const HAS_A_KIND_OF_ITS_OWN: f64 = 0.75;
-
-/// Such a message has at most so many words.
-const LONGEST: usize = 12;
-
 /// So few words name one job among those that are due.
 const NARROW: usize = 4;
 
 impl Found {
     /// The same question with something else in it: another crop, size, number, day, unit or condition, and no kind said.
-    pub(super) fn changes_only(&self, text: &Text, reader: &Reader<'_>, before: &Reading, nearness: f64) -> bool {
+    pub(super) fn changes_only(
+        &self,
+        text: &Text,
+        reader: &Reader<'_>,
+        before: &Reading,
+        nearness: f64,
+        open: &[usize],
+    ) -> bool {
         /// So strange a text is chatter.
         const STRANGE: f64 = 0.5;
-        let words = text.tokens.iter().filter(|token| token.normal.chars().any(char::is_alphanumeric)).count();
         let bare = matches!(before.kind, Kind::None | Kind::Person | Kind::Record);
-        let other = [Told::Others, Told::NotOurs, Told::Data, Told::NewBed, Told::Move, Told::Will];
-        let own_matter = self.did.is_some()
-            || self.saw().is_some()
-            || !self.signs.is_empty()
-            || self.told.iter().any(|hit| other.contains(&hit.meaning));
-        if bare || own_matter || words > LONGEST {
+        if bare || !self.signs.is_empty() {
             return false;
         }
-        let open = self.open_words(text, reader);
-        if self.wants_another_unit(text, before, &open) {
+        if self.wants_another_unit(text, before, open) {
             return true;
         }
         if nearness >= HAS_A_KIND_OF_ITS_OWN {
             return false;
-        }
-        // "It started a week ago" tells more of what is wrong.
-        let since = !self.days.is_empty() || self.for_days().is_some();
-        if before.kind == Kind::Trouble && since && !self.asks && self.names.is_empty() {
-            return true;
         }
         if open.len() > 1 && self.strange(text, reader) >= STRANGE {
             return false;
@@ -52,14 +42,11 @@ impl Found {
         if self.supposes(text) {
             return !other_stuff;
         }
-        if self.wants_another_unit(text, before, &open) {
-            return true;
-        }
         // "Only spraying" of what is due.
+        let words = text.tokens.iter().filter(|token| token.normal.chars().any(char::is_alphanumeric)).count();
         if before.kind == Kind::Due && !self.asks && words <= NARROW && self.jobs().len() == 1 {
             return true;
         }
-        let own_kind = self.has_own_kind(text, reader, &open);
         let changed = !self.names.is_empty()
             || !self.days.is_empty()
             || !self.months(text, reader).is_empty()
@@ -67,7 +54,7 @@ impl Found {
             || self.measured_anything()
             || self.count_of_same(text).is_some();
         let why = self.told.iter().any(|hit| hit.meaning == Told::Why);
-        if own_kind || !changed || why || other_stuff {
+        if !changed || why || other_stuff || self.has_own_kind(text, reader, open) {
             return false;
         }
         let asks = self.asks_by_itself();
@@ -103,7 +90,7 @@ impl Found {
     }
 
     /// "And if it's kept under the net", "jaali ke neeche ho to": a condition, and nothing asked beside it.
-    fn supposes(&self, text: &Text) -> bool {
+    pub(super) fn supposes(&self, text: &Text) -> bool {
         /// So many words after a comma ask for something.
         const CLAUSE: usize = 2;
         let spans: Vec<&Range<usize>> = self

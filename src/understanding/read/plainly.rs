@@ -42,9 +42,8 @@ impl Found {
     }
 
     /// "Sorry, …", or "no, …" at its beginning.
-    pub(super) fn corrects(&self) -> bool {
-        let no = |hit: &&Hit<Told>| hit.meaning == Told::NoneOfThese && hit.span.start == 0;
-        self.told.iter().any(|hit| hit.meaning == Told::Correction) || self.told.iter().any(|hit| no(&hit))
+    pub(super) fn corrects(&self, text: &Text) -> bool {
+        self.told.iter().any(|hit| hit.meaning == Told::Correction) || self.begins_with(text, &Told::NoneOfThese)
     }
 
     /// "Oh, it was yesterday", "300 g thi", "with neem oil": nothing but another day, amount or product than was just told.

@@ -105,3 +105,12 @@ pub(super) fn one_clause(text: &Text) -> bool {
     let last = text.tokens.len().saturating_sub(1);
     !(0..last).any(|at| matches!(text.normal(at), "," | "." | "।" | ";" | "but" | "par" | "lekin"))
 }
+
+/// "Methi ka hisab bhi yahi": the same is asked, and no record of anyone.
+pub(super) fn same_reckoning(text: &Text, told: &mut Vec<Hit<Told>>) {
+    /// So near "the same" stands to the word.
+    const NEAR: usize = 2;
+    let same: Vec<_> = told.iter().filter(|hit| hit.meaning == Told::Same).map(|hit| hit.span.clone()).collect();
+    let near = |at: usize| same.iter().any(|same| same.start <= at + NEAR && at <= same.end);
+    told.retain(|hit| hit.meaning != Told::Data || text.language == Language::En || !near(hit.span.start));
+}
