@@ -52,8 +52,12 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if !picked && answer.figures.iter().all(|figure| figure.name != "first_harvest") {
         without_dates(&mut answer, &undated, reading);
     }
-    if reading.points.contains(&Point::Ripe) {
+    let has = |point: Point| reading.points.contains(&point);
+    if has(Point::Ripe) {
         signs_first(&mut answer);
+    } else if undated.len() == wanted.len() && !has(Point::Time) && !has(Point::Yield) && !has(Point::Amount) {
+        // Of what is not known to stand here the eye tells more than the day of a sowing that may be.
+        answer.lines.sort_by_key(|line| line.phrase != "harvest-signs");
     }
     answer
 }

@@ -7,7 +7,9 @@ use super::handed_over::not_known;
 use super::line::{Line, Said};
 use crate::garden::{BedKind, When};
 use crate::knowledge::{GrownFor, InThree, Part, Point, Remedy, SourceRef, Spell, Symptom, Trouble, TroubleKind};
-use crate::needs::diagnosis::{Case, Cause, WORTH_TELLING, causes, first_signs, is_touched, spells, telling_signs};
+use crate::needs::diagnosis::{
+    Case, Cause, WORTH_TELLING, bears_its_mark, causes, first_signs, is_touched, spells, telling_signs,
+};
 use crate::understanding::Reading;
 use crate::weather::Weather;
 use chrono::{Days, NaiveDate};
@@ -59,8 +61,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return told(&all, &case, reading, facts);
     }
     let enough = if unplaced {
-        let hallmark = !case.seen.is_empty() && first.weight >= HALLMARK.0 && first.weight >= next * HALLMARK.1;
-        hallmark || first.weight + next >= TOGETHER.1
+        let ahead = first.weight >= HALLMARK.0 && first.weight >= next * HALLMARK.1;
+        ahead && bears_its_mark(first.trouble, &case, facts.known) || first.weight + next >= TOGETHER.1
     } else {
         // What only sounds like a description must be of a plant that was named.
         let shown = !case.seen.is_empty() && (!reading.crops.is_empty() || case.on_tray);

@@ -89,6 +89,8 @@ pub enum Point {
     Household,
     /// What is said of the moon, of lucky days, of talk and touch.
     Lore,
+    /// A piece of handiwork or a habit of plants that an article tells, whatever else its words speak of.
+    Practice,
     /// Plants, their mix and what lives on them.
     Growing,
     /// A clump is to be taken apart.

@@ -149,6 +149,20 @@ pub fn is_touched(trouble: &Trouble, case: &Case, known: &Knowledge) -> bool {
     nothing || case.named.contains(&trouble.id) || shown() || like()
 }
 
+/// Whether a sign that is seen is the mark of a trouble: often seen there, and of few others.
+#[must_use]
+pub fn bears_its_mark(trouble: &Trouble, case: &Case, known: &Knowledge) -> bool {
+    /// So many other troubles may often show it too (judgement).
+    const FEW: usize = 2;
+    let often = likelihood(Often::Often);
+    let marks = |of: &Trouble, sign: &str| shows(of, sign, known) >= often;
+    let few = |sign: &str| {
+        let others = known.troubles.values().filter(|other| other.id != trouble.id && marks(other, sign));
+        others.take(FEW + 1).count() <= FEW
+    };
+    case.seen.iter().any(|sign| marks(trouble, sign) && few(sign))
+}
+
 /// A lesser weight is not worth telling.
 pub const WORTH_TELLING: f64 = 0.02;
 

@@ -105,9 +105,12 @@ impl Found {
             matches!(hit.meaning, Named::Crop(_) | Named::BedKind(_) | Named::OwnBed(_) | Named::Trouble(_))
         };
         let growing = self.says_point(Point::Growing) || self.on_plant || self.names.iter().any(place);
-        let said = self.says_point(Point::Lore) || self.says_point(Point::Household);
-        let sized = !self.quantities.dimensions.is_empty() || self.says_point(Point::SyntheticSpray);
-        (said && growing && !sized && !self.of_others()).then_some((Kind::Care, SURE))
+        let said = [Point::Lore, Point::Household].into_iter().any(|point| self.says_point(point));
+        let practice = self.says_point(Point::Practice) && self.asks && self.did.is_none();
+        // What is in a bottle, and how much of it, is asked of sprays.
+        let bottle = [Point::SyntheticSpray, Point::Strength, Point::NotKnown, Point::Drug];
+        let other = bottle.into_iter().any(|point| self.says_point(point)) || !self.quantities.dimensions.is_empty();
+        ((said || practice) && growing && !other && !self.of_others()).then_some((Kind::Care, SURE))
     }
 
     /// How one sees that a named crop is ready: not how it is kept, sown or fed.
