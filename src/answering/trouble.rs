@@ -24,7 +24,7 @@ const ALIKE: f64 = 0.3;
 /// the plant is known, and where it is not (judgement).
 const TOGETHER: (f64, f64) = (0.4, 0.6);
 /// Of a plant that is not known: a cause so likely, and so many times likelier than the next, by a sign that was told.
-const HALLMARK: (f64, f64) = (0.25, 1.8);
+const HALLMARK: (f64, f64) = (0.35, 1.8);
 /// The steps against the first cause are told where it is so likely, or so many times likelier than the next; else what
 /// is done first whichever it is (judgement).
 const STEPS: (f64, f64) = (0.3, 1.5);
