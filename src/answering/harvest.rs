@@ -67,8 +67,7 @@ fn signs_first(answer: &mut Answer) {
     const OF_THE_SUM: [&str; 3] = ["harvest-supposed", "harvest-expected", "harvest-reason"];
     let (signs, others): (Vec<Line>, Vec<Line>) =
         std::mem::take(&mut answer.lines).into_iter().partition(|line| line.phrase == "harvest-signs");
-    let (sums, days): (Vec<Line>, Vec<Line>) =
-        others.into_iter().partition(|line| OF_THE_SUM.contains(&line.phrase));
+    let (sums, days): (Vec<Line>, Vec<Line>) = others.into_iter().partition(|line| OF_THE_SUM.contains(&line.phrase));
     answer.working.splice(0..0, sums);
     answer.lines = signs.into_iter().chain(days).collect();
 }

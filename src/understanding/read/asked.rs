@@ -110,6 +110,10 @@ impl Found {
         // What is in a bottle, and how much of it, is asked of sprays.
         let bottle = [Point::SyntheticSpray, Point::Strength, Point::NotKnown, Point::Drug];
         let other = bottle.into_iter().any(|point| self.says_point(point)) || !self.quantities.dimensions.is_empty();
+        // What may be eaten after a spray, and what is sprayed against a trouble, is asked of the spray.
+        let ails = self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_)));
+        let waits = self.says_point(Point::Wait) && (self.sprays || ails || self.did.is_some());
+        let other = other || waits || practice && !said && ails && self.sprays;
         ((said || practice) && growing && !other && !self.of_others()).then_some((Kind::Care, SURE))
     }
 
