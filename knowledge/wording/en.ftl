@@ -1758,3 +1758,14 @@ choice-done = { $job ->
         [pick] picked from it
        *[other] watered it
     }
+
+## Causes that nothing parts yet
+trouble-may-be = It may be { $first } or { $second }; what you tell of it fits both.
+trouble-in-common = { $part ->
+        [pest] Whichever it is: look under the leaves early in the morning and by torch after dark, pick off by hand what you find, wash soft insects off with a firm jet, and put the worst leaves into a bag. Spray nothing yet.
+        [leaf] Whichever it is: look at both sides of the leaves early in the morning, pick the worst ones into a bag, keep the rest dry, and water only where the mix is dry a finger-joint down. Spray nothing yet.
+        [fruit] Whichever it is: pick off the spoilt ones into a bag, cut one open and look inside, keep the mix evenly moist and the fruit dry. Spray nothing yet.
+        [flower] Whichever it is: shake a flower over white paper and look, keep the mix evenly moist, give shade at noon in great heat. Feed and spray nothing yet.
+        [seedling] Whichever it is: take out the fallen ones with a spoon of the mix round them, give air and light, and water only when the top is dry. Feed and spray nothing yet.
+       *[plant] Whichever it is: feel the mix a finger deep. If it is dry, water it through; if it is wet, wait and see that the drain holes are open. Shade at noon; look under the leaves and at the foot of the stem. Feed and spray nothing yet.
+    }

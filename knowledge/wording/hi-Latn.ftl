@@ -1732,3 +1732,14 @@ choice-done = { $job ->
         [pick] tudai ki
        *[other] paani diya
     }
+
+## Jin kaaranon mein abhi fark nahi hua
+trouble-may-be = Yeh { $first } ya { $second } ho sakta hai; jo aapne bataya woh dono mein hota hai.
+trouble-in-common = { $part ->
+        [pest] Dono mein pehle yeh karein: subah jaldi aur andhera hone par torch se patton ke neeche dekhein, jo dikhe haath se chunein, mulayam keede tez dhaar se dhoyein, aur sabse kharab patte thaili mein daalein. Abhi kuchh na chhidkein.
+        [leaf] Dono mein pehle yeh karein: subah jaldi patton ke dono or dekhein, sabse kharab patte todkar thaili mein daalein, baaki sookhe rakhein, aur paani tabhi dein jab mitti ungli ke ek por tak sookhi ho. Abhi kuchh na chhidkein.
+        [fruit] Dono mein pehle yeh karein: kharab phal todkar thaili mein daalein, ek kaatkar andar dekhein, mitti ki nami ek jaisi aur phal sookhe rakhein. Abhi kuchh na chhidkein.
+        [flower] Dono mein pehle yeh karein: ek phool safed kagaz par jhaadkar dekhein, mitti ki nami ek jaisi rakhein, tez garmi mein dopahar ko chhaya dein. Abhi na khaad dein, na kuchh chhidkein.
+        [seedling] Dono mein pehle yeh karein: giri hui paudh aaspaas ki ek chammach mitti samet nikaalein, hawa aur roshni dein, aur paani tabhi dein jab upar sookha ho. Abhi na khaad dein, na kuchh chhidkein.
+       *[plant] Dono mein pehle yeh karein: mitti mein ungli bhar gehrai tak chhookar dekhein. Sookhi ho to poora paani dein; geeli ho to rukein aur dekhein ki nikaas ke chhed khule hon. Dopahar mein chhaya dein; patton ke neeche aur tane ke paas dekhein. Abhi na khaad dein, na kuchh chhidkein.
+    }

@@ -232,7 +232,9 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if reading.sureness < SURE_ENOUGH && !spray::of_harm(reading) && !feed::of_harm(reading) {
         return unsure(reading, facts);
     }
-    if let Some(article) = care::of_harm(facts) {
+    // Two signs on a plant are no question about harm to someone, whatever words they share.
+    let described = reading.kind == Kind::Trouble && reading.signs.len() > 1;
+    if let Some(article) = care::of_harm(facts).filter(|_| !described) {
         return care::told(article);
     }
     if alerts::is_asked(reading) && matches!(reading.kind, Kind::Due | Kind::Care) {

@@ -22,9 +22,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(plain) = own_beds::answer(reading, facts).or_else(|| wants::answer(reading, facts)) {
         return plain;
     }
-    // How a clump is taken apart stands in no article yet: one that is near in words tells something else.
-    if reading.points.contains(&Point::Divides) {
-        return not_known();
+    if let Some(article) = of_dividing(reading, facts) {
+        return told(article);
     }
     if let Some(article) = topic::said(reading, facts) {
         return told(article);
@@ -56,6 +55,14 @@ fn of_climbing<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Articl
     let asked = reading.points.contains(&Point::Climbs);
     let near = facts.articles.iter().map(|found| found.what.as_str()).find(|id| TELLS.contains(id));
     asked.then(|| facts.known.articles.get(near.unwrap_or(TELLS[1])))?
+}
+
+/// How a clump is taken apart, of the plants that the article names; of others it is not known.
+fn of_dividing<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article> {
+    const TELLS: &str = "splitting-clumps";
+    let article = facts.known.articles.get(TELLS)?;
+    let named = reading.crops.is_empty() || reading.crops.iter().any(|crop| article.crops.contains(crop));
+    (reading.points.contains(&Point::Divides) && named).then_some(article)
 }
 
 /// Of two that are as near: the one on harm to someone, else the one of the crop that was named.

@@ -18,6 +18,10 @@ use chrono::NaiveDate;
 /// The article on what is fermented at home.
 const FERMENTED: &str = "fermented-feeds";
 
+/// A feed of one known salt, and the article on its use.
+const EPSOM: &str = "epsom-salt";
+const ON_EPSOM: &str = "epsom-salt-use";
+
 /// What was overdone first, then what is no food and what the label decides, then the beds.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let has = |point: Point| reading.points.contains(&point);
@@ -39,6 +43,12 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(article) =
         at_home().filter(|_| !has(Point::SyntheticFeed) && named.is_some_and(|material| material.feed.is_none()))
     {
+        return super::care::told(article);
+    }
+    // Of what strength Epsom salt is, is known: what it is good for is told, as long as no measure is asked.
+    let measure = [Point::Strength, Point::Amount].into_iter().any(has);
+    let epsom = || named.filter(|material| material.id == EPSOM && !measure);
+    if let Some(article) = epsom().and_then(|_| facts.known.articles.get(ON_EPSOM)) {
         return super::care::told(article);
     }
     if has(Point::SyntheticFeed) || named.is_some_and(|material| material.feed.is_none() && made(material)) {

@@ -6,7 +6,7 @@ use super::figure::Figure;
 use super::line::{Line, Said};
 use super::subject::{StandingCrop, Subject, subjects, which_bed};
 use crate::garden::{BedId, JobKind, Start};
-use crate::knowledge::{CountedFrom, SourceRef, WhenDue};
+use crate::knowledge::{CountedFrom, Point, SourceRef, WhenDue};
 use crate::needs::harvest::{HarvestWindow, grams_expected, harvest_window};
 use crate::needs::season::{Way, outlook, usual_way};
 use crate::needs::year::Year;
@@ -52,7 +52,24 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if !picked && answer.figures.iter().all(|figure| figure.name != "first_harvest") {
         without_dates(&mut answer, &undated, reading);
     }
+    let has = |point: Point| reading.points.contains(&point);
+    if has(Point::Ripe) {
+        signs_first(&mut answer);
+    } else if undated.len() == wanted.len() && !has(Point::Time) && !has(Point::Yield) && !has(Point::Amount) {
+        // Of what is not known to stand here the eye tells more than the day of a sowing that may be.
+        answer.lines.sort_by_key(|line| line.phrase != "harvest-signs");
+    }
     answer
+}
+
+/// How one sees it was asked: that first, then the day of what stands; what would come of a sowing today is no answer to it.
+fn signs_first(answer: &mut Answer) {
+    const OF_THE_SUM: [&str; 3] = ["harvest-supposed", "harvest-expected", "harvest-reason"];
+    let (signs, others): (Vec<Line>, Vec<Line>) =
+        std::mem::take(&mut answer.lines).into_iter().partition(|line| line.phrase == "harvest-signs");
+    let (sums, days): (Vec<Line>, Vec<Line>) = others.into_iter().partition(|line| OF_THE_SUM.contains(&line.phrase));
+    answer.working.splice(0..0, sums);
+    answer.lines = signs.into_iter().chain(days).collect();
 }
 
 /// The plantings a message is about: of the crops named, else all of the bed.

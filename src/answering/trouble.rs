@@ -6,8 +6,10 @@ use super::figure::{Figure, FigureValue};
 use super::handed_over::not_known;
 use super::line::{Line, Said};
 use crate::garden::{BedKind, When};
-use crate::knowledge::{InThree, Point, Remedy, SourceRef, Spell, Symptom, Trouble};
-use crate::needs::diagnosis::{Case, Cause, WORTH_TELLING, causes, first_signs, spells, telling_signs};
+use crate::knowledge::{GrownFor, InThree, Part, Point, Remedy, SourceRef, Spell, Symptom, Trouble, TroubleKind};
+use crate::needs::diagnosis::{
+    Case, Cause, WORTH_TELLING, bears_its_mark, causes, first_signs, is_touched, spells, telling_signs,
+};
 use crate::understanding::Reading;
 use crate::weather::Weather;
 use chrono::{Days, NaiveDate};
@@ -21,6 +23,11 @@ const ALIKE: f64 = 0.3;
 /// Two causes that make up so much between them are told with what to do first, the question that parts them last: where
 /// the plant is known, and where it is not (judgement).
 const TOGETHER: (f64, f64) = (0.4, 0.6);
+/// Of a plant that is not known: a cause so likely, and so many times likelier than the next, by a sign that was told.
+const HALLMARK: (f64, f64) = (0.35, 1.8);
+/// The steps against the first cause are told where it is so likely, or so many times likelier than the next; else what
+/// is done first whichever it is (judgement).
+const STEPS: (f64, f64) = (0.3, 1.5);
 /// Less than this is not told as a cause at all once questions are at an end (judgement).
 const LEAST: f64 = 0.2;
 /// A second cause this likely is named beside the first.
@@ -37,7 +44,8 @@ const LISTED: usize = 5;
 /// Weighs what was described, then tells the likeliest cause or asks for the sign that parts them.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let case = case(reading, facts);
-    let all = causes(&case, facts.known);
+    let mut all = causes(&case, facts.known);
+    all.retain(|cause| is_touched(cause.trouble, &case, facts.known));
     if reading.none_of_these {
         return Answer { figures: listed(&all), ..not_known() };
     }
@@ -52,8 +60,15 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if described && (clear || reading.asked >= QUESTIONS) {
         return told(&all, &case, reading, facts);
     }
-    let together = if case.crops.is_empty() { TOGETHER.1 } else { TOGETHER.0 };
-    if described && first.weight >= LEAST && first.weight + next >= together {
+    let enough = if unplaced {
+        let ahead = first.weight >= HALLMARK.0 && first.weight >= next * HALLMARK.1;
+        ahead && bears_its_mark(first.trouble, &case, facts.known) || first.weight + next >= TOGETHER.1
+    } else {
+        // What only sounds like a description must be of a plant that was named.
+        let shown = !case.seen.is_empty() && (!reading.crops.is_empty() || case.on_tray);
+        shown || first.weight + next >= TOGETHER.0
+    };
+    if described && enough {
         return told_so_far(&all, &case, reading, facts);
     }
     let signs = if described {
@@ -69,7 +84,19 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 
 /// The two likeliest causes and the first steps against the first; nothing is sprayed before they are parted.
 fn told_so_far(all: &[Cause<'_>], case: &Case, reading: &Reading, facts: &Facts<'_>) -> Answer {
-    let mut answer = told(all, case, reading, facts);
+    let mut answer = match all {
+        [first, second, ..]
+            if first.weight < LEAST || first.weight < STEPS.0 && first.weight < second.weight * STEPS.1 =>
+        {
+            let mut answer = in_common((first, second), all, case, facts);
+            if reading.points.contains(&Point::Drug) {
+                caution(&mut answer, first.trouble);
+            }
+            answer
+        }
+        [first] if first.weight < LEAST => return not_known(),
+        _ => told(all, case, reading, facts),
+    };
     let signs = telling_signs(case, all, facts.known, OFFERED);
     if signs.is_empty() {
         return answer;
@@ -81,6 +108,27 @@ fn told_so_far(all: &[Cause<'_>], case: &Case, reading: &Reading, facts: &Facts<
     answer.lines.push(Line::new("trouble-tell-apart"));
     answer.choices = choices(&signs, facts);
     answer.offered = signs;
+    answer
+}
+
+/// Nothing parts the likeliest causes: what is done first whichever it is.
+fn in_common(two: (&Cause<'_>, &Cause<'_>), all: &[Cause<'_>], case: &Case, facts: &Facts<'_>) -> Answer {
+    let mut answer = Answer::new(Outcome::Answered);
+    let name = |cause: &Cause<'_>| Said::Text(cause.trouble.names.first_of_each());
+    answer.lines.push(Line::new("trouble-may-be").with("first", name(two.0)).with("second", name(two.1)));
+    let sign = case.seen.first().or_else(|| two.0.trouble.evidence.first().map(|evidence| &evidence.sign));
+    let pests = [two.0, two.1].iter().all(|cause| cause.trouble.kind == TroubleKind::Pest);
+    let part = match sign.and_then(|id| facts.known.signs.get(id)).map(|sign| sign.part) {
+        _ if pests => "pest",
+        Some(Part::Leaf) => "leaf",
+        Some(Part::Fruit) => "fruit",
+        Some(Part::Flower) => "flower",
+        Some(Part::Seedling) => "seedling",
+        _ => "plant",
+    };
+    answer.lines.push(Line::new("trouble-in-common").with("part", Said::Key(part)));
+    answer.figures = listed(all);
+    why(&mut answer, all, case, facts);
     answer
 }
 
@@ -157,11 +205,15 @@ fn treat(answer: &mut Answer, trouble: &Trouble, reading: &Reading) {
     if let Some(call) = &trouble.call_when {
         answer.working.push(text("trouble-call", call));
     }
-    for caution in &trouble.cautions {
-        answer.cautions.push(Line::new("caution-text").with("text", Said::Text(caution.clone())));
-    }
+    caution(answer, trouble);
     for source in &trouble.sources {
         answer.cite(source);
+    }
+}
+
+fn caution(answer: &mut Answer, trouble: &Trouble) {
+    for caution in &trouble.cautions {
+        answer.cautions.push(Line::new("caution-text").with("text", Said::Text(caution.clone())));
     }
 }
 
@@ -220,8 +272,15 @@ fn case(reading: &Reading, facts: &Facts<'_>) -> Case {
         .map(|(site, _)| &site.weather)
         .or_else(|| facts.sites.first().map(|site| &site.weather))
         .or(facts.elsewhere.as_ref());
+    // A crop that is eaten by its leaf or root bears no fruit that could show it.
+    let bears = |id: &String| {
+        let grown_for = facts.known.crops.get(id).map(|crop| crop.grown_for);
+        !matches!(grown_for, Some(GrownFor::Leaf | GrownFor::Root | GrownFor::Head | GrownFor::Herb | GrownFor::Bulb))
+    };
+    let fruitless = !crops.is_empty() && !crops.iter().any(bears);
+    let of_fruit = |id: &String| facts.known.signs.get(id).is_some_and(|sign| sign.part == Part::Fruit);
     Case {
-        seen: reading.signs.clone(),
+        seen: reading.signs.iter().filter(|id| !(fruitless && of_fruit(id))).cloned().collect(),
         not_seen: reading.denied.clone(),
         like: reading.like.iter().cloned().collect(),
         crops,

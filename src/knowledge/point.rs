@@ -83,6 +83,16 @@ pub enum Point {
     Climbs,
     /// Something fell over an edge, or may.
     FallsOver,
+    /// How one sees that a crop is ready, or how it should look then.
+    Ripe,
+    /// A thing of the house that is put on plants as a remedy.
+    Household,
+    /// What is said of the moon, of lucky days, of talk and touch.
+    Lore,
+    /// A piece of handiwork or a habit of plants that an article tells, whatever else its words speak of.
+    Practice,
+    /// Plants, their mix and what lives on them.
+    Growing,
     /// A clump is to be taken apart.
     Divides,
     /// Parts are taken off a plant that goes on growing.
@@ -134,6 +144,7 @@ impl Point {
                 | Self::Eats
                 | Self::Raises
                 | Self::PutSupposed
+                | Self::Growing
         )
     }
 

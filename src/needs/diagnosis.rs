@@ -134,6 +134,35 @@ fn weight(trouble: &Trouble, case: &Case, known: &Knowledge) -> f64 {
     weight
 }
 
+/// Whether what was told speaks for a trouble at all: it shows one of the signs, or is named, or is nearly as like the
+/// description as the likest. What only crop and weather speak for is no cause to tell.
+#[must_use]
+pub fn is_touched(trouble: &Trouble, case: &Case, known: &Knowledge) -> bool {
+    /// So near the likest, beside signs and without any (judgement).
+    const NEARLY: f64 = 0.8;
+    const HALF: f64 = 0.5;
+    let shown = || case.seen.iter().any(|sign| shows(trouble, sign, known) > BY_CHANCE);
+    let best = case.like.values().copied().fold(0.0, f64::max);
+    let share = if case.seen.is_empty() { HALF } else { NEARLY };
+    let like = || case.like.get(&trouble.id).is_some_and(|like| *like >= share * best);
+    let nothing = case.seen.is_empty() && case.like.is_empty();
+    nothing || case.named.contains(&trouble.id) || shown() || like()
+}
+
+/// Whether a sign that is seen is the mark of a trouble: often seen there, and of few others.
+#[must_use]
+pub fn bears_its_mark(trouble: &Trouble, case: &Case, known: &Knowledge) -> bool {
+    /// So many other troubles may often show it too (judgement).
+    const FEW: usize = 2;
+    let often = likelihood(Often::Often);
+    let marks = |of: &Trouble, sign: &str| shows(of, sign, known) >= often;
+    let few = |sign: &str| {
+        let others = known.troubles.values().filter(|other| other.id != trouble.id && marks(other, sign));
+        others.take(FEW + 1).count() <= FEW
+    };
+    case.seen.iter().any(|sign| marks(trouble, sign) && few(sign))
+}
+
 /// A lesser weight is not worth telling.
 pub const WORTH_TELLING: f64 = 0.02;
 

@@ -214,8 +214,26 @@ impl SignBook {
             })
             .filter(|said| !said.meanings.contains(&Meaning::Empty))
             .collect();
+        self.leave_to_leaves(&mut said);
         self.deny(&mut said, text.language);
         said
+    }
+
+    /// "Cucumber seedlings", "tamatar ke patte": beside its leaves a crop does not stand for its fruit.
+    fn leave_to_leaves(&self, said: &mut [Said]) {
+        const BEFORE: usize = 1;
+        const AFTER: usize = 2;
+        let look = |name: &str| self.looks.get(name).map(|look| Meaning::Look(*look));
+        let Some(fruit) = look("fruit") else { return };
+        let leafy: Vec<Meaning> = ["leaf", "seedling"].into_iter().filter_map(look).collect();
+        let is_leafy = |said: &Said| !said.crop && leafy.iter().any(|leaf| said.meanings.contains(leaf));
+        for place in 0..said.len() {
+            let near = said.get(place.saturating_sub(BEFORE)..said.len().min(place + AFTER + 1)).unwrap_or_default();
+            let beside = near.iter().any(is_leafy);
+            if let Some(crop) = said.get_mut(place).filter(|said| said.crop && beside) {
+                crop.meanings.retain(|meaning| *meaning != fruit);
+            }
+        }
     }
 
     /// Marks what is sought and not found: English says "no" before it, Hindi `nahi` after it and `bina` before.

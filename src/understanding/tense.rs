@@ -91,12 +91,22 @@ fn clause(text: &Text, day: &Range<usize>) -> Range<usize> {
     start..end
 }
 
+/// "Todein", "तोड़ें": what should be done is no work done, though it sounds like "tode".
+pub(super) fn is_bidden(text: &Text, at: usize) -> bool {
+    const ENDINGS: [&str; 4] = ["ein", "ें", "एँ", "एं"];
+    const OTHERS: [&str; 3] = ["mein", "में", "hein"];
+    let word = text.normal(at);
+    text.language != Language::En
+        && !OTHERS.contains(&word)
+        && ENDINGS.iter().any(|ending| word.len() > ending.len() && word.ends_with(ending))
+}
+
 fn verbs(text: &Text, words: &Words, within: Range<usize>) -> Vec<(usize, Tense)> {
     within
         .filter_map(|at| {
             // "To be done", "must be watered".
             let passive = text.language == Language::En && at > 0 && matches!(text.normal(at - 1), "be" | "get");
-            if passive && words.is_done(text, at) {
+            if words.is_done(text, at) && (passive || is_bidden(text, at)) {
                 Some((at, Tense::ToCome))
             } else if words.is_done(text, at) {
                 Some((at, Tense::Done))

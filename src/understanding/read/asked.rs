@@ -26,7 +26,9 @@ impl Found {
         }
         self.about_a_fall()
             .or_else(|| self.about_the_year())
+            .or_else(|| self.about_a_saying_or_remedy())
             .or_else(|| self.about_a_yield())
+            .or_else(|| self.about_ripeness())
             .or_else(|| self.about_climbing(text, reader))
             .or_else(|| self.about_dividing())
             .or_else(|| self.about_what_grows())
@@ -94,6 +96,33 @@ impl Found {
         let seed = self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Sow));
         let other = counts_days || seed || self.sprays || self.on_plant;
         (self.asks && self.names_crop() && self.says_point(Point::Yield) && !other).then_some((Kind::Harvest, SURE))
+    }
+
+    /// "Hing water on the pots", "sow by the moon": what an article tells, whatever work it names. An own bed, a size or a
+    /// spray of the trade makes it a question with figures.
+    fn about_a_saying_or_remedy(&self) -> Option<(Kind, f64)> {
+        let place = |hit: &Hit<Named>| {
+            matches!(hit.meaning, Named::Crop(_) | Named::BedKind(_) | Named::OwnBed(_) | Named::Trouble(_))
+        };
+        let growing = self.says_point(Point::Growing) || self.on_plant || self.names.iter().any(place);
+        let said = [Point::Lore, Point::Household].into_iter().any(|point| self.says_point(point));
+        let practice = self.says_point(Point::Practice) && self.did.is_none();
+        // What is in a bottle, and how much of it, is asked of sprays.
+        let bottle = [Point::SyntheticSpray, Point::Strength, Point::NotKnown, Point::Drug];
+        let other = bottle.into_iter().any(|point| self.says_point(point)) || !self.quantities.dimensions.is_empty();
+        // What may be eaten after a spray, and what is sprayed against a trouble, is asked of the spray.
+        let ails = self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_)));
+        let waits = self.says_point(Point::Wait) && (self.sprays || ails || self.did.is_some());
+        let other = other || waits || practice && !said && ails && self.sprays;
+        ((said || practice) && growing && !other && !self.of_others()).then_some((Kind::Care, SURE))
+    }
+
+    /// How one sees that a named crop is ready: not how it is kept, sown or fed.
+    fn about_ripeness(&self) -> Option<(Kind, f64)> {
+        let works = [JobKind::Net, JobKind::Spray, JobKind::Feed, JobKind::Water, JobKind::Sow, JobKind::Plant];
+        let other = works.into_iter().any(|job| self.jobs().contains(&job)) || self.on_plant;
+        let asked = self.asks && self.names_crop() && self.says_point(Point::Ripe);
+        (asked && !other && self.quantities.dimensions.is_empty() && !self.of_others()).then_some((Kind::Harvest, SURE))
     }
 
     /// What a vine climbs on, be it a net, is no shade.

@@ -6,6 +6,7 @@ use super::{Hit, Named, Told};
 use crate::garden::JobKind;
 use crate::knowledge::Words;
 use crate::script::{Language, Text};
+use crate::understanding::tense::is_bidden;
 use std::ops::Range;
 
 /// Marks at which a clause ends.
@@ -51,7 +52,7 @@ impl Claims<'_> {
             takes && hit.span.start <= span.start && span.end <= hit.span.end && self.is_harm(&hit.span)
         });
         let elsewhere = self.is_done_by_a_creature(at) || self.is_given_by_others(at) || self.is_a_state(span) || lost;
-        !(self.is_denied(span) || elsewhere || told_beside || unsure)
+        !(self.is_denied(span) || elsewhere || told_beside || unsure || span.clone().any(|at| is_bidden(self.text, at)))
     }
 
     fn says(&self, what: &Told) -> bool {

@@ -128,7 +128,7 @@ impl Claims<'_> {
 
     /// "Kisi ne tod di", "someone cut it".
     fn is_by_someone_unknown(&self, span: &Range<usize>) -> bool {
-        const APART: usize = 6;
+        const APART: usize = 9;
         let near = if self.text.language == Language::En { 2 } else { APART };
         let who = |at: usize| {
             UNKNOWN.contains(&self.text.normal(at))
