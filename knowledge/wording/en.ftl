@@ -262,6 +262,7 @@ recorded-job =
         [mix] new mix
         [top-up] topped up
         [clear] cleared
+        [mulch] mulched
         [mend] mended
        *[check] checked
     }{ $amount ->
@@ -1352,6 +1353,7 @@ job-due =
         [mix] new mix
         [top-up] top up
         [clear] clear
+        [mulch] mulch
         [mend] mend
        *[check] check
     }{ $what ->
@@ -1377,6 +1379,7 @@ job-done =
         [mix] new mix
         [top-up] topped up
         [clear] cleared
+        [mulch] mulched
         [mend] mended
        *[check] checked
     }{ $what ->
@@ -1411,6 +1414,7 @@ card-button-did =
         [mix] new mix
         [top-up] topped up
         [clear] cleared
+        [mulch] mulched
         [mend] mended
        *[check] checked
     }
@@ -1757,4 +1761,13 @@ choice-done = { $job ->
         [spray] sprayed it
         [pick] picked from it
        *[other] watered it
+    }
+
+## What is never helped with, and who needs people now.
+declined-harm = I will not help with anything that is meant to harm a person, an animal or someone else's plants. What keeps animals off your own beds without hurting them I can tell.
+despair-first = Please do not stay alone with this now: go to someone near you, or ring someone, and tell them how it is. A doctor can help.
+mix-swollen = Soaked, { $mass } of pressed { $material } swells to { $litres }.
+due-round = { $how ->
+       *[one] Work is on one roof only: { $sites }.
+        [several] In this order: { $sites }. It is the shorter way from the first; start from the other end if that is nearer to you.
     }

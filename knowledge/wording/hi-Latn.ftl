@@ -258,6 +258,7 @@ recorded-job =
         [mix] nayi mitti
         [top-up] upar se mitti bhari
         [clear] khaali kiya
+        [mulch] mulch bichhayi
         [mend] marammat ki
        *[check] dekh liya
     }{ $amount ->
@@ -1347,6 +1348,7 @@ job-due = { $what ->
         [mix] nayi mitti
         [top-up] upar se mitti
         [clear] khaali karna
+        [mulch] mulch bichhana
         [mend] marammat
        *[check] dekhna
     }
@@ -1371,6 +1373,7 @@ job-done = { $what ->
         [mix] nayi mitti daali
         [top-up] upar se mitti bhari
         [clear] khaali kiya
+        [mulch] mulch bichhayi
         [mend] marammat ki
        *[check] dekh liya
     }{ $amount ->
@@ -1402,6 +1405,7 @@ card-button-did =
         [mix] nayi mitti daali
         [top-up] upar se mitti bhari
         [clear] khaali kiya
+        [mulch] mulch bichhayi
         [mend] marammat ki
        *[check] dekh liya
     }
@@ -1731,4 +1735,13 @@ choice-done = { $job ->
         [spray] spray kiya
         [pick] tudai ki
        *[other] paani diya
+    }
+
+## What is never helped with, and who needs people now.
+declined-harm = Kisi insaan, jaanwar ya kisi aur ke paudhon ko nuksan pahunchane mein main madad nahi karunga. Jaanwaron ko chot pahunchaye bina apne bed se door rakhne ke tareeke bata sakta hoon.
+despair-first = Abhi is baat ke saath akele na rahein: paas ke kisi vyakti ke paas jaayein ya kisi ko phone karein, aur batayein ki man par kya beet rahi hai. Doctor madad kar sakte hain.
+mix-swollen = Dabi hui { $material }, { $mass }: bheegkar { $litres }.
+due-round = { $how ->
+       *[one] Kaam ek hi chhat par hai: { $sites }.
+        [several] Is kram se: { $sites }. Pehli se chalein to yahi chhota raasta hai; doosra sira aapke paas ho to udhar se shuru karein.
     }

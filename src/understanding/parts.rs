@@ -2,6 +2,7 @@
 
 mod apart;
 mod borders;
+mod crowd;
 mod details;
 mod pairs;
 mod works;
@@ -272,6 +273,7 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
         let (first, second) = works::as_a_log(texts, marked, (&first, &second), by).unwrap_or((first, second));
         let second = as_due_again(&first, second);
         let second = as_wait_after(&first, second, texts.1);
+        let second = crowd::as_too_many(&first, second, texts.1);
         // "Last neem was on 14 May. Which day next" counts from there.
         if first.did.is_some() && second.asks && second.kind == Kind::Due && tells_of_last(texts.0) {
             continue;

@@ -248,7 +248,8 @@ impl Deeds<'_> {
         const APART: usize = 5;
         let crops = || self.names.iter().filter(|hit| matches!(hit.meaning, Named::Crop(_)));
         let measured = self.measures(UnitOf::Mass) || self.measures(UnitOf::Volume);
-        if crops().next().is_none() || !self.come || self.stuff() {
+        let soaked = || self.tray_set() && !self.names_any(|name| matches!(name, Named::Material(_) | Named::Mix(_)));
+        if crops().next().is_none() || !self.come || self.stuff() && !soaked() {
             return None;
         }
         let claims = self.claims();
@@ -267,9 +268,29 @@ impl Deeds<'_> {
         const SET: [&str; 7] = ["rakhi", "rakha", "rakhe", "रखी", "रखा", "रखे", "set"];
         let words = || (0..self.text.tokens.len()).map(|at| self.text.normal(at));
         let tray = words().any(|word| matches!(word, "tray" | "tre" | "ट्रे")) || self.says(&Told::Microgreen);
+        // Seed is soaked before it is strewn; a tray of mix may be soaked as well.
+        const SOAKED: [&str; 15] = [
+            "soaked",
+            "bhigoye",
+            "bhigoe",
+            "bhigoya",
+            "bhigoyi",
+            "bhigoi",
+            "bhigo",
+            "bhigaye",
+            "bhigae",
+            "bhigayi",
+            "भिगोए",
+            "भिगोया",
+            "भिगोई",
+            "भिगोये",
+            "भिगो",
+        ];
         let claims = self.claims();
         let set = |at: usize| SET.contains(&self.text.normal(at)) && claims.is_made(&(at..at + 1));
-        tray && (0..self.text.tokens.len()).any(set)
+        let plants = self.says(&Told::Thing(JobKind::Plant));
+        let soaked = |at: usize| SOAKED.contains(&self.text.normal(at)) && claims.is_made(&(at..at + 1)) && !plants;
+        tray && (0..self.text.tokens.len()).any(|at| set(at) || soaked(at))
     }
 
     /// "2 din se pani nahi diya", "not watered since Friday": no work, and nothing else is told or asked.

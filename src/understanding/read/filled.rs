@@ -75,6 +75,7 @@ impl Found {
             sun_until_h: sun.and_then(|clock| clock.until_h),
             someone_else: self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse),
             emergency: self.emergency(text, reader),
+            ill_will: false,
             corrects: false,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
             saw: self.saw(),
@@ -106,6 +107,7 @@ impl Found {
                     continue;
                 }
                 Named::SomeoneElse => continue,
+                Named::BedKind(_) if says_any_bed(text.normal(hit.span.start)) && reading.is_unmeasured() => continue,
                 Named::BedKind(kind) => {
                     reading.bed_kind = reading.bed_kind.or(Some(*kind));
                     continue;
@@ -128,4 +130,11 @@ impl Found {
         }
         reading
     }
+}
+
+/// "Bed" is said of all of them, whatever they are made of.
+fn says_any_bed(word: &str) -> bool {
+    const ANY: [&str; 11] =
+        ["bed", "beds", "kyari", "kyariyan", "kyariyon", "बेड", "बेडों", "क्यारी", "क्यारियाँ", "क्यारियों", "क्यारियां"];
+    ANY.contains(&word)
 }

@@ -257,6 +257,7 @@ impl Found {
             .or_else(|| self.about_a_saying())
             .or_else(|| self.about_a_poison_astray())
             .or_else(|| self.about_a_feed_astray())
+            .or_else(|| self.about_doing_likewise())
             .or_else(|| self.about_a_move(text))
             .or_else(|| self.about_a_move_made(text))
             .or_else(|| self.about_someone_else())
