@@ -780,7 +780,11 @@ seed-how = That is seed laid for each place and thinned to one plant; a little o
 seed-strewn-how = Mix it with a little dry sand, strew it thin, and thin in steps: the thinnings are eaten.
 seed-pieces-how = A few more than places, since not every piece takes. Whole, firm, healthy pieces; { $depth } cm deep.
 seed-tray-how = One even layer, no heaps.
-seed-as-shoots = For shoots, strewn thick and cut young: about { $about } ({ $grams }).
+seed-as-plants =
+    { $by ->
+        [weight] Grown to plants it takes { $grams }.
+       *[seeds] Grown to plants, one to a place: { $seeds } seeds.
+    }
 seed-packet =
     { $enough ->
         [enough] { $packet } is enough.

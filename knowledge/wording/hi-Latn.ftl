@@ -773,7 +773,11 @@ seed-how = Yeh har jagah daalkar baad mein ek paudha chhodne ka hisaab hai; khaa
 seed-strewn-how = Thodi sookhi ret mein milakar patla bikherein, phir dheere-dheere chhaantein: chhaante paudhe khaye jaate hain.
 seed-pieces-how = Jagahon se kuchh zyada, kyonki har tukda nahi lagta. Sabut, kade, swasth tukde lein; { $depth } cm gehre lagayein.
 seed-tray-how = Beej ek parat mein, dher nahi.
-seed-as-shoots = Ankur ke liye, ghana failakar aur chhota kaatkar: kareeb { $about } ({ $grams }).
+seed-as-plants =
+    { $by ->
+        [weight] Paudhe bade karne hon to { $grams }.
+       *[seeds] Paudhe bade karne hon, har jagah ek, to { $seeds } daane.
+    }
 seed-packet =
     { $enough ->
         [enough] { $packet } kaafi hai.

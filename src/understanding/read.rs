@@ -319,6 +319,9 @@ impl Found {
             by_company: None,
         };
         found.likewise = found.asks_to_do_likewise(text);
+        if found.likewise {
+            found.did = None;
+        }
         let ordered = commands::is_dressed_as_one(text).then_some(Kind::None);
         found.by_company = ordered.or_else(|| found.told_by_company(text, &forms, reader));
         found

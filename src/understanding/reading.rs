@@ -172,6 +172,9 @@ pub struct Reading {
     /// Harm is meant: to someone, to an animal, to the plants of others. Nothing of it is answered.
     #[serde(default)]
     pub ill_will: bool,
+    /// What others sow is asked for oneself.
+    #[serde(default)]
+    pub likewise: bool,
     /// What was told before was wrong: it is taken back, and this stands instead.
     #[serde(default)]
     pub corrects: bool,

@@ -601,8 +601,7 @@ fn poisons_food(said: &Said<'_>) -> bool {
     (0..said.words.len()).any(|at| {
         let food = said.on(at + 1, APART).find(|place| said.is(*place, &FOOD));
         let whose = food.is_some_and(|food| {
-            (food.saturating_sub(3)..food)
-                .any(|place| said.is(place, &THEIRS) || said.is(place, &["someone", "somebody", "guest", "guests"]))
+            (food.saturating_sub(4)..food).any(|place| said.is(place, &THEIRS) || said.is(place, &PEOPLE))
         });
         let others = ["someone", "somebody", "who", "they", "he", "she"];
         let by_another = said.back(at, 4).any(|place| said.is(place, &["put", "mixed", "added", "gave", "slipped"]))

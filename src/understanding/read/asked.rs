@@ -75,7 +75,10 @@ impl Found {
         let unnamed = self.says_point(Point::Drug) && said && (self.asks || !self.quantities.said.is_empty());
         // "A bottle with no name, how many drops": its label would say.
         let dosed = self.says_point(Point::Drug) && self.says_point(Point::Strength) && self.asks;
-        (poison || unnamed || dosed && self.did.is_none()).then_some((Kind::Spray, SURE))
+        /// Less than what happened to someone, who may have swallowed it (judgement).
+        const DOSED: f64 = 0.78;
+        let dosed = (dosed && self.did.is_none()).then_some((Kind::Spray, DOSED));
+        (poison || unnamed).then_some((Kind::Spray, SURE)).or(dosed)
     }
 
     /// Far more of a bought feed than was meant: what to do then is the question.

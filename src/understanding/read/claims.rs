@@ -51,7 +51,8 @@ impl Claims<'_> {
             takes && hit.span.start <= span.start && span.end <= hit.span.end && self.is_harm(&hit.span)
         });
         let elsewhere = self.is_done_by_a_creature(at) || self.is_given_by_others(at) || self.is_a_state(span) || lost;
-        let unsaid = self.is_yet_to_be(span) || self.is_of_what_ails(span);
+        let unsaid =
+            self.is_yet_to_be(span) || self.is_of_what_ails(span) || self.is_wished(span) || self.is_put_as_if(span);
         !(self.is_denied(span) || elsewhere || told_beside || unsure || unsaid)
     }
 
@@ -194,6 +195,49 @@ impl Claims<'_> {
         let next = self.text.normal(span.end);
         let may = matches!(next, "ja" | "jaa" | "जा") && MAY.contains(&self.text.normal(span.end + 1));
         self.text.language != Language::En && (GOES.contains(&next) || may)
+    }
+
+    /// "बोएँ", "काटूँ": shall one, where "बोए" was done. The ends of "दीं", "लगाईं" are of what was done.
+    fn is_wished(&self, span: &Range<usize>) -> bool {
+        const ENDS: [&str; 6] = ["एँ", "एं", "ऊँ", "ऊं", "ूँ", "ूं"];
+        let last = span.end.checked_sub(1).map_or("", |at| self.text.normal(at));
+        self.text.language == Language::Hi && (ENDS.iter().any(|end| last.ends_with(end)) || last.ends_with("ें"))
+    }
+
+    /// "Lagaye to chalega", "बोए तो ठीक रहेगा": if it were done.
+    fn is_put_as_if(&self, span: &Range<usize>) -> bool {
+        const WOULD: [&str; 26] = [
+            "chalega",
+            "chalegi",
+            "chalenge",
+            "theek",
+            "thik",
+            "sahi",
+            "accha",
+            "acha",
+            "achha",
+            "kaisa",
+            "kaisi",
+            "ugega",
+            "ugegi",
+            "ugenge",
+            "hoga",
+            "rahega",
+            "der",
+            "चलेगा",
+            "चलेगी",
+            "ठीक",
+            "सही",
+            "अच्छा",
+            "कैसा",
+            "उगेगा",
+            "होगा",
+            "रहेगा",
+        ];
+        const FURTHEST: usize = 5;
+        let if_so = matches!(self.text.normal(span.end), "to" | "toh" | "तो");
+        let would = |at: usize| WOULD.contains(&self.text.normal(at));
+        self.text.language != Language::En && if_so && (span.end + 1..=span.end + FURTHEST).any(would)
     }
 
     /// "Kuch ho gaya": it ails, and nothing was done.

@@ -76,6 +76,7 @@ impl Found {
             someone_else: self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse),
             emergency: self.emergency(text, reader),
             ill_will: false,
+            likewise: self.likewise,
             corrects: false,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
             saw: self.saw(),

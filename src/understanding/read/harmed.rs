@@ -167,6 +167,31 @@ pub(super) fn is_dropping(text: &Text, told: &[super::Hit<Told>], span: &Range<u
         "chipkali",
         "छिपकली",
     ];
+    const LIES: [&str; 18] = [
+        "padi",
+        "pari",
+        "giri",
+        "mili",
+        "dikhi",
+        "saaf",
+        "girti",
+        "gira",
+        "jaisi",
+        "पड़ी",
+        "गिरी",
+        "मिली",
+        "दिखी",
+        "साफ़",
+        "साफ",
+        "गिरती",
+        "गिरा",
+        "droppings",
+    ];
+    let lies = BEET.contains(&text.normal(span.start))
+        && (LIES.contains(&text.normal(span.end)) || LIES.contains(&text.normal(span.end + 1)));
+    if lies && text.language != Language::En {
+        return true;
+    }
     let of =
         span.start.checked_sub(1).is_some_and(|at| matches!(text.normal(at), "ki" | "ka" | "ke" | "की" | "का" | "के"));
     let Some(who) = span.start.checked_sub(1 + usize::from(of)) else { return false };
