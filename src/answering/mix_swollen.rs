@@ -18,8 +18,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
     let [id] = reading.materials.as_slice() else { return None };
     let material = facts.known.materials.get(id)?;
     let swell = material.swell_l_per_kg.as_ref()?;
+    // What was spoken of before is not what is soaked.
     let other = described_bed(reading).is_some() || reading.beds_named || !reading.crops.is_empty();
-    if other || !reading.mixes.is_empty() {
+    if other && !reading.follow_up || !reading.mixes.is_empty() {
         return None;
     }
     let said: Vec<Mass> = reading.quantities.iter().filter_map(|said| said.mass()).collect();

@@ -21,7 +21,7 @@ pub enum IllWill {
 /// What harm a message means, if any.
 #[must_use]
 pub fn told(text: &Text) -> Option<IllWill> {
-    let said = Said::of(text);
+    let said = Said::read(text);
     if english::to_oneself(&said) || hindi::to_oneself(&said) {
         return Some(IllWill::ToOneself);
     }
@@ -49,17 +49,17 @@ struct Sounds {
 }
 
 impl Sounds {
-    fn of(words: &[&'static str]) -> Self {
+    fn of(words: &'static str) -> Self {
         let long = |sound: &String| sound.chars().count() >= SHORTEST_SOUND;
         Self {
-            spelled: words.iter().copied().collect(),
-            sounds: words.iter().map(|word| sound_key(word)).filter(long).collect(),
+            spelled: words.split_ascii_whitespace().collect(),
+            sounds: words.split_ascii_whitespace().map(sound_key).filter(long).collect(),
         }
     }
 }
 
 impl<'t> Said<'t> {
-    fn of(text: &'t Text) -> Self {
+    fn read(text: &'t Text) -> Self {
         let words: Vec<&str> = text.tokens.iter().map(|token| token.normal.as_str()).collect();
         let sounds = words.iter().map(|word| sound_key(word)).collect();
         Self { words, sounds }
@@ -78,6 +78,15 @@ impl<'t> Said<'t> {
     fn sounds(&self, at: usize, list: &Sounds) -> bool {
         self.words.get(at).is_some_and(|word| list.spelled.contains(word))
             || self.sounds.get(at).is_some_and(|sound| list.sounds.contains(sound))
+    }
+
+    /// The same of a list of words parted by spaces.
+    fn of(&self, at: usize, list: &str) -> bool {
+        at < self.words.len() && list.split_ascii_whitespace().any(|word| word == self.word(at))
+    }
+
+    fn any_of(&self, list: &str) -> bool {
+        (0..self.words.len()).any(|at| self.of(at, list))
     }
 
     fn any(&self, list: &[&str]) -> bool {

@@ -192,6 +192,8 @@ struct Found {
     feeds: bool,
     /// Another harmed a plant, or it was found so.
     harmed: bool,
+    /// A tray was set with seed.
+    tray_sown: bool,
     /// What others sow or plant is asked for oneself.
     likewise: bool,
     /// What the company of its words tells: most often that it is of another world than a garden.
@@ -268,6 +270,7 @@ impl Found {
             noted,
         };
         let did = deeds.job();
+        let tray_sown = did == Some(JobKind::Sow) && deeds.tray_set();
         let harmed = did.is_none()
             && !told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_)))
             && harmed::is_told(&deeds.claims());
@@ -315,6 +318,7 @@ impl Found {
             sprays,
             feeds,
             harmed,
+            tray_sown,
             likewise: false,
             by_company: None,
         };

@@ -3,158 +3,24 @@
 use super::Said;
 
 /// People to whom harm may be meant.
-const PEOPLE: [&str; 63] = [
-    "someone",
-    "somebody",
-    "anyone",
-    "person",
-    "people",
-    "human",
-    "him",
-    "her",
-    "man",
-    "men",
-    "woman",
-    "guy",
-    "boy",
-    "girl",
-    "child",
-    "kid",
-    "kids",
-    "children",
-    "baby",
-    "husband",
-    "wife",
-    "mother",
-    "father",
-    "brother",
-    "sister",
-    "son",
-    "daughter",
-    "uncle",
-    "aunt",
-    "aunty",
-    "neighbour",
-    "neighbours",
-    "neighbor",
-    "neighbors",
-    "boss",
-    "manager",
-    "colleague",
-    "roommate",
-    "flatmate",
-    "landlord",
-    "landlady",
-    "tenant",
-    "tenants",
-    "enemy",
-    "enemies",
-    "rival",
-    "guest",
-    "guests",
-    "maid",
-    "cook",
-    "watchman",
-    "guard",
-    "driver",
-    "teacher",
-    "ex",
-    "girlfriend",
-    "boyfriend",
-    "inlaws",
-    "in-laws",
-    "in-law",
-    "law",
-    "relative",
-    "relatives",
-];
+const PEOPLE: &str = "someone somebody anyone person people human him her man men woman guy boy girl child kid kids children baby \
+    husband wife mother father brother sister son daughter uncle aunt aunty neighbour neighbours neighbor \
+    neighbors boss manager colleague roommate flatmate landlord landlady tenant tenants enemy enemies rival \
+    guest guests maid cook watchman guard driver teacher ex girlfriend boyfriend inlaws in-laws in-law law \
+    relative relatives";
 
 /// Animals that are no vermin.
-const ANIMALS: [&str; 40] = [
-    "dog",
-    "dogs",
-    "puppy",
-    "puppies",
-    "cat",
-    "cats",
-    "kitten",
-    "kittens",
-    "cow",
-    "cows",
-    "calf",
-    "goat",
-    "goats",
-    "buffalo",
-    "monkey",
-    "monkeys",
-    "langur",
-    "langurs",
-    "pigeon",
-    "pigeons",
-    "crow",
-    "crows",
-    "bird",
-    "birds",
-    "sparrow",
-    "sparrows",
-    "squirrel",
-    "squirrels",
-    "parrot",
-    "parrots",
-    "peacock",
-    "peacocks",
-    "hen",
-    "hens",
-    "rabbit",
-    "rabbits",
-    "stray",
-    "strays",
-    "pet",
-    "animal",
-];
+const ANIMALS: &str = "dog dogs puppy puppies cat cats kitten kittens cow cows calf goat goats buffalo monkey monkeys langur \
+    langurs pigeon pigeons crow crows bird birds sparrow sparrows squirrel squirrels parrot parrots peacock \
+    peacocks hen hens rabbit rabbits stray strays pet animal";
 
 /// Verbs of harm to what lives, as one who means it says them.
-const HARM: [&str; 14] = [
-    "kill",
-    "killing",
-    "poison",
-    "poisoning",
-    "murder",
-    "murdering",
-    "hurt",
-    "hurting",
-    "harm",
-    "drug",
-    "drugging",
-    "sicken",
-    "cripple",
-    "strangle",
-];
+const HARM: &str =
+    "kill killing poison poisoning murder murdering hurt hurting harm drug drugging sicken cripple strangle";
 
 /// Verbs of harm to plants.
-const SPOIL: [&str; 21] = [
-    "kill",
-    "killing",
-    "ruin",
-    "ruining",
-    "destroy",
-    "destroying",
-    "spoil",
-    "spoiling",
-    "damage",
-    "wreck",
-    "sabotage",
-    "poison",
-    "poisoning",
-    "harm",
-    "wither",
-    "uproot",
-    "burn",
-    "rot",
-    "vandalise",
-    "vandalize",
-    "murder",
-];
+const SPOIL: &str = "kill killing ruin ruining destroy destroying spoil spoiling damage wreck sabotage poison poisoning harm \
+    wither uproot burn rot vandalise vandalize murder";
 
 /// What someone is made to be.
 const ILL: [&str; 15] = [
@@ -175,201 +41,33 @@ const ILL: [&str; 15] = [
     "hallucinate",
 ];
 
-const POISONS: [&str; 24] = [
-    "poison",
-    "pesticide",
-    "pesticides",
-    "insecticide",
-    "oleander",
-    "datura",
-    "dhatura",
-    "castor",
-    "lantana",
-    "nightshade",
-    "belladonna",
-    "arsenic",
-    "cyanide",
-    "malathion",
-    "monocrotophos",
-    "phorate",
-    "dimethoate",
-    "chlorpyrifos",
-    "phosphide",
-    "weedicide",
-    "herbicide",
-    "aconite",
-    "yew",
-    "hemlock",
-];
+const POISONS: &str = "poison pesticide pesticides insecticide oleander datura dhatura castor lantana nightshade belladonna arsenic \
+    cyanide malathion monocrotophos phorate dimethoate chlorpyrifos phosphide weedicide herbicide aconite yew \
+    hemlock";
 
-const FOOD: [&str; 24] = [
-    "tea",
-    "food",
-    "milk",
-    "drink",
-    "drinks",
-    "curry",
-    "coffee",
-    "meal",
-    "dinner",
-    "lunch",
-    "breakfast",
-    "water",
-    "juice",
-    "sweets",
-    "meat",
-    "bread",
-    "roti",
-    "rice",
-    "dal",
-    "soup",
-    "plate",
-    "cup",
-    "glass",
-    "tiffin",
-];
+const FOOD: &str = "tea food milk drink drinks curry coffee meal dinner lunch breakfast water juice sweets meat bread roti rice \
+    dal soup plate cup glass tiffin";
 
 /// Whose it is.
-const THEIRS: [&str; 36] = [
-    "his",
-    "her",
-    "their",
-    "someone's",
-    "somebody's",
-    "neighbour's",
-    "neighbours",
-    "neighbor's",
-    "neighbors",
-    "neighbours'",
-    "neighbors'",
-    "neighbour",
-    "neighbor",
-    "husband's",
-    "wife's",
-    "boss's",
-    "boss'",
-    "enemy's",
-    "landlord's",
-    "tenant's",
-    "uncle's",
-    "aunty's",
-    "aunt's",
-    "brother's",
-    "sister's",
-    "rival's",
-    "law's",
-    "door's",
-    "door",
-    "upstairs",
-    "downstairs",
-    "guest's",
-    "colleague's",
-    "roommate's",
-    "else's",
-    "man's",
-];
+const THEIRS: &str = "his her their someone's somebody's neighbour's neighbours neighbor's neighbors neighbours' neighbors' \
+    neighbour neighbor husband's wife's boss's boss' enemy's landlord's tenant's uncle's aunty's aunt's \
+    brother's sister's rival's law's door's door upstairs downstairs guest's colleague's roommate's else's man's";
 
-const PLANTED: [&str; 36] = [
-    "plant",
-    "plants",
-    "garden",
-    "gardens",
-    "bed",
-    "beds",
-    "pot",
-    "pots",
-    "tree",
-    "trees",
-    "lawn",
-    "roses",
-    "rose",
-    "vegetables",
-    "veggies",
-    "crop",
-    "crops",
-    "tomatoes",
-    "tomato",
-    "chillies",
-    "flowers",
-    "creeper",
-    "vine",
-    "vines",
-    "seedlings",
-    "boxes",
-    "box",
-    "hedge",
-    "tulsi",
-    "mango",
-    "curry",
-    "brinjals",
-    "okra",
-    "gourds",
-    "gourd",
-    "grass",
-];
+const PLANTED: &str = "plant plants garden gardens bed beds pot pots tree trees lawn roses rose vegetables veggies crop crops \
+    tomatoes tomato chillies flowers creeper vine vines seedlings boxes box hedge tulsi mango curry brinjals \
+    okra gourds gourd grass";
 
 /// What is never meant by one who says it so: it is feared, denied or forbidden.
-const DENIED: [&str; 18] = [
-    "not",
-    "n't",
-    "don't",
-    "dont",
-    "doesn't",
-    "doesnt",
-    "won't",
-    "wont",
-    "never",
-    "without",
-    "no",
-    "avoid",
-    "afraid",
-    "worried",
-    "accidentally",
-    "safe",
-    "safely",
-    "instead",
-];
+const DENIED: &str = "not n't don't dont doesn't doesnt won't wont never without no avoid afraid worried accidentally safe safely \
+    instead";
 
 /// Told as happened.
-const HAPPENED: [&str; 21] = [
-    "ate",
-    "eaten",
-    "drank",
-    "drunk",
-    "swallowed",
-    "chewed",
-    "licked",
-    "mistake",
-    "accidentally",
-    "accident",
-    "vomiting",
-    "vomited",
-    "doctor",
-    "hospital",
-    "ambulance",
-    "antidote",
-    "vet",
-    "suspect",
-    "found",
-    "died",
-    "fell",
-];
+const HAPPENED: &str = "ate eaten drank drunk swallowed chewed licked mistake accidentally accident vomiting vomited doctor hospital \
+    ambulance antidote vet suspect found died fell";
 
 /// Nobody is to know of it.
-const SECRETLY: [&str; 12] = [
-    "secretly",
-    "undetected",
-    "undetectable",
-    "unnoticed",
-    "untraceable",
-    "traceable",
-    "detected",
-    "detectable",
-    "noticing",
-    "caught",
-    "quietly",
-    "autopsy",
-];
+const SECRETLY: &str = "secretly undetected undetectable unnoticed untraceable traceable detected detectable noticing caught quietly \
+    autopsy";
 
 pub(super) fn to_oneself(said: &Said<'_>) -> bool {
     said.any_phrase(&[
@@ -399,10 +97,10 @@ pub(super) fn to_oneself(said: &Said<'_>) -> bool {
 }
 
 pub(super) fn to_others(said: &Said<'_>) -> bool {
-    let happened = said.any(&HAPPENED);
+    let happened = said.any_of(HAPPENED);
     let places = || 0..said.words.len();
-    places().any(|at| said.is(at, &HARM) && is_meant(said, at) && hits_someone(said, at + 1))
-        || places().any(|at| said.is(at, &SPOIL) && is_meant(said, at) && hits_theirs(said, at + 1))
+    places().any(|at| said.of(at, HARM) && is_meant(said, at) && hits_someone(said, at + 1))
+        || places().any(|at| said.of(at, SPOIL) && is_meant(said, at) && hits_theirs(said, at + 1))
         || !happened
             && (places().any(|at| makes_ill(said, at))
                 || poisons_food(said)
@@ -435,7 +133,7 @@ fn is_meant(said: &Said<'_>, at: usize) -> bool {
         "going",
     ];
     const OTHERS: [&str; 8] = ["it", "this", "that", "they", "these", "he", "she", "which"];
-    if said.back(at, 6).any(|place| said.is(place, &DENIED)) {
+    if said.back(at, 6).any(|place| said.of(place, DENIED)) {
         return false;
     }
     let before = |by: usize| at.checked_sub(by).map_or("", |place| said.word(place));
@@ -524,7 +222,7 @@ fn hits_someone(said: &Said<'_>, from: usize) -> bool {
         "mother-in-law's",
     ];
     for at in said.on(from, FURTHEST) {
-        let whole = said.is(at, &ANIMALS) || said.is(at, &PEOPLE);
+        let whole = said.of(at, ANIMALS) || said.of(at, PEOPLE);
         let next = at + 1;
         let owner = said.is(next, &["'s", "s", "’s"]);
         let on_them = said.is(next, &ON_THEM) || owner && said.is(next + 1, &ON_THEM);
@@ -533,8 +231,8 @@ fn hits_someone(said: &Said<'_>, from: usize) -> bool {
         let followed = links
             && said
                 .on(next, 3)
-                .any(|place| said.is(place, &ANIMALS) || said.is(place, &PLANTED) || said.is(place, &ON_THEM));
-        let plain = whole && !owner && !on_them && !said.is(next, &PLANTED) && !followed;
+                .any(|place| said.of(place, ANIMALS) || said.of(place, PLANTED) || said.is(place, &ON_THEM));
+        let plain = whole && !owner && !on_them && !said.of(next, PLANTED) && !followed;
         let bare = links && followed_by_nothing(said, next);
         if plain && (!links || bare) {
             return true;
@@ -559,8 +257,8 @@ fn followed_by_nothing(said: &Said<'_>, at: usize) -> bool {
 fn hits_theirs(said: &Said<'_>, from: usize) -> bool {
     const LINKS: [&str; 9] = ["the", "my", "our", "all", "off", "of", "that", "next", "up"];
     let first = said.on(from, 4).find(|at| !said.is(*at, &LINKS) && !said.is(*at, &["'s", "s"]));
-    let theirs = first.is_some_and(|at| said.is(at, &THEIRS));
-    theirs && first.is_some_and(|at| said.on(at + 1, 4).any(|place| said.is(place, &PLANTED)))
+    let theirs = first.is_some_and(|at| said.of(at, THEIRS));
+    theirs && first.is_some_and(|at| said.on(at + 1, 4).any(|place| said.of(place, PLANTED)))
 }
 
 /// "Make him sick", "get my boss ill", "knock a man out", "put the dog to sleep".
@@ -571,7 +269,7 @@ fn makes_ill(said: &Said<'_>, at: usize) -> bool {
     }
     let someone: Option<usize> = said
         .on(at + 1, 5)
-        .find(|place| said.is(*place, &PEOPLE) || said.is(*place, &ANIMALS) || said.is(*place, &["them"]));
+        .find(|place| said.of(*place, PEOPLE) || said.of(*place, ANIMALS) || said.is(*place, &["them"]));
     let Some(who) = someone else { return false };
     let after = |words: &[&str]| said.on(who + 1, 5).any(|place| said.is(place, words));
     let ill = match said.word(at) {
@@ -583,12 +281,12 @@ fn makes_ill(said: &Said<'_>, at: usize) -> bool {
     let before = at.checked_sub(1).map_or("", |place| said.word(place));
     let ours = said.on(at + 1, 2).any(|place| said.is(place, &["my", "our", "me", "us"]));
     let asker = before == "to" || said.back(at, 3).any(|place| said.is(place, &["i", "we"])) || at == 0;
-    let denied = said.back(at, 6).any(|place| said.is(place, &DENIED));
+    let denied = said.back(at, 6).any(|place| said.of(place, DENIED));
     let would = matches!(before, "would" | "will" | "can" | "could" | "that")
         && said.back(at, 8).any(|place| said.is(place, &["which", "what"]));
     let enough = before == "to" && at >= 2 && said.is(at - 2, &["enough", "likely", "going", "known"]);
     let better = said.on(who + 1, 6).any(|place| said.is(place, &["better", "well", "free", "of"]));
-    ill && !denied && !enough && !better && (asker || would && (!ours || said.any(&SECRETLY)))
+    ill && !denied && !enough && !better && (asker || would && (!ours || said.any_of(SECRETLY)))
 }
 
 /// "Oleander in his food", "datura seeds in a curry for someone".
@@ -599,30 +297,30 @@ fn poisons_food(said: &Said<'_>) -> bool {
         "offer", "need", "much", "many", "dose",
     ];
     (0..said.words.len()).any(|at| {
-        let food = said.on(at + 1, APART).find(|place| said.is(*place, &FOOD));
+        let food = said.on(at + 1, APART).find(|place| said.of(*place, FOOD));
         let whose = food.is_some_and(|food| {
-            (food.saturating_sub(4)..food).any(|place| said.is(place, &THEIRS) || said.is(place, &PEOPLE))
+            (food.saturating_sub(4)..food).any(|place| said.of(place, THEIRS) || said.of(place, PEOPLE))
         });
         let others = ["someone", "somebody", "who", "they", "he", "she"];
         let by_another = said.back(at, 4).any(|place| said.is(place, &["put", "mixed", "added", "gave", "slipped"]))
             && said.back(at, 6).any(|place| said.is(place, &others));
-        let asks = said.any(&SECRETLY) || said.any(&MIXES);
-        said.is(at, &POISONS) && whose && asks && !by_another
+        let asks = said.any_of(SECRETLY) || said.any(&MIXES);
+        said.of(at, POISONS) && whose && asks && !by_another
     })
 }
 
 /// A word of harm, someone, and that nobody is to know.
 fn hidden_harm(said: &Said<'_>) -> bool {
-    let harm = said.any(&HARM) || said.any(&ILL) || said.any(&POISONS);
-    let someone = said.any(&PEOPLE) || said.any(&ANIMALS);
-    let feared = said.any(&DENIED)
+    let harm = said.any_of(HARM) || said.any(&ILL) || said.any_of(POISONS);
+    let someone = said.any_of(PEOPLE) || said.any_of(ANIMALS);
+    let feared = said.any_of(DENIED)
         && !said.phrase("without him")
         && !said.phrase("without her")
         && !said.phrase("without anyone")
         && !said.phrase("without being")
         && !said.phrase("without getting")
         && !said.phrase("without them");
-    harm && someone && said.any(&SECRETLY) && !feared
+    harm && someone && said.any_of(SECRETLY) && !feared
 }
 
 /// "On my neighbour's plants at night so they die", "salt in the neighbour's beds so nothing grows".
@@ -630,7 +328,7 @@ fn theirs_so_that_nothing_lives(said: &Said<'_>) -> bool {
     const DIES: [&str; 12] =
         ["die", "dies", "wilt", "wither", "rot", "nothing", "dead", "dry", "grows", "dries", "shrivel", "never"];
     let theirs = (0..said.words.len()).find(|at| {
-        said.is(*at, &THEIRS) && said.on(at + 1, 3).any(|place| said.is(place, &PLANTED)) && said.word(*at) != "her"
+        said.of(*at, THEIRS) && said.on(at + 1, 3).any(|place| said.of(place, PLANTED)) && said.word(*at) != "her"
     });
     let Some(at) = theirs else { return false };
     let so = said.on(at, 14).find(|place| said.is(*place, &["so"]));
@@ -644,7 +342,7 @@ fn theirs_so_that_nothing_lives(said: &Said<'_>) -> bool {
 fn silenced(said: &Said<'_>) -> bool {
     let given = (0..said.words.len()).find(|at| said.is(*at, &["feed", "give", "serve", "offer"]));
     let Some(at) = given else { return false };
-    let animal = said.on(at + 1, 6).any(|place| said.is(place, &ANIMALS) || said.is(place, &PEOPLE));
+    let animal = said.on(at + 1, 6).any(|place| said.of(place, ANIMALS) || said.of(place, PEOPLE));
     let so = said.on(at + 1, 14).find(|place| said.is(*place, &["so"]));
     let ended =
         |so: usize| said.on(so, 7).any(|place| said.is(place, &["never", "dies", "die", "forever", "breathing"]));

@@ -295,7 +295,7 @@ impl Deeds<'_> {
     }
 
     /// "Methi ki tray aaj rakhi": a tray is set with its seed.
-    fn tray_set(&self) -> bool {
+    pub(super) fn tray_set(&self) -> bool {
         const SET: [&str; 7] = ["rakhi", "rakha", "rakhe", "रखी", "रखा", "रखे", "set"];
         let words = || (0..self.text.tokens.len()).map(|at| self.text.normal(at));
         let tray = words().any(|word| matches!(word, "tray" | "tre" | "ट्रे")) || self.says(&Told::Microgreen);

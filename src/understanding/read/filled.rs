@@ -92,6 +92,11 @@ impl Found {
             for_days: self.for_days(),
             parts_of_day: self.parts_of_day(text, reader),
         };
+        let cut_young = |hit: &super::Hit<Named>| match &hit.meaning {
+            Named::Crop(id) => reader.known.crops.get(id).is_none_or(|crop| crop.microgreen.is_some()),
+            _ => true,
+        };
+        reading.microgreen |= self.tray_sown && self.names.iter().all(cut_young);
         for hit in &self.names {
             let list = match &hit.meaning {
                 Named::OwnBed(bed) => {
