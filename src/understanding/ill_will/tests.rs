@@ -1,3 +1,5 @@
+//! Harm that is meant, and what only sounds like it.
+
 use super::{IllWill, told};
 use crate::script::Text;
 
