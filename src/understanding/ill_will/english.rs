@@ -106,7 +106,8 @@ pub(super) fn to_others(said: &Said<'_>) -> bool {
                 || poisons_food(said)
                 || hidden_harm(said)
                 || theirs_so_that_nothing_lives(said)
-                || silenced(said))
+                || silenced(said)
+                || done_away_with(said))
 }
 
 /// The asker is who does it: "how to", "can I", an order at a beginning; not "will it", "enough to", "afraid to".
@@ -285,13 +286,14 @@ fn makes_ill(said: &Said<'_>, at: usize) -> bool {
     let would = matches!(before, "would" | "will" | "can" | "could" | "that")
         && said.back(at, 8).any(|place| said.is(place, &["which", "what"]));
     let enough = before == "to" && at >= 2 && said.is(at - 2, &["enough", "likely", "going", "known"]);
+    let foe = said.of(who, "teacher boss manager neighbour neighbor landlord ex roommate rival enemy colleague tenant");
     let better = said.on(who + 1, 6).any(|place| said.is(place, &["better", "well", "free", "of"]));
-    ill && !denied && !enough && !better && (asker || would && (!ours || said.any_of(SECRETLY)))
+    ill && !denied && !enough && !better && (asker || would && (!ours || foe || said.any_of(SECRETLY)))
 }
 
 /// "Oleander in his food", "datura seeds in a curry for someone".
 fn poisons_food(said: &Said<'_>) -> bool {
-    const APART: usize = 6;
+    const APART: usize = 9;
     const MIXES: [&str; 18] = [
         "put", "mix", "mixed", "add", "slip", "sneak", "give", "feed", "serve", "lace", "spike", "crush", "grind",
         "offer", "need", "much", "many", "dose",
@@ -336,6 +338,19 @@ fn theirs_so_that_nothing_lives(said: &Said<'_>) -> bool {
         let mine = said.on(so, 6).any(|place| said.is(place, &["my", "mine", "our", "ours"]));
         !mine && said.on(so, 6).any(|place| said.is(place, &DIES))
     })
+}
+
+/// "Get rid of my husband", "finish off my ex", "poisoned bait for dogs".
+fn done_away_with(said: &Said<'_>) -> bool {
+    const AWAY: [&str; 6] = ["get rid of", "getting rid of", "finish off", "do away with", "bump off", "finishing off"];
+    const FOES: &str = "husband wife ex boss roommate flatmate landlord tenant rival enemy inlaws law teacher";
+    let away =
+        said.any_phrase(&AWAY) && said.any_of(FOES) && !said.any(&["pests", "weeds", "ants", "aphids", "plants"]);
+    let bait = said.any(&["bait", "baits"])
+        && said.any(&["poison", "poisoned", "poisonous", "lethal"])
+        && said.any_of(ANIMALS)
+        && !said.any_of(DENIED);
+    away || bait
 }
 
 /// "Feed that dog so it never barks again".

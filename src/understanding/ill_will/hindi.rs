@@ -61,6 +61,13 @@ const NOT: &str = "nahi nahin nhi na bina mat नहीं न ना बिन�
 /// "Without being known", "quietly" deny nothing.
 const UNKNOWN: &str = "pata bataye पता बताए jaane जाने shak शक";
 
+/// Food to be given.
+const FED: &str =
+    "khilau khilaun khilana khilane khilaya pilau pilaun pilana pilane खिलाऊँ खिलाऊं खिलाना खिलाने पिलाऊँ पिलाना पिलाने";
+
+/// What comes of it.
+const ENDED: &str = "mar mare marega mari maut मर मरे मरेगा मौत";
+
 const OWN_DEATH: &str = "khudkushi khudkhushi aatmahatya atmahatya ख़ुदकुशी खुदकुशी आत्महत्या suicide";
 
 /// How the words of these lists sound.
@@ -74,6 +81,9 @@ static OWN_DEATH_SOUNDS: LazyLock<Sounds> = LazyLock::new(|| Sounds::of(OWN_DEAT
 pub(super) fn to_oneself(said: &Said<'_>) -> bool {
     let own = said.any_phrase(&[
         "marna chahta",
+        "marne ka mann",
+        "marne ka man",
+        "मरने का मन",
         "marna chahti",
         "mar jana chahta",
         "mar jana chahti",
@@ -167,7 +177,14 @@ fn someone_to_be_harmed(said: &Said<'_>, at: usize) -> bool {
     let made = after.iter().any(|place| said.sounds(*place, &MADE_SOUNDS) && to_do(*place) && last(*place));
     let poison = after.iter().find(|place| said.sounds(**place, &POISON_SOUNDS));
     let given = poison.is_some_and(|place| said.on(place + 1, 5).any(|next| said.of(next, GIVE) && last(next)));
-    killed || made || given
+    // "Saas ko kya khilau ki bimar pade", "dushman ko kaun sa beej khilau".
+    let fed = after.iter().find(|place| said.of(**place, FED));
+    let ends = |from: usize| said.on(from, 7).any(|at| said.of(at, ENDED) || said.sounds(at, &MADE_SOUNDS));
+    let foe = said.of(at, "dushman दुश्मन");
+    let ill_fed = fed.is_some_and(|place| last(*place) && (foe || ends(place + 1)));
+    // "Maara ja sakta hai".
+    let may_be = after.iter().any(|place| said.of(*place, "maara mara मारा") && said.of(place + 1, "ja jaa जा"));
+    killed || made || given || ill_fed || may_be
 }
 
 /// "Kisi ke khane me dhatura milana", "kaner ka patta chai me daal du to kya hoga saas ko".
