@@ -35,6 +35,7 @@ fn who_is_hurt_and_who_is_not() {
             Some(Emergency::Cut) => "cut",
             Some(Emergency::Burn) => "burn",
             Some(Emergency::WouldEat) => "would-eat",
+            Some(Emergency::Despair) => "despair",
         };
         checked[usize::from(expected != "no one")] += 1;
         if got != expected {

@@ -262,6 +262,7 @@ recorded-job =
         [mix] new mix
         [top-up] topped up
         [clear] cleared
+        [mulch] mulched
         [mend] mended
        *[check] checked
     }{ $amount ->
@@ -779,7 +780,11 @@ seed-how = That is seed laid for each place and thinned to one plant; a little o
 seed-strewn-how = Mix it with a little dry sand, strew it thin, and thin in steps: the thinnings are eaten.
 seed-pieces-how = A few more than places, since not every piece takes. Whole, firm, healthy pieces; { $depth } cm deep.
 seed-tray-how = One even layer, no heaps.
-seed-as-shoots = For shoots, strewn thick and cut young: about { $about } ({ $grams }).
+seed-as-plants =
+    { $by ->
+        [weight] Grown to plants it takes { $grams }.
+       *[seeds] Grown to plants, one to a place: { $seeds } seeds.
+    }
 seed-packet =
     { $enough ->
         [enough] { $packet } is enough.
@@ -1352,6 +1357,7 @@ job-due =
         [mix] new mix
         [top-up] top up
         [clear] clear
+        [mulch] mulch
         [mend] mend
        *[check] check
     }{ $what ->
@@ -1377,6 +1383,7 @@ job-done =
         [mix] new mix
         [top-up] topped up
         [clear] cleared
+        [mulch] mulched
         [mend] mended
        *[check] checked
     }{ $what ->
@@ -1411,6 +1418,7 @@ card-button-did =
         [mix] new mix
         [top-up] topped up
         [clear] cleared
+        [mulch] mulched
         [mend] mended
        *[check] checked
     }
@@ -1768,4 +1776,13 @@ trouble-in-common = { $part ->
         [flower] Whichever it is: shake a flower over white paper and look, keep the mix evenly moist, give shade at noon in great heat. Feed and spray nothing yet.
         [seedling] Whichever it is: take out the fallen ones with a spoon of the mix round them, give air and light, and water only when the top is dry. Feed and spray nothing yet.
        *[plant] Whichever it is: feel the mix a finger deep. If it is dry, water it through; if it is wet, wait and see that the drain holes are open. Shade at noon; look under the leaves and at the foot of the stem. Feed and spray nothing yet.
+    }
+
+## What is never helped with, and who needs people now.
+declined-harm = I will not help with anything that is meant to harm a person, an animal or someone else's plants. You may ask how to keep animals off your own beds without hurting them.
+despair-first = Please do not stay alone with this now: go to someone near you, or ring someone, and tell them how it is. A doctor can help.
+mix-swollen = Soaked, { $mass } of pressed { $material } swells to { $litres }.
+due-round = { $how ->
+       *[one] Work is on one roof only: { $sites }.
+        [several] In this order: { $sites }. It is the shorter way from the first; start from the other end if that is nearer to you.
     }

@@ -258,6 +258,7 @@ recorded-job =
         [mix] nayi mitti
         [top-up] upar se mitti bhari
         [clear] khaali kiya
+        [mulch] mulch bichhayi
         [mend] marammat ki
        *[check] dekh liya
     }{ $amount ->
@@ -772,7 +773,11 @@ seed-how = Yeh har jagah daalkar baad mein ek paudha chhodne ka hisaab hai; khaa
 seed-strewn-how = Thodi sookhi ret mein milakar patla bikherein, phir dheere-dheere chhaantein: chhaante paudhe khaye jaate hain.
 seed-pieces-how = Jagahon se kuchh zyada, kyonki har tukda nahi lagta. Sabut, kade, swasth tukde lein; { $depth } cm gehre lagayein.
 seed-tray-how = Beej ek parat mein, dher nahi.
-seed-as-shoots = Ankur ke liye, ghana failakar aur chhota kaatkar: kareeb { $about } ({ $grams }).
+seed-as-plants =
+    { $by ->
+        [weight] Paudhe bade karne hon to { $grams }.
+       *[seeds] Paudhe bade karne hon, har jagah ek, to { $seeds } daane.
+    }
 seed-packet =
     { $enough ->
         [enough] { $packet } kaafi hai.
@@ -1347,6 +1352,7 @@ job-due = { $what ->
         [mix] nayi mitti
         [top-up] upar se mitti
         [clear] khaali karna
+        [mulch] mulch bichhana
         [mend] marammat
        *[check] dekhna
     }
@@ -1371,6 +1377,7 @@ job-done = { $what ->
         [mix] nayi mitti daali
         [top-up] upar se mitti bhari
         [clear] khaali kiya
+        [mulch] mulch bichhayi
         [mend] marammat ki
        *[check] dekh liya
     }{ $amount ->
@@ -1402,6 +1409,7 @@ card-button-did =
         [mix] nayi mitti daali
         [top-up] upar se mitti bhari
         [clear] khaali kiya
+        [mulch] mulch bichhayi
         [mend] marammat ki
        *[check] dekh liya
     }
@@ -1742,4 +1750,13 @@ trouble-in-common = { $part ->
         [flower] Dono mein pehle yeh karein: ek phool safed kagaz par jhaadkar dekhein, mitti ki nami ek jaisi rakhein, tez garmi mein dopahar ko chhaya dein. Abhi na khaad dein, na kuchh chhidkein.
         [seedling] Dono mein pehle yeh karein: giri hui paudh aaspaas ki ek chammach mitti samet nikaalein, hawa aur roshni dein, aur paani tabhi dein jab upar sookha ho. Abhi na khaad dein, na kuchh chhidkein.
        *[plant] Dono mein pehle yeh karein: mitti mein ungli bhar gehrai tak chhookar dekhein. Sookhi ho to poora paani dein; geeli ho to rukein aur dekhein ki nikaas ke chhed khule hon. Dopahar mein chhaya dein; patton ke neeche aur tane ke paas dekhein. Abhi na khaad dein, na kuchh chhidkein.
+    }
+
+## What is never helped with, and who needs people now.
+declined-harm = Kisi insaan, jaanwar ya kisi aur ke paudhon ko nuksan pahunchane mein mujhse madad nahi milegi. Jaanwaron ko chot pahunchaye bina apne bed se door kaise rakhein, yeh pooch sakte hain.
+despair-first = Abhi is baat ke saath akele na rahein: paas ke kisi vyakti ke paas jaayein ya kisi ko phone karein, aur batayein ki man par kya beet rahi hai. Doctor madad kar sakte hain.
+mix-swollen = Dabi hui { $material }, { $mass }: bheegkar { $litres }.
+due-round = { $how ->
+       *[one] Kaam ek hi chhat par hai: { $sites }.
+        [several] Is kram se: { $sites }. Pehli se chalein to yahi chhota raasta hai; doosra sira aapke paas ho to udhar se shuru karein.
     }

@@ -170,7 +170,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         // A danger of the roof was heard in it, whatever else it asked for.
         answer.reading.kind = Kind::Load;
     }
-    if reading.emergency.is_none() && refused::shoots(reading, facts).is_some() {
+    if reading.emergency.is_none() && !reading.ill_will && refused::shoots(reading, facts).is_some() {
         // Whether one may grow it is what was asked.
         answer.reading.kind = Kind::Sow;
     }
@@ -216,6 +216,9 @@ const WORTH_ASKING: f64 = 0.35;
 fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(emergency) = reading.emergency {
         return emergency::answer(emergency);
+    }
+    if reading.ill_will {
+        return none::answer(reading);
     }
     if let Some(refused) = refused::shoots(reading, facts) {
         return refused;

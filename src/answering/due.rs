@@ -36,7 +36,11 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     let wanted = |bed: &BedId| reading.beds.is_empty() || reading.beds.contains(bed);
     let job = asked_job(reading);
-    of_days((first, last), facts, |due| wanted(&due.bed) && job.is_none_or(|job| due.job == job))
+    let mut answer = of_days((first, last), facts, |due| wanted(&due.bed) && job.is_none_or(|job| due.job == job));
+    if reading.points.contains(&Point::Round) {
+        super::due_round::put(&mut answer, facts);
+    }
+    answer
 }
 
 /// The jobs from one day to another that are wanted, in the order of a round.

@@ -15,6 +15,7 @@ pub fn answer(what: Emergency) -> Answer {
         Emergency::Shock => "shock",
         Emergency::Cut => "cut",
         Emergency::Burn => "burn",
+        Emergency::Despair => return despair(),
         Emergency::WouldEat => return never_eat(),
     };
     let mut answer = Answer::hand_over(Line::new("emergency-first").with("what", Said::Key(what)));
@@ -27,6 +28,15 @@ pub fn answer(what: Emergency) -> Answer {
         "fall" => SourceRef::new("first-aid-falls", "what to do"),
         _ => SourceRef::new("common-practice", "first aid"),
     });
+    answer.stops = true;
+    answer
+}
+
+/// Who does not want to live: to people at once, and nothing of what was asked.
+fn despair() -> Answer {
+    let mut answer = Answer::hand_over(Line::new("despair-first"));
+    answer.lines.push(Line::new("emergency-help"));
+    answer.cite(&SourceRef::new("common-practice", "first aid"));
     answer.stops = true;
     answer
 }

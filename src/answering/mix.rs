@@ -20,6 +20,9 @@ const OLD_MIX_ARTICLE: &str = "reviving-old-mix";
 
 /// The recipe, and for a size its litres.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if let Some(swollen) = super::mix_swollen::answer(reading, facts) {
+        return swollen;
+    }
     if let Some(sunk) = sunk(reading, facts) {
         return top_up(sunk, reading, facts);
     }

@@ -10,6 +10,9 @@ pub fn answer(reading: &Reading) -> Answer {
         let choices = ["choice-water", "choice-harvest", "choice-person"].map(Line::new).to_vec();
         return Answer::ask(Line::new("speaks-set"), choices);
     }
+    if reading.ill_will {
+        return Answer { lines: vec![Line::new("declined-harm")], ..Answer::new(Outcome::Declined) };
+    }
     if reading.senseless {
         return not_understood();
     }

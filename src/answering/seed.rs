@@ -31,7 +31,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     let several = wanted.len() > 1;
     let mut answer = Answer::new(Outcome::Answered);
-    let (mut without, mut as_shoots) = (Vec::new(), None);
+    let (mut without, mut as_plants) = (Vec::new(), None);
     for crop in &wanted {
         // Two crops in one bed share its ground.
         let share = 1.0 / wanted.len() as f64;
@@ -42,13 +42,13 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
                 None => without.push(Said::Crop(crop.id.clone())),
             },
             tray => match (need(false), need(true).filter(|need| need.strewn && tray == Tray::Either)) {
-                (Some(need), shoots) => {
-                    put(&mut answer, crop, &need, several);
-                    if let Some(shoots) = shoots {
-                        put_as_shoots(&mut answer, crop, &shoots);
-                        as_shoots = Some(shoots.is.grams.map(Mass::as_grams));
-                    }
+                // What is strewn in a tray is mostly cut as shoots; grown to plants it takes far less.
+                (Some(plants), Some(shoots)) => {
+                    put(&mut answer, crop, &shoots, several);
+                    put_as_plants(&mut answer, &plants);
+                    as_plants = Some(plants.is.grams.map(Mass::as_grams));
                 }
+                (Some(need), None) => put(&mut answer, crop, &need, several),
                 (None, Some(shoots)) => put(&mut answer, crop, &shoots, several),
                 (None, None) => without.push(Said::Crop(crop.id.clone())),
             },
@@ -62,7 +62,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         answer.lines.push(line);
     }
     if !several {
-        compared(&mut answer, reading, as_shoots);
+        compared(&mut answer, reading, as_plants);
     }
     if let Place::Bed(subject) = &place
         && subject.usual
@@ -217,19 +217,18 @@ fn on_tray(place: &Place<'_>, reading: &Reading) -> Tray {
     }
 }
 
-/// The same tray strewn thick, beside what plants take in it.
-fn put_as_shoots(answer: &mut Answer, crop: &Crop, need: &Need) {
+/// The same tray sown for plants, beside what is strewn for shoots.
+fn put_as_plants(answer: &mut Answer, need: &Need) {
+    let seeds = need.is.seeds.map(|seeds| rounded(&seeds));
     answer.lines.push(
-        Line::new("seed-as-shoots")
-            .with("about", Said::Mass(Estimate::exactly(need.is.grams.value())))
-            .with("grams", range(&need.is.grams)),
+        Line::new("seed-as-plants")
+            .with("seeds", seeds.map_or(Said::Key("-"), |seeds| Said::Span(seeds, 0)))
+            .with("grams", range(&need.is.grams))
+            .with("by", Said::Key(if seeds.is_some() { "seeds" } else { "weight" })),
     );
     answer.working.extend(need.working.iter().cloned());
     for source in &need.sources {
         answer.cite(source);
-    }
-    for caution in crop.cautions.iter().filter(|caution| caution.when == WhenDue::Microgreen) {
-        answer.cautions.push(Line::new("caution-text").with("text", Said::Text(caution.text.clone())));
     }
 }
 
@@ -326,7 +325,7 @@ fn rounded(seeds: &Estimate<f64>) -> Estimate<f64> {
 }
 
 /// A packet that was named, beside what is wanted, for plants and for shoots where both are told.
-fn compared(answer: &mut Answer, reading: &Reading, as_shoots: Option<Estimate<f64>>) {
+fn compared(answer: &mut Answer, reading: &Reading, as_plants: Option<Estimate<f64>>) {
     let said = reading.quantities.iter().find(|said| said.unit.measures() == UnitOf::Mass);
     let Some((written, mass)) = said.and_then(|said| Some((*said, said.mass()?))) else { return };
     let Some(grams) = answer.figures.iter().find_map(|figure| match (&figure.is, figure.name.as_str()) {
@@ -340,8 +339,8 @@ fn compared(answer: &mut Answer, reading: &Reading, as_shoots: Option<Estimate<f
         said if said < grams.low() => "short",
         _ => "about",
     };
-    let enough = match (enough(grams), as_shoots.map(enough)) {
-        ("enough", Some("short" | "about")) => "plants",
+    let enough = match (enough(grams), as_plants.map(enough)) {
+        ("short" | "about", Some("enough")) => "plants",
         (enough, _) => enough,
     };
     let line = Line::new("seed-packet").with("packet", Said::Size(vec![written])).with("enough", Said::Key(enough));

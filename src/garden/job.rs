@@ -26,6 +26,8 @@ words!(
         TopUp = "top-up",
         /// Ends a planting: the crop named, else all of the bed.
         Clear = "clear",
+        /// A cover laid over the mix.
+        Mulch = "mulch",
         Mend = "mend",
         Check = "check",
     }

@@ -56,6 +56,8 @@ pub enum Emergency {
     Shock,
     Cut,
     Burn,
+    /// Someone does not want to live.
+    Despair,
     /// Nobody is hurt yet: what grows by itself and may be poison is to be eaten.
     WouldEat,
 }

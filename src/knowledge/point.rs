@@ -110,6 +110,8 @@ pub enum Point {
     Before,
     /// Work that was perhaps left undone is asked after.
     Missed,
+    /// In which order the roofs are gone round.
+    Round,
     /// Someone is there who helps.
     HelpAtHand,
     /// A crop is got from its bed.

@@ -72,6 +72,12 @@ pub fn blocks_need(litres: &Estimate<Volume>, swell_l_per_kg: &Estimate<f64>) ->
     )
 }
 
+/// The loose litres that so much of pressed blocks swells to.
+#[must_use]
+pub fn swollen(mass: Mass, swell_l_per_kg: &Estimate<f64>) -> Estimate<Volume> {
+    swell_l_per_kg.map(|swell| Volume::litres(mass.as_kilograms() * swell))
+}
+
 fn plus<Q: Quantity + std::ops::Add<Output = Q>>(one: &Estimate<Q>, other: &Estimate<Q>) -> Estimate<Q> {
     Estimate::spanning(one.value() + other.value(), [one.low() + other.low(), one.high() + other.high()])
 }

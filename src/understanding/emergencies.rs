@@ -40,6 +40,9 @@ struct Roles {
     /// "Koi" and the "nahi" after it.
     anyone: Vec<usize>,
     not: Vec<usize>,
+    ate: Vec<usize>,
+    /// "Stopped eating", "khana band": nothing was eaten.
+    stops: Vec<usize>,
 }
 
 #[derive(Debug, Clone)]
@@ -101,6 +104,8 @@ impl EmergencyBook {
             to_eat: numbers("to-eat"),
             anyone: numbers("anyone"),
             not: numbers("not"),
+            ate: numbers("ate|eats"),
+            stops: numbers("stops"),
         };
         book.told = harm
             .told
@@ -165,6 +170,7 @@ impl EmergencyBook {
             .collect();
         self.forget_no_one(&mut words, english);
         self.forget_no_limb(&mut words);
+        self.forget_no_meal(&mut words);
         let all: Vec<Word> = words.into_iter().filter(|word| !word.empty).collect();
         let telling = all.iter().filter(|word| !word.is(&self.roles.of)).count();
         let free = |told: &&Told| telling <= told.most && !all.iter().any(|word| word.is(&told.without));
@@ -201,6 +207,20 @@ impl EmergencyBook {
             // "Sabzi ke gamle": a pot of greens is not cooked.
             let no_meal = of && word.is(&roles.to_eat);
             if let Some(word) = words.get_mut(place).filter(|_| no_one || no_age || no_eye || no_meal) {
+                word.classes.clear();
+            }
+        }
+    }
+
+    /// "Has stopped eating", "off its food", "khana chhod diya": nothing was eaten, and nobody swallowed a thing.
+    fn forget_no_meal(&self, words: &mut [Word]) {
+        const NEAR: usize = 2;
+        let roles = &self.roles;
+        let stops: Vec<usize> =
+            (0..words.len()).filter(|at| words.get(*at).is_some_and(|word| word.is(&roles.stops))).collect();
+        for (at, word) in words.iter_mut().enumerate() {
+            let stopped = stops.iter().any(|stop| at != *stop && at.abs_diff(*stop) <= NEAR);
+            if word.is(&roles.ate) && stopped {
                 word.classes.clear();
             }
         }

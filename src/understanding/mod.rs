@@ -15,6 +15,7 @@ mod emergencies;
 mod everyone;
 mod follow_up;
 mod gazetteer;
+mod ill_will;
 mod kind;
 mod likeness;
 mod own_beds;

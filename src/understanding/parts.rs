@@ -2,6 +2,7 @@
 
 mod apart;
 mod borders;
+mod crowd;
 mod details;
 mod pairs;
 mod works;
@@ -91,6 +92,10 @@ fn read_spelled(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate
         && whole.points.contains(&Point::SyntheticSpray)
         && whole.points.contains(&Point::Wait);
     if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) || chatter || poisoned {
+        return (whole, Vec::new());
+    }
+    // What others sow is the ground of the question.
+    if whole.likewise && whole.kind == Kind::Sow {
         return (whole, Vec::new());
     }
     // What is not hers to see is not told in part either.
@@ -270,8 +275,9 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
         let marked = text.get(mark..)?;
         let (first, second) = works::with_one_verb((first, second), texts, border, by);
         let (first, second) = works::as_a_log(texts, marked, (&first, &second), by).unwrap_or((first, second));
-        let second = as_due_again(&first, second);
+        let second = as_due_again(&first, second, texts.1);
         let second = as_wait_after(&first, second, texts.1);
+        let second = crowd::as_too_many(&first, second, texts.1);
         // "Last neem was on 14 May. Which day next" counts from there.
         if first.did.is_some() && second.asks && second.kind == Kind::Due && tells_of_last(texts.0) {
             continue;
@@ -352,14 +358,15 @@ fn as_told(part: Reading) -> Reading {
 
 /// "Fed today, when next?", "neem sprayed yesterday, may we pick?": what is asked after work without naming anything is
 /// asked of that work.
-fn as_due_again(first: &Reading, second: Reading) -> Reading {
+fn as_due_again(first: &Reading, second: Reading, text: &str) -> Reading {
     /// A question that is less sure of itself is asked of the work just told (judgement).
     const SURELY: f64 = 0.8;
     let same_crops = second.crops.iter().all(|crop| first.crops.contains(crop));
     let bare = same_crops && !second.beds_named && second.measures.is_empty() && second.did.is_none();
     // "Fed today, when is neem due?" names another work; "what else is due" asks for all.
     let other = second.materials.iter().any(|material| !first.materials.contains(material));
-    let bare = bare && !other && (second.kind != Kind::Due || second.sureness < SURELY);
+    let next = second.points.contains(&Point::Time) && says_next(text);
+    let bare = bare && !other && (second.kind != Kind::Due || second.sureness < SURELY || next);
     let again = second.asks && second.points.contains(&Point::Time);
     let waits = |part: &Reading| part.points.contains(&Point::Wait);
     let eats = second.kind == Kind::Harvest || second.asks && (waits(&second) || waits(first));
@@ -377,6 +384,17 @@ fn as_due_again(first: &Reading, second: Reading) -> Reading {
         _ => return second,
     };
     Reading { kind, sureness: second.sureness.max(SURE_ALONE), ..second }
+}
+
+/// "Next is which day", "agli kis din": one more time of the same, and nothing else that is due.
+fn says_next(text: &str) -> bool {
+    const NEXT: [&str; 12] =
+        ["next", "nxt", "again", "agla", "agli", "agle", "dobara", "phir", "अगला", "अगली", "दोबारा", "फिर"];
+    const ELSE: [&str; 12] =
+        ["else", "other", "jobs", "job", "work", "kaam", "aur", "baaki", "काम", "और", "बाक़ी", "all"];
+    let text = Text::read(text);
+    let says = |list: &[&str]| text.tokens.iter().any(|token| list.contains(&token.normal.as_str()));
+    says(&NEXT) && !says(&ELSE)
 }
 
 /// "To spray neem this evening, and how soon after may we pick": the wait after the spray, not the ripening.

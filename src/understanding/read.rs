@@ -18,6 +18,7 @@ mod given;
 mod goes_on;
 mod harmed;
 mod leans;
+mod likewise;
 mod new_bed;
 mod plainly;
 mod questions;
@@ -82,6 +83,9 @@ pub fn read_noted(text: &str, language: Language, reader: &Reader<'_>, asker: &A
 
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, noted: bool) -> Reading {
     let mut found = Found::of(&text, reader, asker, today, noted);
+    if let Some(reading) = found.of_ill_will(&text, reader) {
+        return reading;
+    }
     if let Some(reading) = found.in_another_place(&text, reader, asker) {
         return reading;
     }
@@ -174,6 +178,10 @@ struct Found {
     feeds: bool,
     /// Another harmed a plant, or it was found so.
     harmed: bool,
+    /// A tray was set with seed.
+    tray_sown: bool,
+    /// What others sow or plant is asked for oneself.
+    likewise: bool,
     /// What the company of its words tells: most often that it is of another world than a garden.
     by_company: Option<Kind>,
 }
@@ -217,6 +225,8 @@ impl Found {
             let within = |told: &Hit<Told>| told.span.start <= hit.span.start && hit.span.end <= told.span.end;
             !told.iter().any(|told| told.meaning == Told::Filler && told.span.len() > hit.span.len() && within(told))
         });
+        // "Chidiya ki beet" is what birds drop.
+        names.retain(|hit| !(matches!(hit.meaning, Named::Crop(_)) && harmed::is_dropping(text, &told, &hit.span)));
         names.sort_by_key(|hit| hit.span.start);
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);
@@ -225,7 +235,8 @@ impl Found {
         told.retain(|hit| hit.meaning != Told::Question || questions::asks(text, hit, &told_before));
         let asks = text.original.contains('?')
             || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk))
-            || questions::asks_of_work(&told);
+            || questions::asks_of_work(&told)
+            || questions::asks_if_enough(text);
         told.extend(together::given_by_others(text, &told));
         told.extend(together::by_its_numbers(text, &dated));
         told.extend(together::what_lives(&told));
@@ -246,6 +257,7 @@ impl Found {
             noted,
         };
         let did = deeds.job();
+        let tray_sown = did == Some(JobKind::Sow) && deeds.tray_set();
         let harmed = did.is_none()
             && !told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_)))
             && harmed::is_told(&deeds.claims());
@@ -293,8 +305,14 @@ impl Found {
             sprays,
             feeds,
             harmed,
+            tray_sown,
+            likewise: false,
             by_company: None,
         };
+        found.likewise = found.asks_to_do_likewise(text);
+        if found.likewise {
+            found.did = None;
+        }
         let ordered = commands::is_dressed_as_one(text).then_some(Kind::None);
         found.by_company = ordered.or_else(|| found.told_by_company(text, &forms, reader));
         found
@@ -343,6 +361,9 @@ impl Found {
     fn of_others(&self) -> bool {
         if self.by_company == Some(Kind::None) {
             return true;
+        }
+        if self.likewise {
+            return false;
         }
         let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
         let own = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));

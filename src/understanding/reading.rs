@@ -169,6 +169,12 @@ pub struct Reading {
     /// Someone is hurt or may be.
     #[serde(default)]
     pub emergency: Option<Emergency>,
+    /// Harm is meant: to someone, to an animal, to the plants of others. Nothing of it is answered.
+    #[serde(default)]
+    pub ill_will: bool,
+    /// What others sow is asked for oneself.
+    #[serde(default)]
+    pub likewise: bool,
     /// What was told before was wrong: it is taken back, and this stands instead.
     #[serde(default)]
     pub corrects: bool,
@@ -257,6 +263,12 @@ impl Reading {
     pub fn names_nothing(&self) -> bool {
         let beds = self.beds.is_empty() && !self.beds_named && self.bed_kind.is_none();
         beds && self.crops.is_empty() && self.materials.is_empty() && self.did.is_none()
+    }
+
+    /// No size was said, and no new bed is told: what is called a bed is one of those that stand.
+    #[must_use]
+    pub fn is_unmeasured(&self) -> bool {
+        self.measures.is_empty() && self.quantities.is_empty() && !self.new_bed && !self.one_more
     }
 
     /// A reading that nobody wrote: of a kind, about nothing yet.

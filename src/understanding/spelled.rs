@@ -16,6 +16,8 @@ pub(super) fn spelled_out(text: &str, reader: &Reader<'_>, asker: &Asker) -> Str
     if reader.gazetteer.emergency(&Text::read(text), &[]).is_some() {
         return text.to_owned();
     }
+    let undoubled = without_strokes(text);
+    let text = undoubled.as_str();
     let forms = &reader.known.short_forms;
     // Which language it is shows better once the words of both are spelt out.
     let plain = with_short_forms(text, forms, |_| None);
@@ -30,6 +32,21 @@ pub(super) fn spelled_out(text: &str, reader: &Reader<'_>, asker: &Asker) -> Str
         None => plain,
     };
     with_vowels(&plain, reader, asker)
+}
+
+/// "क्या-क्या", "kitna-kitna": a word said twice is the same with a stroke between.
+fn without_strokes(text: &str) -> String {
+    let mut plain = text.to_owned();
+    for piece in text.split_whitespace() {
+        let core = piece.trim_matches(|c: char| !c.is_alphanumeric() && !matches!(c, '\u{900}'..='\u{97f}'));
+        if let Some((one, other)) = core.split_once('-')
+            && one == other
+            && one.chars().any(char::is_alphabetic)
+        {
+            plain = plain.replacen(core, &format!("{one} {other}"), 1);
+        }
+    }
+    plain
 }
 
 /// Pieces between spaces and marks; "w/o" is one.

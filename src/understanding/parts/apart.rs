@@ -73,7 +73,9 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         let next = asked.points.contains(&Point::Time) && !asked.points.contains(&Point::Wait);
         let of_crop = !told.crops.is_empty() && fresh && (told.did != Some(JobKind::Spray) || next);
         let which = told.beds_named || only || of_crop;
-        let counted_from = again && next && (is_old(told, today) || is_past_of_past(text));
+        // What fed a bed that was named is noted, however old: the next is counted from it, and so are the amounts.
+        let fed = told.did == Some(JobKind::Feed) && told.beds_named;
+        let counted_from = again && next && (is_old(told, today) && !fed || is_past_of_past(text));
         let noted = told_first && which && told.kind == Kind::Record && !counted_from;
         !noted && (again || started && asked.kind == Kind::Harvest)
     };

@@ -75,7 +75,12 @@ impl Found {
         // What someone brought in a bottle without a name, and says how much of it.
         let said = self.told.iter().any(|hit| hit.meaning == Told::OthersSaid);
         let unnamed = self.says_point(Point::Drug) && said && (self.asks || !self.quantities.said.is_empty());
-        (poison || unnamed).then_some((Kind::Spray, SURE))
+        // "A bottle with no name, how many drops": its label would say.
+        let dosed = self.says_point(Point::Drug) && self.says_point(Point::Strength) && self.asks;
+        /// Less than what happened to someone, who may have swallowed it (judgement).
+        const DOSED: f64 = 0.78;
+        let dosed = (dosed && self.did.is_none()).then_some((Kind::Spray, DOSED));
+        (poison || unnamed).then_some((Kind::Spray, SURE)).or(dosed)
     }
 
     /// Far more of a bought feed than was meant: what to do then is the question.

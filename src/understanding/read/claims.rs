@@ -52,7 +52,12 @@ impl Claims<'_> {
             takes && hit.span.start <= span.start && span.end <= hit.span.end && self.is_harm(&hit.span)
         });
         let elsewhere = self.is_done_by_a_creature(at) || self.is_given_by_others(at) || self.is_a_state(span) || lost;
-        !(self.is_denied(span) || elsewhere || told_beside || unsure || span.clone().any(|at| is_bidden(self.text, at)))
+        let unsaid = self.is_yet_to_be(span)
+            || self.is_of_what_ails(span)
+            || self.is_wished(span)
+            || self.is_put_as_if(span)
+            || span.clone().any(|at| is_bidden(self.text, at));
+        !(self.is_denied(span) || elsewhere || told_beside || unsure || unsaid)
     }
 
     fn says(&self, what: &Told) -> bool {
@@ -138,6 +143,110 @@ impl Claims<'_> {
         const DONE: [&str; 10] = ["gaya", "gayi", "gaye", "gya", "gyi", "chuka", "chuki", "गया", "गई", "चुका"];
         let hindi = self.text.language != Language::En;
         hindi && PRESUMED.contains(&self.text.normal(span.end)) && !DONE.contains(&self.text.normal(span.end + 1))
+    }
+
+    /// "Boya jaega", "boya ja sakta hai", "boya jata hai": the passive of what is to come or is done in general.
+    fn is_yet_to_be(&self, span: &Range<usize>) -> bool {
+        const GOES: [&str; 45] = [
+            "jaega",
+            "jayega",
+            "jaaega",
+            "jaayega",
+            "jaegi",
+            "jayegi",
+            "jaayegi",
+            "jaenge",
+            "jayenge",
+            "jaayenge",
+            "jaye",
+            "jae",
+            "jaaye",
+            "jaaen",
+            "jayen",
+            "jata",
+            "jati",
+            "jate",
+            "jaata",
+            "jaati",
+            "jaate",
+            "jana",
+            "jaana",
+            "jane",
+            "jaane",
+            "jaiga",
+            "जाएगा",
+            "जायेगा",
+            "जाएगी",
+            "जायेगी",
+            "जाएँगे",
+            "जाएंगे",
+            "जायेंगे",
+            "जाए",
+            "जाये",
+            "जाएँ",
+            "जाएं",
+            "जाता",
+            "जाती",
+            "जाते",
+            "जाना",
+            "जाने",
+            "जानी",
+            "jani",
+            "jaani",
+        ];
+        const MAY: [&str; 12] =
+            ["sakta", "sakti", "sakte", "skta", "skte", "raha", "rahe", "rahi", "सकता", "सकती", "सकते", "रहा"];
+        let next = self.text.normal(span.end);
+        let may = matches!(next, "ja" | "jaa" | "जा") && MAY.contains(&self.text.normal(span.end + 1));
+        self.text.language != Language::En && (GOES.contains(&next) || may)
+    }
+
+    /// "बोएँ", "काटूँ": shall one, where "बोए" was done. The ends of "दीं", "लगाईं" are of what was done.
+    fn is_wished(&self, span: &Range<usize>) -> bool {
+        const ENDS: [&str; 6] = ["एँ", "एं", "ऊँ", "ऊं", "ूँ", "ूं"];
+        let last = span.end.checked_sub(1).map_or("", |at| self.text.normal(at));
+        self.text.language == Language::Hi && (ENDS.iter().any(|end| last.ends_with(end)) || last.ends_with("ें"))
+    }
+
+    /// "Lagaye to chalega", "बोए तो ठीक रहेगा": if it were done.
+    fn is_put_as_if(&self, span: &Range<usize>) -> bool {
+        const WOULD: [&str; 26] = [
+            "chalega",
+            "chalegi",
+            "chalenge",
+            "theek",
+            "thik",
+            "sahi",
+            "accha",
+            "acha",
+            "achha",
+            "kaisa",
+            "kaisi",
+            "ugega",
+            "ugegi",
+            "ugenge",
+            "hoga",
+            "rahega",
+            "der",
+            "चलेगा",
+            "चलेगी",
+            "ठीक",
+            "सही",
+            "अच्छा",
+            "कैसा",
+            "उगेगा",
+            "होगा",
+            "रहेगा",
+        ];
+        const FURTHEST: usize = 5;
+        let if_so = matches!(self.text.normal(span.end), "to" | "toh" | "तो");
+        let would = |at: usize| WOULD.contains(&self.text.normal(at));
+        self.text.language != Language::En && if_so && (span.end + 1..=span.end + FURTHEST).any(would)
+    }
+
+    /// "Kuch ho gaya": it ails, and nothing was done.
+    fn is_of_what_ails(&self, span: &Range<usize>) -> bool {
+        self.told.iter().any(|hit| hit.meaning == Told::Ails && hit.span.len() > 1 && hit.span.contains(&span.start))
     }
 
     /// "Neat or thinned": one of two that are asked about.

@@ -28,7 +28,7 @@ pub(super) struct Deeds<'a> {
 impl Deeds<'_> {
     /// The job that is told as done.
     pub(super) fn job(&self) -> Option<JobKind> {
-        if self.claims().is_no_earnest() {
+        if self.claims().is_no_earnest() || self.is_mishap() {
             return None;
         }
         self.said()
@@ -91,9 +91,10 @@ impl Deeds<'_> {
         let with_thing =
             self.things().into_iter().filter(|(span, _)| !self.is_without(span)).find_map(|(span, kind)| {
                 let far = |done: &Range<usize>| kind != JobKind::Water && self.governs(done, &span);
+                let became = |done: &Range<usize>| self.became(done, kind);
                 let near = |done: &Range<usize>| {
                     let close = done.start.abs_diff(span.start) <= APART || far(done);
-                    *done != span && close && !self.is_of_a_clause_before(done, &span)
+                    *done != span && close && !became(done) && !self.is_of_a_clause_before(done, &span)
                 };
                 done.iter().any(near).then_some(kind)
             });
@@ -116,6 +117,36 @@ impl Deeds<'_> {
             (Some(kind), _) => Some(kind),
             (None, thing) => thing,
         }
+    }
+
+    /// "Spilled half a kilo of it on the floor": it went where no bed is.
+    fn is_mishap(&self) -> bool {
+        const SPILT: [&str; 8] = ["spilled", "spilt", "toppled", "knocked", "dropped", "tipped", "burst", "leaked"];
+        const ELSEWHERE: [&str; 14] = [
+            "floor",
+            "stairs",
+            "staircase",
+            "steps",
+            "road",
+            "street",
+            "lift",
+            "drain",
+            "sofa",
+            "carpet",
+            "ground",
+            "tiles",
+            "kitchen",
+            "corridor",
+        ];
+        let says = |list: &[&str]| (0..self.text.tokens.len()).any(|at| list.contains(&self.text.normal(at)));
+        let bed = self.names_any(|name| matches!(name, Named::OwnBed(_) | Named::BedKind(_) | Named::Crop(_)));
+        self.text.language == Language::En && says(&SPILT) && (says(&ELSEWHERE) || !bed)
+    }
+
+    /// "Mitti patthar ho gayi", "paudhe bade ho gaye": what they became, and no work.
+    fn became(&self, done: &Range<usize>, kind: JobKind) -> bool {
+        let ho = matches!(self.text.normal(done.start), "ho" | "हो" | "hua" | "hui" | "hue" | "हुआ" | "हुई" | "हुए");
+        ho && matches!(kind, JobKind::TopUp | JobKind::Plant)
     }
 
     /// "Bina dawa ke", "without water".
@@ -248,7 +279,8 @@ impl Deeds<'_> {
         const APART: usize = 5;
         let crops = || self.names.iter().filter(|hit| matches!(hit.meaning, Named::Crop(_)));
         let measured = self.measures(UnitOf::Mass) || self.measures(UnitOf::Volume);
-        if crops().next().is_none() || !self.come || self.stuff() {
+        let soaked = || self.tray_set() && !self.names_any(|name| matches!(name, Named::Material(_) | Named::Mix(_)));
+        if crops().next().is_none() || !self.come || self.stuff() && !soaked() {
             return None;
         }
         let claims = self.claims();
@@ -263,13 +295,33 @@ impl Deeds<'_> {
     }
 
     /// "Methi ki tray aaj rakhi": a tray is set with its seed.
-    fn tray_set(&self) -> bool {
+    pub(super) fn tray_set(&self) -> bool {
         const SET: [&str; 7] = ["rakhi", "rakha", "rakhe", "रखी", "रखा", "रखे", "set"];
         let words = || (0..self.text.tokens.len()).map(|at| self.text.normal(at));
         let tray = words().any(|word| matches!(word, "tray" | "tre" | "ट्रे")) || self.says(&Told::Microgreen);
+        // Seed is soaked before it is strewn; a tray of mix may be soaked as well.
+        const SOAKED: [&str; 15] = [
+            "soaked",
+            "bhigoye",
+            "bhigoe",
+            "bhigoya",
+            "bhigoyi",
+            "bhigoi",
+            "bhigo",
+            "bhigaye",
+            "bhigae",
+            "bhigayi",
+            "भिगोए",
+            "भिगोया",
+            "भिगोई",
+            "भिगोये",
+            "भिगो",
+        ];
         let claims = self.claims();
         let set = |at: usize| SET.contains(&self.text.normal(at)) && claims.is_made(&(at..at + 1));
-        tray && (0..self.text.tokens.len()).any(set)
+        let plants = self.says(&Told::Thing(JobKind::Plant));
+        let soaked = |at: usize| SOAKED.contains(&self.text.normal(at)) && claims.is_made(&(at..at + 1)) && !plants;
+        tray && (0..self.text.tokens.len()).any(|at| set(at) || soaked(at))
     }
 
     /// "2 din se pani nahi diya", "not watered since Friday": no work, and nothing else is told or asked.

@@ -75,6 +75,8 @@ impl Found {
             sun_until_h: sun.and_then(|clock| clock.until_h),
             someone_else: self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse),
             emergency: self.emergency(text, reader),
+            ill_will: false,
+            likewise: self.likewise,
             corrects: false,
             net_down: self.told.iter().any(|hit| hit.meaning == Told::NetDown),
             saw: self.saw(),
@@ -90,6 +92,11 @@ impl Found {
             for_days: self.for_days(),
             parts_of_day: self.parts_of_day(text, reader),
         };
+        let cut_young = |hit: &super::Hit<Named>| match &hit.meaning {
+            Named::Crop(id) => reader.known.crops.get(id).is_none_or(|crop| crop.microgreen.is_some()),
+            _ => true,
+        };
+        reading.microgreen |= self.tray_sown && self.names.iter().all(cut_young);
         for hit in &self.names {
             let list = match &hit.meaning {
                 Named::OwnBed(bed) => {
@@ -106,6 +113,7 @@ impl Found {
                     continue;
                 }
                 Named::SomeoneElse => continue,
+                Named::BedKind(_) if says_any_bed(text.normal(hit.span.start)) && reading.is_unmeasured() => continue,
                 Named::BedKind(kind) => {
                     reading.bed_kind = reading.bed_kind.or(Some(*kind));
                     continue;
@@ -128,4 +136,11 @@ impl Found {
         }
         reading
     }
+}
+
+/// "Bed" is said of all of them, whatever they are made of.
+fn says_any_bed(word: &str) -> bool {
+    const ANY: [&str; 11] =
+        ["bed", "beds", "kyari", "kyariyan", "kyariyon", "बेड", "बेडों", "क्यारी", "क्यारियाँ", "क्यारियों", "क्यारियां"];
+    ANY.contains(&word)
 }

@@ -64,7 +64,8 @@ impl Found {
             "dhona",
             "ढोना",
         ];
-        let vessel = self.told.iter().any(|hit| hit.meaning == Told::Vessel);
+        // "Can" in "can the slab carry it" is none.
+        let vessel = self.vessels(text).is_some();
         let carried = (0..text.tokens.len()).any(|at| CARRIES.contains(&text.normal(at)));
         let sized = !self.quantities.dimensions.is_empty();
         (self.asks && vessel && carried && !sized && !self.stuff_named()).then_some(Kind::Water)

@@ -2,10 +2,11 @@
 //! bed, which are no sign of a trouble.
 
 use super::claims::Claims;
-use super::{Found, Told};
+use super::{Found, Reader, Reading, Told};
 use crate::garden::JobKind;
-use crate::knowledge::Kind;
+use crate::knowledge::{Emergency, Kind};
 use crate::script::{Language, Text};
+use crate::understanding::ill_will::{self, IllWill};
 use std::ops::Range;
 
 /// What was seen leaves little else (judgement).
@@ -149,6 +150,55 @@ impl Claims<'_> {
     }
 }
 
+/// "Kabutar ki beet", "bird beet": droppings, whose Hindi word sounds as a root does in English.
+pub(super) fn is_dropping(text: &Text, told: &[super::Hit<Told>], span: &Range<usize>) -> bool {
+    const BEET: [&str; 6] = ["beet", "bit", "beeth", "bith", "बीट", "बीठ"];
+    const FOWL: [&str; 12] = [
+        "murgi",
+        "murgiyon",
+        "battakh",
+        "totay",
+        "tote",
+        "मुर्गी",
+        "मुर्गियों",
+        "बत्तख",
+        "तोते",
+        "chamgadar",
+        "chipkali",
+        "छिपकली",
+    ];
+    const LIES: [&str; 18] = [
+        "padi",
+        "pari",
+        "giri",
+        "mili",
+        "dikhi",
+        "saaf",
+        "girti",
+        "gira",
+        "jaisi",
+        "पड़ी",
+        "गिरी",
+        "मिली",
+        "दिखी",
+        "साफ़",
+        "साफ",
+        "गिरती",
+        "गिरा",
+        "droppings",
+    ];
+    let lies = BEET.contains(&text.normal(span.start))
+        && (LIES.contains(&text.normal(span.end)) || LIES.contains(&text.normal(span.end + 1)));
+    if lies && text.language != Language::En {
+        return true;
+    }
+    let of =
+        span.start.checked_sub(1).is_some_and(|at| matches!(text.normal(at), "ki" | "ka" | "ke" | "की" | "का" | "के"));
+    let Some(who) = span.start.checked_sub(1 + usize::from(of)) else { return false };
+    let creature = told.iter().any(|hit| hit.meaning == Told::Creature && hit.span.contains(&who));
+    BEET.contains(&text.normal(span.start)) && (creature || FOWL.contains(&text.normal(who)))
+}
+
 /// Whether a text tells that another harmed a plant.
 pub(super) fn is_told(claims: &Claims<'_>) -> bool {
     let text = claims.text;
@@ -167,6 +217,27 @@ pub(super) fn is_told(claims: &Claims<'_>) -> bool {
 }
 
 impl Found {
+    /// The reading of a message in which harm is meant, whatever it names and whatever was said before; of one who does
+    /// not want to live.
+    pub(super) fn of_ill_will(&self, text: &Text, reader: &Reader<'_>) -> Option<Reading> {
+        /// Whoever writes so is to get no other answer.
+        const SURELY: f64 = 0.99;
+        let meant = ill_will::told(text)?;
+        let to_oneself = meant == IllWill::ToOneself;
+        Some(Reading {
+            did: None,
+            saw: None,
+            put_off: None,
+            stays: None,
+            jobs: Vec::new(),
+            new_bed: false,
+            senseless: false,
+            ill_will: !to_oneself,
+            emergency: to_oneself.then_some(Emergency::Despair),
+            ..self.reading(text, reader, Kind::None, SURELY)
+        })
+    }
+
     /// What another did to a plant, told and not asked about.
     pub(super) fn about_harm_done(&self) -> Option<(Kind, f64)> {
         (self.harmed && self.did.is_none() && !self.asks && !self.sprays && !self.feeds)

@@ -252,6 +252,7 @@ impl Found {
     /// What can be told without weighing words.
     pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
         self.about_the_talk(text)
+            .or_else(|| self.about_doing_likewise())
             .or_else(|| self.about_its_company())
             .or_else(|| self.about_a_saying())
             .or_else(|| self.about_a_poison_astray())
@@ -299,7 +300,9 @@ impl Found {
     /// How much water, said so, where nothing else is named that one mixes or gives.
     fn about_how_much_water(&self, text: &Text) -> Option<(Kind, f64)> {
         const SURE: f64 = 0.85;
-        let asked = self.points().any(|point| point == Point::HowMuchWater) || self.asks_vessels_for_all(text);
+        let asked = self.points().any(|point| point == Point::HowMuchWater)
+            || self.asks_vessels_for_all(text)
+            || self.asks_vessels_alone(text);
         let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
         // "Okra planted in a 20 L bag, how much water": what grows there is the ground of it.
         let worked = self.did.is_some_and(|job| !matches!(job, JobKind::Sow | JobKind::Plant));
@@ -321,6 +324,15 @@ impl Found {
     fn asks_vessels_for_all(&self, text: &Text) -> bool {
         let all = self.told.iter().any(|hit| hit.meaning == Told::All);
         all && self.vessels(text).is_some_and(|vessels| vessels.wanted)
+    }
+
+    /// "Kitni balti daalni hai": of what, if not of water.
+    fn asks_vessels_alone(&self, text: &Text) -> bool {
+        const MOST: usize = 7;
+        let wanted = self.vessels(text).is_some_and(|vessels| vessels.wanted && vessels.count.is_none());
+        let other = |hit: &Hit<Told>| matches!(hit.meaning, Told::Thing(job) if job != JobKind::Water);
+        let plain = self.names.is_empty() && self.quantities.said.is_empty() && !self.told.iter().any(other);
+        wanted && plain && text.tokens.len() <= MOST
     }
 
     /// A net of so many percent, asked about.

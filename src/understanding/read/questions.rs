@@ -39,6 +39,16 @@ pub(super) fn asks_of_work(told: &[Hit<Told>]) -> bool {
     told.iter().any(|hit| hit.meaning == Told::Request) && told.iter().any(work)
 }
 
+/// "Do mag kaafi hain ya teen", "enough or two": of an amount it is asked whether it will do, without a word that asks.
+pub(super) fn asks_if_enough(text: &Text) -> bool {
+    const ENOUGH: [&str; 12] =
+        ["kaafi", "kafi", "kaphi", "काफ़ी", "काफी", "enough", "bahut", "बहुत", "sufficient", "paryapt", "पर्याप्त", "बस"];
+    const APART: usize = 3;
+    let or = |at: usize| matches!(text.normal(at), "ya" | "या" | "or");
+    let enough = |at: usize| ENOUGH.contains(&text.normal(at));
+    (0..text.tokens.len()).any(|at| enough(at) && (at + 1..=at + APART).any(or))
+}
+
 /// At the beginning of a sentence, or after a word that joins.
 fn begins(text: &Text, at: usize) -> bool {
     const JOINS: [&str; 10] = ["and", "so", "but", "or", "then", "now", "ok", "how", "what", "when"];

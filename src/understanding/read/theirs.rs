@@ -90,6 +90,46 @@ const FAMILY: [&str; 44] = [
     "पति",
 ];
 
+/// Said before the name of someone of the house.
+const OF_THE_HOUSE: [&str; 36] = [
+    "son",
+    "daughter",
+    "wife",
+    "husband",
+    "grandson",
+    "granddaughter",
+    "kid",
+    "kids",
+    "child",
+    "boy",
+    "girl",
+    "brother",
+    "sister",
+    "mother",
+    "father",
+    "niece",
+    "nephew",
+    "beta",
+    "bete",
+    "beti",
+    "bachche",
+    "pati",
+    "patni",
+    "pote",
+    "poti",
+    "bahu",
+    "बेटा",
+    "बेटे",
+    "बेटी",
+    "बच्चे",
+    "पति",
+    "पत्नी",
+    "पोते",
+    "पोती",
+    "बहू",
+    "little",
+];
+
 impl Found {
     /// The reading of a message about a place that the asker may not see, whatever was said before: nothing of her own
     /// is meant by it.
@@ -145,6 +185,11 @@ impl Found {
             let known = || said.as_ref().is_none_or(|word| reader.index.knows(word));
             let plain = !token.is_word() || FAMILY.contains(&token.normal.trim_end_matches('s'));
             let everyday = reader.known.ordinary.is(&token.normal);
+            // "My son Rohan's box" is of the house.
+            let of_the_house = (at.saturating_sub(3)..at).any(|place| OF_THE_HOUSE.contains(&text.normal(place)));
+            if of_the_house && !text.normal(at + 1).is_empty() && !honoured {
+                return false;
+            }
             !plain && !named(at) && !own_name(&token.text) && !everyday && (honoured || capital && !known())
         };
         (0..text.tokens.len()).any(|at| stranger(at) && self.owns_a_bed(text, &(at..at + 1)))
