@@ -450,6 +450,7 @@ sow-succession = A tray takes about { $days } days now: with { $trays } trays, s
 sow-shallow = But the { $bed } is only { $depth } deep; { $crop } wants { $needs }.
 sow-dark = But the { $bed } gets about { $hours } h of direct sun; { $crop } wants { $needs } h.
 sow-saplings = Room for { $plants } in the { $bed }: raise { $raised } saplings, since some fail.
+sow-ask-crop = Which crop do you want to sow?
 sow-unknown-crop = I have nothing checked on when to sow “{ $crop }”, and I won't guess. I have passed it to the crew: someone will get back to you here.
 sow-no-usual-days = I don't have the usual weather of your place, so I can't say what fits when. I have passed it to the crew.
 sow-now =

@@ -446,6 +446,7 @@ sow-succession = Abhi ek tray mein kareeb { $days } din lagte hain: { $trays } t
 sow-shallow = Par { $bed } sirf { $depth } gehra hai; { $crop }: { $needs } chahiye.
 sow-dark = Par { $bed } mein seedhi dhoop kareeb { $hours } ghante hai; { $crop }: { $needs } ghante chahiye.
 sow-saplings = { $bed }: { $plants } paudhe aayenge; { $raised } paudh taiyar karein, kuchh kharab hoti hain.
+sow-ask-crop = Kaun si fasal boni hai?
 sow-unknown-crop = “{ $crop }” kab boyein, iski jaanchi hui jaankari mere paas nahi hai, aur andaza theek nahi. Team ko bhej diya hai: koi aapko yahin jawab dega.
 sow-no-usual-days = Aapki jagah ka aam mausam mere paas nahi hai, isliye kab kya boyein yeh nahi bata sakte. Team ko bhej diya hai.
 sow-now =

@@ -13,7 +13,10 @@ const BEDS: usize = 4;
 /// What is on record, where that is asked; `rest` is what is to be told besides of the one bed that is meant.
 pub fn answer(reading: &Reading, facts: &Facts<'_>, rest: impl FnOnce() -> Answer) -> Option<Answer> {
     let asked_of_ours = reading.points.contains(&Point::LastDone) && reading.asks && reading.kind != Kind::None;
-    if !asked_of_ours {
+    // "Last fed on 4 May, next?" tells when, and asks for the day after.
+    let has = |point| reading.points.contains(&point);
+    let told = reading.did.is_some() && !reading.days.is_empty() && has(Point::Time) && !has(Point::Who);
+    if !asked_of_ours || told {
         return None;
     }
     let asked = [JobKind::Spray, JobKind::Feed, JobKind::Water, JobKind::Pick];

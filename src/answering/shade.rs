@@ -7,6 +7,7 @@ use super::line::{Line, Said};
 use super::shade_working::{cite, light_left, working};
 use super::sow::{Asked, asked, caution_heat};
 use super::subject::{StandingCrop, Subject, subjects};
+use crate::knowledge::Point;
 use crate::needs::shade::{NetNeed, densest, net_need, water_under_net, wind_pressure_n_m2};
 use crate::quantity::{Estimate, Fraction, Unit};
 use crate::understanding::Reading;
@@ -86,6 +87,13 @@ fn shaded<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Result<Vec<Subject<'a>
     let own: Vec<_> = facts.beds().map(|(_, bed)| bed.bed.id.clone()).collect();
     if own.is_empty() {
         return Err(Answer::ask(Line::new("shade-ask-crop"), crop_choices()));
+    }
+    // "Does it need a net", "shall I put the net up": of one of several beds, and nothing says which.
+    let bare = reading.bed_kind.is_none() && reading.days.is_empty() && reading.months.is_empty();
+    let bare = bare && reading.sky.is_empty() && reading.quantities.is_empty() && reading.season.is_none();
+    let own_way = reading.all_beds || reading.follow_up || reading.points.iter().any(|point| *point != Point::Own);
+    if reading.asks && bare && (reading.of_it || !own_way) {
+        return subjects(reading, facts);
     }
     subjects(&Reading { beds: own, all_beds: true, ..reading.clone() }, facts)
 }

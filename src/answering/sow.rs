@@ -37,6 +37,11 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(word) = unknown_crop(reading) {
         return Answer::hand_over(Line::new("sow-unknown-crop").with("crop", Said::Quoted(word.to_owned())));
     }
+    // "Should I sow it now or wait."
+    let placed = reading.bed_kind.is_some() || !reading.beds.is_empty() || !reading.measures.is_empty();
+    if reading.of_it && !reading.follow_up && reading.crops.is_empty() && !placed && reading.months.is_empty() {
+        return Answer::ask(Line::new("sow-ask-crop"), Vec::new());
+    }
     let asked = match asked(reading, facts) {
         Ok(asked) => asked,
         Err(answer) => return answer,

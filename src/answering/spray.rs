@@ -46,6 +46,19 @@ fn of_product(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if several && (has(Point::Together) || synthetic) {
         return together(reading, facts, synthetic);
     }
+    let of_nothing = unnamed && reading.troubles.is_empty() && reading.signs.is_empty();
+    if has(Point::WhichSpray)
+        && of_nothing
+        && !reading.follow_up
+        && !synthetic
+        && !has(Point::Strength)
+        && !has(Point::Wait)
+    {
+        // What is sprayed hangs on what ails the plant.
+        let mut answer = Answer::ask(Line::new("trouble-what-seen"), Vec::new());
+        answer.cautions.push(Line::new("caution-spray"));
+        return answer;
+    }
     if synthetic && has(Point::Accident) {
         return label_decides("wait");
     }

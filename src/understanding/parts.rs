@@ -19,6 +19,7 @@ use crate::script::{Language, Text};
 use apart::{cut, parted_plainly, stand_apart, tells_of_last};
 use borders::{Border, borders, questions_begin};
 use chrono::NaiveDate;
+pub(super) use crowd::WILL_DO;
 use details::{is_a_day_alone, is_detail, with_detail};
 use std::cell::Cell;
 
@@ -96,6 +97,10 @@ fn read_spelled(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate
     }
     // What others sow is the ground of the question.
     if whole.likewise && whole.kind == Kind::Sow {
+        return (whole, Vec::new());
+    }
+    // "Three tomatoes in one pot, is that right": one question, though it tells of work.
+    if whole.kind == Kind::Space && whole.asks && matches!(whole.did, Some(JobKind::Sow | JobKind::Plant)) {
         return (whole, Vec::new());
     }
     // What is not hers to see is not told in part either.
@@ -376,6 +381,8 @@ fn as_due_again(first: &Reading, second: Reading, text: &str) -> Reading {
         Some(JobKind::Spray) if planned && !eats => return second,
         Some(JobKind::Spray) if bare && (again || eats) => Kind::Spray,
         Some(JobKind::Feed) if bare && again && second.kind != Kind::Water => Kind::Feed,
+        // "Watered at six, is the evening needed too": one more turn of the same.
+        Some(JobKind::Water) if bare && second.asks && names_no_matter(&second) => Kind::Water,
         // How long it stays and when it comes off.
         Some(JobKind::Net) if bare && again && !matches!(second.kind, Kind::Water | Kind::Feed | Kind::Spray) => {
             Kind::Shade
@@ -395,6 +402,13 @@ fn says_next(text: &str) -> bool {
     let text = Text::read(text);
     let says = |list: &[&str]| text.tokens.iter().any(|token| list.contains(&token.normal.as_str()));
     says(&NEXT) && !says(&ELSE)
+}
+
+/// A question of which no word speaks of any matter: "is the evening needed too".
+fn names_no_matter(part: &Reading) -> bool {
+    let jobs = part.jobs.iter().all(|job| *job == JobKind::Water);
+    let said = part.speaks_of.iter().all(|kind| *kind == Kind::Water);
+    jobs && said && part.signs.is_empty() && part.troubles.is_empty() && part.kind != Kind::Person
 }
 
 /// "To spray neem this evening, and how soon after may we pick": the wait after the spray, not the ripening.

@@ -186,6 +186,9 @@ pub struct Reading {
     /// A word or a mark asks.
     #[serde(default)]
     pub asks: bool,
+    /// What is asked about is only "it", of which nothing was said before.
+    #[serde(default)]
+    pub of_it: bool,
     /// Nothing in it had any sense.
     pub senseless: bool,
     /// The telling words, for a search of articles.

@@ -101,12 +101,27 @@ pub(super) fn is_bidden(text: &Text, at: usize) -> bool {
         && ENDINGS.iter().any(|ending| word.len() > ending.len() && word.ends_with(ending))
 }
 
+/// "Agar kal barish hui", "kal barish hui to bhi": what is supposed has not been, though its verb is one of the past.
+pub(super) fn is_supposed(text: &Text, at: usize) -> bool {
+    const IF: [&str; 6] = ["agar", "agr", "yadi", "अगर", "यदि", "gar"];
+    const THEN: [&str; 4] = ["to", "toh", "तो", "tho"];
+    const EVEN: [&str; 3] = ["bhi", "bhee", "भी"];
+    /// So many words of one verb may follow: "ho gayi to bhi".
+    const OF_VERB: usize = 3;
+    if text.language == Language::En {
+        return false;
+    }
+    let from = clause(text, &(at..at + 1)).start;
+    let even = |then: usize| THEN.contains(&text.normal(then)) && EVEN.contains(&text.normal(then + 1));
+    (from..at).any(|before| IF.contains(&text.normal(before))) || (at + 1..=at + OF_VERB).any(even)
+}
+
 fn verbs(text: &Text, words: &Words, within: Range<usize>) -> Vec<(usize, Tense)> {
     within
         .filter_map(|at| {
             // "To be done", "must be watered".
             let passive = text.language == Language::En && at > 0 && matches!(text.normal(at - 1), "be" | "get");
-            if words.is_done(text, at) && (passive || is_bidden(text, at)) {
+            if words.is_done(text, at) && (passive || is_bidden(text, at) || is_supposed(text, at)) {
                 Some((at, Tense::ToCome))
             } else if words.is_done(text, at) {
                 Some((at, Tense::Done))

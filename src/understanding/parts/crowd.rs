@@ -36,7 +36,7 @@ const CROWDED: [&str; 26] = [
 ];
 
 /// Words that ask whether it will do, beside the number itself.
-const WILL_DO: [&str; 18] = [
+pub(in crate::understanding) const WILL_DO: [&str; 18] = [
     "ok",
     "okay",
     "fine",

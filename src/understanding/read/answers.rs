@@ -52,7 +52,9 @@ impl Found {
             && reading.crops.iter().all(|crop| !before.crops.contains(crop));
         let other_matter =
             self.asks && self.signs.is_empty() && reading.kind != Kind::Trouble && reading.sureness > OTHER;
-        if other_plant || other_matter {
+        // "Put spinach in the east box on Sunday": work of a named bed, and nothing of what is seen.
+        let work = reading.kind == Kind::Record && self.did.is_some() && reading.beds_named && self.signs.is_empty();
+        if other_plant || other_matter || work && !self.asks {
             return None;
         }
         if !waits || text.tokens.len() > LONGEST || !(named || yes || none || unknown || close.is_some()) {

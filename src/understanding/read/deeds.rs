@@ -6,6 +6,7 @@ use crate::garden::JobKind;
 use crate::knowledge::{Knowledge, MaterialKind, Point};
 use crate::quantity::UnitOf;
 use crate::script::{Language, Text};
+use std::collections::HashSet;
 use std::ops::Range;
 
 /// What a text says of work, and what it is looked at with.
@@ -283,6 +284,10 @@ impl Deeds<'_> {
         if crops().next().is_none() || !self.come || self.stuff() && !soaked() {
             return None;
         }
+        // "The mint put out new leaves today": no one sowed it.
+        if self.names_what_grows() {
+            return None;
+        }
         let claims = self.claims();
         let put = self
             .told
@@ -292,6 +297,18 @@ impl Deeds<'_> {
         let put = put || self.tray_set();
         let picking = self.says(&Told::Thing(JobKind::Pick)) || self.says(&Told::Point(Point::Wait));
         (put && !measured || picking && self.done_claimed()).then_some(JobKind::Sow)
+    }
+
+    /// Whether a word is one for what a plant puts out itself.
+    fn names_what_grows(&self) -> bool {
+        const LOOKS: [&str; 4] = ["leaf", "flower", "bud", "fruit"];
+        let looks = self.known.looks.looks.iter().filter(|look| LOOKS.contains(&look.look.as_str()));
+        let words: HashSet<&str> = looks.flat_map(|look| look.words.all()).collect();
+        let grows = |word: &str| words.contains(word) || matches!(word, "growth" | "spike" | "flush");
+        // "Phool gobhi" is a crop.
+        let of_crop =
+            |at: usize| self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)) && hit.span.contains(&at));
+        (0..self.text.tokens.len()).any(|at| grows(self.text.normal(at)) && !of_crop(at))
     }
 
     /// "Methi ki tray aaj rakhi": a tray is set with its seed.

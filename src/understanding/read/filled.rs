@@ -7,6 +7,9 @@ use crate::knowledge::Kind;
 use crate::script::Text;
 use crate::understanding::sun_clock;
 
+/// The one thing spoken of. "That" and "this" as often stand before a name.
+const IT: [&str; 8] = ["it", "ise", "isko", "इसे", "इसको", "उसे", "उसको", "usko"];
+
 impl Found {
     pub(super) fn reading(&self, text: &Text, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Reading {
         let sun = self.is_new_bed(text, reader).then(|| sun_clock::read(text, &reader.known.talk.sun)).flatten();
@@ -83,6 +86,7 @@ impl Found {
             why: self.is_why(text),
             follow_up: false,
             asks: self.asks,
+            of_it: text.tokens.iter().any(|token| IT.contains(&token.normal.as_str())),
             senseless: self.is_senseless(text, reader),
             search: self.search_words(text),
             telling: self.words_told(text),

@@ -6,6 +6,7 @@ use crate::garden::JobKind;
 use crate::knowledge::{Aspect, Kind, Point};
 use crate::quantity::UnitOf;
 use crate::script::Text;
+use crate::understanding::parts::WILL_DO;
 
 /// Such a frame leaves little else (judgement).
 const SURE: f64 = 0.85;
@@ -13,6 +14,9 @@ const SURE: f64 = 0.85;
 impl Found {
     /// A kind that the frame of the question tells.
     pub(super) fn about_a_frame(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+        if let Some(kind) = self.is_planted_rightly(text).or_else(|| self.chooses_an_amount(text)) {
+            return Some((kind, SURE));
+        }
         if self.did.is_some() || self.of_others() || self.sprays {
             return None;
         }
@@ -24,6 +28,29 @@ impl Found {
             .or_else(|| self.fills_so_much(text, &kinds))
             .or_else(|| if self.on_plant { None } else { self.of_a_crop(text, &kinds) })?;
         Some((kind, SURE))
+    }
+
+    /// "Two brinjals a span apart, is that right": whether so many have room, whatever was done.
+    fn is_planted_rightly(&self, text: &Text) -> Option<Kind> {
+        let planted = matches!(self.did, Some(JobKind::Sow | JobKind::Plant)) && self.names_crop();
+        let counted = self.count().is_some_and(|count| count >= 2.0);
+        let will_do = text.tokens.iter().any(|token| WILL_DO.contains(&token.normal.as_str()));
+        let other = !self.days.is_empty() || self.sprays || self.of_others();
+        (planted && counted && will_do && self.asks && !other).then_some(Kind::Space)
+    }
+
+    /// "One litre or two for my plant", "एक लोटा काफ़ी है या दो": no more than a can holds is poured, not filled in.
+    fn chooses_an_amount(&self, text: &Text) -> Option<Kind> {
+        /// What a can or bucket holds at most, litres.
+        const POURED_L: f64 = 15.0;
+        const OR: [&str; 4] = ["or", "ya", "yaa", "या"];
+        let said = self.quantities.said.iter().filter_map(|said| said.written.volume());
+        let volumes: Vec<f64> = said.map(|volume| volume.as_millilitres() / 1_000.0).collect();
+        let choice = text.tokens.iter().any(|token| OR.contains(&token.normal.as_str()));
+        let poured = volumes.len() == 2 && volumes.iter().all(|litres| *litres <= POURED_L);
+        let other = self.stuff_named() || self.works_named(&[JobKind::Feed, JobKind::Spray, JobKind::TopUp]);
+        let bare = self.did.is_none() && !self.on_plant && self.quantities.dimensions.is_empty();
+        (choice && poured && bare && !other && !self.sprays && !self.of_others()).then_some(Kind::Water)
     }
 
     fn works_named(&self, jobs: &[JobKind]) -> bool {

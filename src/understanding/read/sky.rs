@@ -6,6 +6,7 @@ use crate::quantity::Unit;
 use crate::script::Text;
 use crate::understanding::dates::DayFound;
 use crate::understanding::reading::SkyTold;
+use crate::understanding::tense::is_supposed;
 use chrono::{Days, NaiveDate};
 use std::ops::Range;
 
@@ -32,7 +33,7 @@ impl Found {
     /// What is told of the sky, a span of days each.
     pub(super) fn sky(&self, text: &Text, today: NaiveDate) -> Vec<SkyTold> {
         let has = |point| self.points().any(|told| told == point);
-        let rain = self.rain_told(has);
+        let rain = self.rain_told(text, today, has);
         let (tmax_c, tmin_c) = self.degrees(text);
         let mut all: Vec<SkyTold> = Vec::new();
         if tmax_c.is_some() || tmin_c.is_some() {
@@ -54,7 +55,7 @@ impl Found {
     }
 
     /// Millimetres that fell, and whether they were not said. Whether it will rain is a question.
-    fn rain_told(&self, has: impl Fn(Point) -> bool) -> Option<(f64, bool)> {
+    fn rain_told(&self, text: &Text, today: NaiveDate, has: impl Fn(Point) -> bool) -> Option<(f64, bool)> {
         if has(Point::NoRain) {
             return Some((0.0, false));
         }
@@ -69,7 +70,13 @@ impl Found {
             (false, true) => light,
             (false, false) => plain,
         };
-        has(Point::RainFell).then_some((guessed, true))
+        // "If it rained tomorrow", "kal barish hui to bhi": supposed, and of no day that is gone.
+        let fell = self.told.iter().filter(|hit| hit.meaning == Told::Point(Point::RainFell));
+        let of_if = self.told.iter().any(|hit| hit.meaning == Told::Supposed);
+        let supposed = of_if || fell.flat_map(|hit| hit.span.clone()).any(|at| is_supposed(text, at));
+        let told = !supposed || self.days.iter().any(|day| day.last < today);
+        (has(Point::RainFell) && told)
+            .then_some((guessed, true))
     }
 
     /// The day's and the night's temperature: a pair with a stroke, or a number beside a word for reaching.
