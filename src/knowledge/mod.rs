@@ -14,6 +14,7 @@ mod fact;
 mod files;
 mod habit;
 mod harm;
+mod ill_will;
 mod index;
 mod kept;
 mod lexicon;
@@ -39,6 +40,7 @@ mod spellings;
 mod talk;
 mod trouble;
 mod usual;
+mod word_lists;
 mod words;
 mod worlds;
 
@@ -52,6 +54,7 @@ pub use crop::{
 pub use fact::{Fact, SourceRef};
 pub use files::{Files, Unreadable};
 pub use harm::{Emergency, Harm, HarmTold, HarmWords};
+pub use ill_will::{EnglishIllWill, HindiIllWill, IllWillWords};
 pub use index::{Found, Index, IndexFault, class_word};
 pub use lexicon::Lexicon;
 pub use looks::{LookWords, Looks};
@@ -74,6 +77,7 @@ pub use talk::{
     TopicWords,
 };
 pub use trouble::{Evidence, Often, Remedy, Spell, Trouble, TroubleKind};
+pub use word_lists::{Phrases, Sounded, Spelled, WordList};
 pub use words::{DayWord, NotWords, PartOfDay, Sign, TimeUnit, Words};
 pub use worlds::{Mark, WorldGroup, WorldTold, WorldWords, Worlds};
 
@@ -100,6 +104,7 @@ pub struct Knowledge {
     pub talk: Talk,
     pub looks: Looks,
     pub harm: Harm,
+    pub ill_will: IllWillWords,
     pub worlds: Worlds,
     pub ordinary: Ordinary,
     pub short_forms: ShortForms,
@@ -148,6 +153,7 @@ impl Knowledge {
                 meanings: meanings::read(files, &mut problems),
                 looks: looks::read(files, &mut problems),
                 harm: harm::read(files, &mut problems),
+                ill_will: ill_will::read(files, &mut problems),
                 worlds: worlds::read(files, &mut problems),
                 phrases: files.phrases(&mut problems),
                 ..Self::default()

@@ -1,137 +1,19 @@
 //! Every name the knowledge base has, ready to be found in a text.
 
+mod gathered;
+mod meanings;
+
 use super::asker::Asker;
 use super::emergencies::EmergencyBook;
-use super::phrasebook::{By, Forms, Hit, Phrasebook, without_overlaps};
+use super::phrasebook::{Forms, Hit, Phrasebook, without_overlaps};
 use super::symptoms::{Described, SignBook};
 use super::worlds::WorldBook;
-use crate::garden::{BedId, BedKind, JobKind, SeenKind, SiteId};
-use crate::knowledge::{Aspect, Emergency, Kind, Knowledge, Names, Ordinary, Point};
-use crate::script::{Language, Text};
+use crate::knowledge::{Emergency, Kind, Knowledge, Ordinary};
+use crate::script::Text;
 use std::collections::{BTreeSet, HashSet};
 use std::ops::Range;
-use std::sync::Arc;
 
-/// What a name stands for.
-#[derive(Debug, Clone, PartialEq)]
-pub enum Named {
-    OwnBed(BedId),
-    Site(SiteId),
-    Crop(String),
-    Material(String),
-    Mix(String),
-    Trouble(String),
-    /// Seed whose shoots must not be eaten, and which is no crop here.
-    Refused(String),
-    Place(String),
-    /// A plant that has no file here.
-    OtherPlant(String),
-    /// A person or site that the asker may not see: nothing is told of it.
-    SomeoneElse,
-    BedKind(BedKind),
-}
-
-/// A word that says what was done or seen.
-#[derive(Debug, Clone, PartialEq)]
-pub enum Told {
-    Did(JobKind),
-    /// A thing that, with a word for done, says what was done.
-    Thing(JobKind),
-    Done,
-    Saw(SeenKind),
-    Aspect(Aspect),
-    NetDown,
-    Question,
-    Why,
-    FollowUp,
-    All,
-    Microgreen,
-    /// What comes after a crop.
-    Follows,
-    Filler,
-    Yes,
-    /// Someone who is not the asker.
-    Others,
-    /// What the body wants or the law forbids.
-    NotOurs,
-    /// What is kept of a person: records, an address.
-    Data,
-    /// What was told before was wrong.
-    Correction,
-    /// A bed that is new.
-    NewBed,
-    /// A name follows.
-    Called,
-    Pronoun,
-    Undo,
-    /// A harvest told without a word for picking.
-    Got,
-    NoneOfThese,
-    Point(Point),
-    /// A place among what was offered, from 1.
-    Nth(usize),
-    Both,
-    OthersSaid,
-    Shorter,
-    /// The language that is asked for.
-    Speak(Language),
-    /// The day after the one spoken of.
-    DayAfter,
-    /// "Did" where it asks.
-    DidAsk,
-    /// A job is to be done on another day.
-    Move,
-    /// A job is going to be done.
-    Will,
-    Not,
-    /// Whether a saying is true is asked.
-    Hearsay,
-    /// Something ails a plant, and it is not said what.
-    Ails,
-    /// The same is asked of something else.
-    Same,
-    /// What is supposed follows, or stands before.
-    Condition,
-    ConditionEnd,
-    /// Not the one spoken of but the one beside it.
-    OtherOne,
-    /// All that was offered.
-    Every,
-    /// In the thing spoken of.
-    Inside,
-    /// What an amount is wanted in.
-    AmountIn,
-    /// It is asked that something be written down.
-    Note,
-    /// What water is carried in.
-    Vessel,
-    /// What is told is of someone else's garden.
-    OthersGarden,
-    /// Nothing is meant in earnest.
-    Joke,
-    /// "If": what follows is only supposed.
-    Supposed,
-    /// An animal that is no gardener.
-    Creature,
-    /// A word with the ending of what is done that is no work.
-    NoDeed,
-    /// Of a crop and a day: it was sown then.
-    PutIn,
-    /// Given by someone else, at the verb.
-    ByOthers,
-    /// A time of the year, by the month in its middle.
-    Season(u32),
-    /// How bad what was told is, and what helps.
-    Worry,
-    /// The working of the answer before is asked for.
-    Working,
-    /// Of each turn.
-    EachTime,
-    /// Something else is asked to do in place of what was told.
-    Suffices,
-    /// Something is wished to be told: beside work it asks.
-    Request,
-}
+pub use meanings::{Named, Told};
 
 /// Names and steering words of the knowledge base.
 #[derive(Debug, Clone)]
@@ -159,8 +41,8 @@ impl Gazetteer {
     pub fn of(known: &Knowledge) -> Self {
         std::thread::scope(|scope| {
             let signs = scope.spawn(|| SignBook::of(known));
-            let names = names(known);
-            let (told, things, seen) = told(known);
+            let names = gathered::names(known);
+            let (told, things, seen) = gathered::told(known);
             // A thread that ended early left nothing behind; the work is done here instead.
             let signs = signs.join().unwrap_or_else(|_| SignBook::of(known));
             let emergencies = EmergencyBook::of(known);
@@ -171,12 +53,12 @@ impl Gazetteer {
                 told,
                 things,
                 seen,
-                topics: topics(known),
+                topics: gathered::topics(known),
                 signs,
                 emergencies,
                 worlds,
                 ordinary: known.ordinary.clone(),
-                deeds: deeds(known),
+                deeds: gathered::deeds(known),
                 stuff,
             }
         })
@@ -267,166 +149,11 @@ impl Gazetteer {
 /// So many words may stand between those for what was seen: "dry again by lunch".
 const SEEN_APART: usize = 2;
 
-fn names(known: &Knowledge) -> Phrasebook<Named> {
-    let mut names = Phrasebook::new(By::Stem, &known.ordinary);
-    for crop in known.crops.values() {
-        names.add(&crop.names, &Named::Crop(crop.id.clone()));
-    }
-    for material in known.materials.values() {
-        names.add(&material.names, &Named::Material(material.id.clone()));
-    }
-    for mix in known.mixes.values() {
-        names.add(&mix.names, &Named::Mix(mix.id.clone()));
-    }
-    for trouble in known.troubles.values() {
-        names.add(&trouble.names, &Named::Trouble(trouble.id.clone()));
-    }
-    for shoot in known.refused_shoots.iter().filter(|shoot| shoot.crop.is_none()) {
-        names.add(&shoot.names, &Named::Refused(shoot.id.clone()));
-    }
-    for plant in &known.other_plants.plants {
-        names.add(&plant.names, &Named::OtherPlant(plant.id.clone()));
-    }
-    for place in &known.places {
-        names.add(&place.names, &Named::Place(place.id.clone()));
-    }
-    for bed in &known.talk.beds {
-        if let Some(kind) = BedKind::with_word(&bed.kind) {
-            names.add(&bed.words, &Named::BedKind(kind));
-        }
-    }
-    names
-}
-
-fn topics(known: &Knowledge) -> Phrasebook<Kind> {
-    let mut topics = Phrasebook::new(By::Whole, &known.ordinary);
-    known.talk.topics.iter().for_each(|topic| topics.add(&topic.words, &topic.kind));
-    topics
-}
-
-/// The words for work done of one word each, as they are spelled.
-fn deeds(known: &Knowledge) -> HashSet<String> {
-    let phrases = known
-        .talk
-        .jobs
-        .iter()
-        .flat_map(|job| job.did.each())
-        .flat_map(|(language, names)| names.iter().map(move |name| Text::read_as(name, language)));
-    let single = phrases.filter(|text| text.tokens.len() == 1);
-    single.flat_map(|text| text.tokens).map(|token| token.normal).collect()
-}
-
-/// Words that mean what they are spelled as, however short they sound: everyday words, words for what is seen on a
-/// plant, names, and the words that steer a message themselves.
-fn themselves(known: &Knowledge) -> HashSet<String> {
-    let talk = &known.talk;
-    let looks = known.looks.looks.iter().map(|look| &look.words).chain([&known.looks.empty]);
-    let steering = [&talk.filler, &talk.question, &talk.done, &talk.not, &talk.follow_up, &talk.vessel, &talk.data];
-    let steering = steering.into_iter().chain(talk.points.iter().map(|point| &point.words));
-    let names = known.crops.values().map(|crop| &crop.names).chain(known.materials.values().map(|stuff| &stuff.names));
-    let all = looks.chain(steering).chain(names).flat_map(Names::all).filter(|name| !name.contains(' '));
-    let words = all.filter_map(|name| Text::read(name).tokens.first().map(|token| token.normal.clone()));
-    words.chain(known.ordinary.written().map(str::to_owned)).collect()
-}
-
-/// The past tense alone says that a thing was done, so those words are compared whole; the things it was
-/// done with are compared by their stems.
-fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Phrasebook<Told>) {
-    let talk = &known.talk;
-    // Everyday words are what these lists are made of.
-    let none = Ordinary::default();
-    let themselves = Arc::new(themselves(known));
-    let book = |by| Phrasebook::new(by, &none).knowing(&themselves);
-    let (mut told, mut things, mut seen_words) = (book(By::Whole), book(By::Stem), book(By::Whole));
-    for job in &talk.jobs {
-        if let Some(kind) = JobKind::with_word(&job.job) {
-            told.add(&job.did, &Told::Did(kind));
-            job.verbs.past().for_each(|phrase| told.add_phrase(&phrase, Language::HiLatn, &Told::Did(kind)));
-            things.add(&job.thing, &Told::Thing(kind));
-        }
-    }
-    for seen in &talk.seen {
-        if let Some(kind) = SeenKind::with_word(&seen.what) {
-            seen_words.add(&seen.words, &Told::Saw(kind));
-        }
-    }
-    for aspect in &talk.aspects {
-        told.add(&aspect.words, &Told::Aspect(aspect.aspect));
-    }
-    for nth in &talk.nth {
-        told.add(&nth.words, &Told::Nth(nth.place));
-    }
-    for speak in &talk.speak {
-        told.add(&speak.words, &Told::Speak(speak.language));
-    }
-    for season in talk.seasons.iter().filter(|season| (1..=12).contains(&season.month)) {
-        told.add(&season.words, &Told::Season(season.month));
-    }
-    let lists: [(&Names, Told); 50] = [
-        (&talk.called, Told::Called),
-        (&talk.hearsay, Told::Hearsay),
-        (&talk.ails, Told::Ails),
-        (&talk.done, Told::Done),
-        (&talk.net_down, Told::NetDown),
-        (&talk.question, Told::Question),
-        (&talk.why, Told::Why),
-        (&talk.follow_up, Told::FollowUp),
-        (&talk.all, Told::All),
-        (&talk.microgreen, Told::Microgreen),
-        (&talk.follows, Told::Follows),
-        (&talk.filler, Told::Filler),
-        (&talk.yes, Told::Yes),
-        (&talk.others, Told::Others),
-        (&talk.data, Told::Data),
-        (&talk.not_ours, Told::NotOurs),
-        (&talk.undo, Told::Undo),
-        (&talk.correction, Told::Correction),
-        (&talk.new_bed, Told::NewBed),
-        (&talk.pronoun, Told::Pronoun),
-        (&talk.got, Told::Got),
-        (&talk.none_of_these, Told::NoneOfThese),
-        (&talk.both, Told::Both),
-        (&talk.others_said, Told::OthersSaid),
-        (&talk.shorter, Told::Shorter),
-        (&talk.day_after, Told::DayAfter),
-        (&talk.did_ask, Told::DidAsk),
-        (&talk.moves, Told::Move),
-        (&talk.will, Told::Will),
-        (&talk.not, Told::Not),
-        (&talk.same, Told::Same),
-        (&talk.condition, Told::Condition),
-        (&talk.condition_end, Told::ConditionEnd),
-        (&talk.other_one, Told::OtherOne),
-        (&talk.every, Told::Every),
-        (&talk.inside, Told::Inside),
-        (&talk.amount_in, Told::AmountIn),
-        (&talk.note, Told::Note),
-        (&talk.vessel, Told::Vessel),
-        (&talk.others_garden, Told::OthersGarden),
-        (&talk.joke, Told::Joke),
-        (&talk.supposed, Told::Supposed),
-        (&talk.creature, Told::Creature),
-        (&talk.no_deed, Told::NoDeed),
-        (&talk.put_in, Told::PutIn),
-        (&talk.worry, Told::Worry),
-        (&talk.working, Told::Working),
-        (&talk.each_time, Told::EachTime),
-        (&talk.suffices, Told::Suffices),
-        (&talk.request, Told::Request),
-    ];
-    for point in &talk.points {
-        told.add(&point.words, &Told::Point(point.point));
-    }
-    for (words, meaning) in lists {
-        told.add(words, &meaning);
-    }
-    (told, things, seen_words)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::knowledge::Files;
+    use crate::script::Language;
 
     /// The crops that a word names in a text of this language, as it is or with a slip.
     #[track_caller]

@@ -1,13 +1,14 @@
 //! Whether harm is meant: to a person, to an animal that is no pest of a bed, to the plants of others, or to oneself.
 //!
 //! Nothing of it is answered, whatever plant or product is named beside it. What is told as happened is an accident, what
-//! is feared or denied is care: neither is meant here.
+//! is feared or denied is care: neither is meant here. The words stand in `knowledge/words/ill-will.toml`; here is how they
+//! must stand together.
 
 mod english;
 mod hindi;
 
-use crate::script::{Language, Text, sound_key};
-use std::collections::HashSet;
+use crate::knowledge::{IllWillWords, Phrases, WordList};
+use crate::script::{Language, Text, Token};
 
 /// What is meant.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -20,106 +21,92 @@ pub enum IllWill {
 
 /// What harm a message means, if any.
 #[must_use]
-pub fn told(text: &Text) -> Option<IllWill> {
-    let said = Said::read(text);
-    if english::to_oneself(&said) || hindi::to_oneself(&said) {
+pub fn told(text: &Text, words: &IllWillWords) -> Option<IllWill> {
+    let said = Said { words: &text.tokens };
+    let (english, hindi) = (english::Rules { said, of: &words.english }, hindi::Rules { said, of: &words.hindi });
+    if english.to_oneself() || hindi.to_oneself() {
         return Some(IllWill::ToOneself);
     }
     let meant = match text.language {
-        Language::En => english::to_others(&said),
-        _ => hindi::to_others(&said) || english::to_others(&said),
+        Language::En => english.to_others(),
+        _ => hindi.to_others() || english.to_others(),
     };
     meant.then_some(IllWill::ToOthers)
 }
 
-/// The words of a message as they are looked at here.
+/// The words of a message as they are looked at here. Past the ends of a message stands nothing.
+#[derive(Clone, Copy)]
 struct Said<'t> {
-    words: Vec<&'t str>,
-    sounds: Vec<String>,
-}
-
-/// Sounds shorter than this meet by chance.
-const SHORTEST_SOUND: usize = 4;
-
-/// Words of Hindi in either script.
-struct Sounds {
-    spelled: HashSet<&'static str>,
-    /// Those long enough to tell.
-    sounds: HashSet<String>,
-}
-
-impl Sounds {
-    fn of(words: &'static str) -> Self {
-        let long = |sound: &String| sound.chars().count() >= SHORTEST_SOUND;
-        Self {
-            spelled: words.split_ascii_whitespace().collect(),
-            sounds: words.split_ascii_whitespace().map(sound_key).filter(long).collect(),
-        }
-    }
+    words: &'t [Token],
 }
 
 impl<'t> Said<'t> {
-    fn read(text: &'t Text) -> Self {
-        let words: Vec<&str> = text.tokens.iter().map(|token| token.normal.as_str()).collect();
-        let sounds = words.iter().map(|word| sound_key(word)).collect();
-        Self { words, sounds }
+    fn places(self) -> std::ops::Range<usize> {
+        0..self.words.len()
     }
 
-    fn word(&self, at: usize) -> &str {
-        self.words.get(at).copied().unwrap_or_default()
+    fn word(self, at: usize) -> &'t str {
+        self.words.get(at).map_or("", |word| word.normal.as_str())
     }
 
-    /// As it is spelled.
-    fn is(&self, at: usize, list: &[&str]) -> bool {
-        at < self.words.len() && list.contains(&self.word(at))
+    /// The word that stands so many places before.
+    fn before(self, at: usize, by: usize) -> &'t str {
+        at.checked_sub(by).map_or("", |place| self.word(place))
     }
 
-    /// As it is spelled or, where its sound is long enough to tell, as it sounds.
-    fn sounds(&self, at: usize, list: &Sounds) -> bool {
-        self.words.get(at).is_some_and(|word| list.spelled.contains(word))
-            || self.sounds.get(at).is_some_and(|sound| list.sounds.contains(sound))
+    /// Whether one of a few words of grammar stands there.
+    fn is(self, at: usize, few: &[&str]) -> bool {
+        few.contains(&self.word(at))
     }
 
-    /// The same of a list of words parted by spaces.
-    fn of(&self, at: usize, list: &str) -> bool {
-        at < self.words.len() && list.split_ascii_whitespace().any(|word| word == self.word(at))
+    fn any_is(self, few: &[&str]) -> bool {
+        self.places().any(|at| self.is(at, few))
     }
 
-    fn any_of(&self, list: &str) -> bool {
-        (0..self.words.len()).any(|at| self.of(at, list))
+    /// Whether a word of a list stands there.
+    fn of(self, at: usize, list: &impl WordList) -> bool {
+        self.words.get(at).is_some_and(|word| list.has(word))
     }
 
-    fn any(&self, list: &[&str]) -> bool {
-        (0..self.words.len()).any(|at| self.is(at, list))
+    fn any_of(self, list: &impl WordList) -> bool {
+        self.words.iter().any(|word| list.has(word))
     }
 
-    fn any_sound(&self, list: &Sounds) -> bool {
-        (0..self.words.len()).any(|at| self.sounds(at, list))
+    fn has(self, phrases: &Phrases) -> bool {
+        phrases.stand_in(self.words)
     }
 
     /// Whether a mark ends the sentence there.
-    fn ends(&self, at: usize) -> bool {
-        self.is(at, &[".", "?", "!", "।", ";"])
+    fn ends(self, at: usize) -> bool {
+        self.is(at, &[".", "?", "!", ";"])
     }
 
     /// The places before one, the nearest first, within its sentence.
-    fn back(&self, at: usize, most: usize) -> impl Iterator<Item = usize> + '_ {
-        (0..at).rev().take(most).take_while(|place| !self.ends(*place))
+    fn back(self, at: usize, most: usize) -> impl Iterator<Item = usize> {
+        (0..at).rev().take(most).take_while(move |place| !self.ends(*place))
     }
 
     /// The places from one on, within its sentence.
-    fn on(&self, from: usize, most: usize) -> impl Iterator<Item = usize> + '_ {
-        (from..self.words.len()).take(most).take_while(|place| !self.ends(*place))
+    fn on(self, from: usize, most: usize) -> impl Iterator<Item = usize> {
+        (from..self.words.len()).take(most).take_while(move |place| !self.ends(*place))
     }
 
-    /// Whether these words stand there side by side.
-    fn phrase(&self, phrase: &str) -> bool {
-        let wanted: Vec<&str> = phrase.split(' ').collect();
-        self.words.windows(wanted.len()).any(|words| words == wanted.as_slice())
+    /// Whether a word of a list stands before, so near.
+    fn back_of(self, at: usize, most: usize, list: &impl WordList) -> bool {
+        self.back(at, most).any(|place| self.of(place, list))
     }
 
-    fn any_phrase(&self, phrases: &[&str]) -> bool {
-        phrases.iter().any(|phrase| self.phrase(phrase))
+    fn back_is(self, at: usize, most: usize, few: &[&str]) -> bool {
+        self.back(at, most).any(|place| self.is(place, few))
+    }
+
+    /// Whether a word of a list stands there or after, so near.
+    fn on_of(self, from: usize, most: usize, list: &impl WordList) -> bool {
+        self.on(from, most).any(|place| self.of(place, list))
+    }
+
+    fn on_is(self, from: usize, most: usize, few: &[&str]) -> bool {
+        self.on(from, most).any(|place| self.is(place, few))
     }
 }
 

@@ -222,7 +222,7 @@ impl Found {
     pub(super) fn of_ill_will(&self, text: &Text, reader: &Reader<'_>) -> Option<Reading> {
         /// Whoever writes so is to get no other answer.
         const SURELY: f64 = 0.99;
-        let meant = ill_will::told(text)?;
+        let meant = ill_will::told(text, &reader.known.ill_will)?;
         let to_oneself = meant == IllWill::ToOneself;
         Some(Reading {
             did: None,
