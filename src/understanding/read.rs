@@ -63,6 +63,9 @@ pub struct Reader<'a> {
     pub gazetteer: &'a Gazetteer,
 }
 
+/// Less sure than this a kind is only leaned to (judgement).
+const LEANS: f64 = 0.65;
+
 /// What is denied for another is told in so few tokens.
 const CONTRAST: usize = 14;
 
@@ -99,6 +102,8 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
         .or_else(|| found.in_few_words(&text, verdict.sureness))
         .or_else(|| found.about_a_named_thing(verdict, asker.before.as_ref()));
     let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
+    // Letters without sense lean to a kind by chance.
+    let kind = if sureness < LEANS && found.is_senseless(&text, reader) { Kind::None } else { kind };
     let mut reading = Reading {
         sky: found.sky(&text, today),
         perhaps: verdict.perhaps,

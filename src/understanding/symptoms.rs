@@ -207,10 +207,13 @@ impl SignBook {
             .enumerate()
             .map(|(position, token)| {
                 let mut meanings = self.meanings(token, &[Language::En, Language::HiLatn]);
+                let crop = parts.iter().any(|(at, _)| *at == position);
+                // A bitter gourd is not said to taste bitter, nor a red spinach to be red.
+                meanings.retain(|meaning| !crop || !matches!(meaning, Meaning::Look(_)));
                 // "Holes in the mint" are holes in its leaves: a crop stands for the part that is eaten.
                 let part = parts.iter().filter(|(at, _)| *at == position);
                 meanings.extend(part.filter_map(|(_, look)| self.looks.get(*look)).map(|look| Meaning::Look(*look)));
-                Said { meanings, denied: false, crop: parts.iter().any(|(at, _)| *at == position) }
+                Said { meanings, denied: false, crop }
             })
             .filter(|said| !said.meanings.contains(&Meaning::Empty))
             .collect();
