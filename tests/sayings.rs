@@ -38,7 +38,7 @@ fn lines(table: &str) -> impl Iterator<Item = &str> {
     table.lines().filter(|line| !line.is_empty() && !line.starts_with('#'))
 }
 
-/// Reads each sentence as it is read when it is sent, and tells all that read otherwise at once. Returns how many there were of each
+/// Reads each sentence as one that is sent, and tells all that read otherwise at once. Returns how many there were of each
 /// expectation.
 #[track_caller]
 fn check<'t>(sentences: &[(&'t str, &str)], shown: impl Fn(&Reading) -> &'static str) -> BTreeMap<&'t str, usize> {
