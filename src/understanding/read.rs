@@ -64,7 +64,7 @@ pub struct Reader<'a> {
 }
 
 /// Less sure than this a kind is only leaned to (judgement).
-const LEANS: f64 = 0.65;
+const LEANS: f64 = 0.8;
 
 /// What is denied for another is told in so few tokens.
 const CONTRAST: usize = 14;
