@@ -710,6 +710,7 @@ load-doubt =
     { $what ->
         [damage] Put nothing more up there, and take off what is heavy if you can do it without risk: an old roof, cracks or damp are for a structural engineer to look at first.
         [hanging] Don't hang it there yet: a railing or ceiling hook is not made for wet mix, and what falls can kill. Someone who builds such fixings has to look at it first.
+        [water] Water weighs a kilogram a litre, so 500 litres are half a tonne before the drum, all on one small spot. No one should fill it up there before a structural engineer who has seen the slab has said where it may stand.
        *[place] Not near an unsupported edge. Over which beam or wall heavy boxes may stand, only an engineer who knows the slab can say.
     } I have passed this to the crew.
 load-assumed = I don't have your bed: this is for a { $bed }. Tell me yours.

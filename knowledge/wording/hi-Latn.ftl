@@ -706,6 +706,7 @@ load-doubt =
     { $what ->
         [damage] Abhi upar aur kuchh na rakhein, aur bina jokhim ho sake to bhari cheezein hata dein: purani chhat, daraar ya seelan pehle structural engineer dekhein.
         [hanging] Abhi wahan na taangein: railing ya chhat ka hook geeli mitti ke liye nahi bana, aur gira to jaan ja sakti hai. Pehle aise kaam ka jaankar dekhe.
+        [water] Ek litre paani ek kilo ka hota hai: 500 litre yaani drum se alag aadha tan, aur sab ek chhoti jagah par. Jab tak slab dekhne wala structural engineer jagah na bata de, wahan paani na bharein.
        *[place] Bina sahare wale kinare ke paas nahi. Bhari box kis beam ya deewar ke upar rahein, yeh wahi engineer bata sakta hai jo slab ko jaanta ho.
     } Baat team ko bhej di hai.
 load-assumed = Aapka bed likha nahi hai: yeh { $bed } ke liye hai. Apna bataiye.

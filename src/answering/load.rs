@@ -59,6 +59,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(depth) = depth_alone(reading).filter(|_| !meant) {
         return of_depth(depth, facts);
     }
+    if says(reading, &words.stored_water) {
+        return doubt("water");
+    }
     if says(reading, &words.place) && !meant {
         return doubt("place");
     }
@@ -84,7 +87,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 /// Signs that no sum answers: nothing more is put there until an engineer has looked.
 fn doubt(what: &'static str) -> Answer {
     let line = Line::new("load-doubt").with("what", Said::Key(what));
-    let mut answer = Answer { stops: what != "place", ..Answer::hand_over(line) };
+    let mut answer = Answer { stops: !matches!(what, "place" | "water"), ..Answer::hand_over(line) };
     if what == "hanging" {
         answer.cautions.push(Line::new("caution-hanging"));
     }

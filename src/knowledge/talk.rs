@@ -185,6 +185,8 @@ pub struct RoofWords {
     pub place: Names,
     /// An engineer's word.
     pub engineer: Names,
+    /// Water that is kept there.
+    pub stored_water: Names,
 }
 
 /// Single words of an hour until or from which the sun reaches a bed, in any language.

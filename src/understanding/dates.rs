@@ -6,7 +6,7 @@ mod weeks;
 use super::calendar::{self, numeric_at, whole_at};
 use super::tense::{Tense, bound, tense};
 use crate::knowledge::{DayWord, Sign, TimeUnit, Words};
-use crate::script::{Number, Text, numbers};
+use crate::script::{Language, Number, Text, numbers};
 use chrono::{Datelike, Days, Months, NaiveDate, TimeDelta, Weekday};
 use std::ops::Range;
 
@@ -345,7 +345,12 @@ impl Reader<'_> {
                     && at.checked_sub(1).map_or(first, |mark| {
                         self.text.tokens.get(mark).is_some_and(|mark| !mark.is_word() && mark.number.is_none())
                     });
-                if !sure && !begins && !(likely && (capital || weekday != Weekday::Sun)) {
+                // "Picked 900 gm bhindi sat", "client wants to pick wed": a clause ends with its day. Water "that sat" did not.
+                let last = self.text.tokens.get(span.end).is_none_or(|mark| !mark.is_word() && mark.number.is_none());
+                let verb =
+                    matches!(before, "has" | "have" | "had" | "it" | "just" | "water" | "that" | "which" | "was");
+                let ends = weekday != Weekday::Sun && self.text.language == Language::En && last && !verb && at > 1;
+                if !sure && !begins && !ends && !(likely && (capital || weekday != Weekday::Sun)) {
                     return None;
                 }
                 self.weekday(weekday, &span)?

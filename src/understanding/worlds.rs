@@ -70,7 +70,13 @@ impl WorldBook {
     /// `names` the places of names that hold no other word: "curry leaf" is no curry.
     #[must_use]
     pub fn tells(&self, forms: &Forms, marks: &[(Mark, Range<usize>)], names: &[Range<usize>]) -> Option<Kind> {
-        let within = |span: &Range<usize>| names.iter().any(|name| name.start <= span.start && span.end <= name.end);
+        // What ends or begins within a name holds a piece of it: "put in french beans" is in no French.
+        let within = |span: &Range<usize>| {
+            names.iter().any(|name| {
+                let meets = name.start < span.end && span.start < name.end;
+                meets && !(span.start <= name.start && name.end <= span.end && span.len() > name.len())
+            })
+        };
         let heard =
             |hit: &Hit<usize>| hit.span.len() > 1 || self.is_spelled(forms.written(hit.span.start), hit.meaning);
         let hindi = self.hindi.find_all(forms).into_iter().filter(heard);

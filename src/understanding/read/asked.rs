@@ -111,7 +111,7 @@ impl Found {
         };
         let growing = self.says_point(Point::Growing) || self.on_plant || self.names.iter().any(place);
         let said = [Point::Lore, Point::Household].into_iter().any(|point| self.says_point(point));
-        let practice = self.says_point(Point::Practice) && self.did.is_none();
+        let practice = self.says_point(Point::Practice) && (self.did.is_none() || self.asks && self.days.is_empty());
         // What is in a bottle, and how much of it, is asked of sprays.
         let bottle = [Point::SyntheticSpray, Point::Strength, Point::NotKnown, Point::Drug];
         let other = bottle.into_iter().any(|point| self.says_point(point)) || !self.quantities.dimensions.is_empty();

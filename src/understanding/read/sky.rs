@@ -75,8 +75,7 @@ impl Found {
         let of_if = self.told.iter().any(|hit| hit.meaning == Told::Supposed);
         let supposed = of_if || fell.flat_map(|hit| hit.span.clone()).any(|at| is_supposed(text, at));
         let told = !supposed || self.days.iter().any(|day| day.last < today);
-        (has(Point::RainFell) && told)
-            .then_some((guessed, true))
+        (has(Point::RainFell) && told).then_some((guessed, true))
     }
 
     /// The day's and the night's temperature: a pair with a stroke, or a number beside a word for reaching.
