@@ -35,27 +35,20 @@ mod vessels;
 mod words;
 mod worlds;
 
-use super::about::{Signs, about_feeds, about_sprays};
 use super::asker::Asker;
-use super::dates;
 use super::follow_up::{Says, completed, corrected, one_vessel, started, undone};
 use super::gazetteer::{Gazetteer, Named, Told};
-use super::kind::{Evidence, decide};
+use super::kind::decide;
 use super::own_beds::with_beds;
-use super::phrasebook::{Forms, Hit};
+use super::phrasebook::Hit;
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
-use super::sun_clock;
-use super::symptoms::Described;
-use crate::garden::{BedKind, JobKind};
-use crate::knowledge::{Aspect, Index, Kind, Knowledge, MaterialKind, Part, Point, Slips};
-use crate::script::{Language, Text, index_word};
+use crate::knowledge::{Index, Kind, Knowledge, Slips};
+use crate::script::{Language, Text};
 use chrono::NaiveDate;
-use std::ops::Range;
 
 pub use classed::classed;
 use found::Found;
-use words::parts_named;
 
 /// What reading needs of the knowledge base, made ready once.
 pub struct Reader<'a> {
