@@ -574,6 +574,7 @@ working-shade-least = It wants at least { $least } ({ $source }), so the net may
 working-shade-water = The bed's loss under the net is { $share } of that without (the net cuts light and wind, not the heat of the air).
 working-shade-wind = Wind presses with q = ½ρv² on a closed net; an open weave takes less.
 working-shade-tray = Trays: common practice, no source.
+shade-storm = For a storm take the nets down first, and put them up again when it is over; lay down what can fly.
 caution-net-wind = take the net down before a storm (a gust of { $gust } km/h: up to { $kilograms } kg a square metre), and don't lean over an edge to tie it.
 
 # (end of: Shade)

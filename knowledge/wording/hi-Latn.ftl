@@ -570,6 +570,7 @@ working-shade-least = Kam se kam { $least } chahiye ({ $source }), isliye jaali 
 working-shade-water = Jaali ke neeche bed ka sookhna bina jaali ka { $share } hai (jaali roshni aur hawa rokti hai, hawa ki garmi nahi).
 working-shade-wind = Band jaali par hawa q = ½ρv² se dabaati hai; khuli bunai par kam.
 working-shade-tray = Tray: aam chalan, koi source nahi.
+shade-storm = Aandhi se pehle jaali utaar lein aur thamne par phir lagayein; jo ud sakta hai use neeche rakh dein.
 caution-net-wind = aandhi se pehle jaali utaar lein ({ $gust } km/h ka jhonka: har vargmeter par { $kilograms } kg tak); baandhne ke liye kinare se bahar na jhukein.
 
 # (end of: Shade)

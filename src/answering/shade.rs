@@ -62,6 +62,10 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         let more = (needs.len() - TOLD_ONE_BY_ONE) as i64;
         answer.lines.push(Line::new("shade-more-beds").with("count", Said::Count(more)));
     }
+    // A storm that is spoken of comes before any shade.
+    if reading.points.contains(&Point::Storm) && reading.asks {
+        answer.lines.insert(0, Line::new("shade-storm"));
+    }
     if needs.iter().any(|shaded| shaded.need.cut.is_some()) {
         if reading.quantities.is_empty() {
             answer.rest.push(Line::new("shade-how"));

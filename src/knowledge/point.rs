@@ -110,6 +110,8 @@ pub enum Point {
     Before,
     /// Work that was perhaps left undone is asked after.
     Missed,
+    /// Wind that tears at a net.
+    Storm,
     /// What to spray is asked, and not with what strength or when.
     WhichSpray,
     /// In which order the roofs are gone round.

@@ -4,6 +4,7 @@ mod apart;
 mod borders;
 mod crowd;
 mod details;
+mod grounds;
 mod pairs;
 mod works;
 
@@ -21,6 +22,7 @@ use borders::{Border, borders, questions_begin};
 use chrono::NaiveDate;
 pub(super) use crowd::WILL_DO;
 use details::{is_a_day_alone, is_detail, with_detail};
+use grounds::{as_due_again, as_wait_after, is_ground_of_water, is_offer, is_start, is_undated};
 use std::cell::Cell;
 
 /// A part must be surer than this to stand by itself.
@@ -359,93 +361,4 @@ fn as_told(part: Reading) -> Reading {
         return Reading { kind: Kind::Record, sureness: part.sureness.max(SURE_ALONE), ..part };
     }
     part
-}
-
-/// "Fed today, when next?", "neem sprayed yesterday, may we pick?": what is asked after work without naming anything is
-/// asked of that work.
-fn as_due_again(first: &Reading, second: Reading, text: &str) -> Reading {
-    /// A question that is less sure of itself is asked of the work just told (judgement).
-    const SURELY: f64 = 0.8;
-    let same_crops = second.crops.iter().all(|crop| first.crops.contains(crop));
-    let bare = same_crops && !second.beds_named && second.measures.is_empty() && second.did.is_none();
-    // "Fed today, when is neem due?" names another work; "what else is due" asks for all.
-    let other = second.materials.iter().any(|material| !first.materials.contains(material));
-    let next = second.points.contains(&Point::Time) && says_next(text);
-    let bare = bare && !other && (second.kind != Kind::Due || second.sureness < SURELY || next);
-    let again = second.asks && second.points.contains(&Point::Time);
-    let waits = |part: &Reading| part.points.contains(&Point::Wait);
-    let eats = second.kind == Kind::Harvest || second.asks && (waits(&second) || waits(first));
-    // "Want to spray this evening, how soon after can we pick": of that spray, done or to come.
-    let planned = first.did.is_none() && first.kind == Kind::Spray;
-    let kind = match first.did.or(planned.then_some(JobKind::Spray)) {
-        Some(JobKind::Spray) if planned && !eats => return second,
-        Some(JobKind::Spray) if bare && (again || eats) => Kind::Spray,
-        Some(JobKind::Feed) if bare && again && second.kind != Kind::Water => Kind::Feed,
-        // "Watered at six, is the evening needed too": one more turn of the same.
-        Some(JobKind::Water) if bare && second.asks && names_no_matter(&second) => Kind::Water,
-        // How long it stays and when it comes off.
-        Some(JobKind::Net) if bare && again && !matches!(second.kind, Kind::Water | Kind::Feed | Kind::Spray) => {
-            Kind::Shade
-        }
-        Some(JobKind::Net) if bare && second.asks && second.sureness < SURELY => Kind::Shade,
-        _ => return second,
-    };
-    Reading { kind, sureness: second.sureness.max(SURE_ALONE), ..second }
-}
-
-/// "Next is which day", "agli kis din": one more time of the same, and nothing else that is due.
-fn says_next(text: &str) -> bool {
-    const NEXT: [&str; 12] =
-        ["next", "nxt", "again", "agla", "agli", "agle", "dobara", "phir", "अगला", "अगली", "दोबारा", "फिर"];
-    const ELSE: [&str; 12] =
-        ["else", "other", "jobs", "job", "work", "kaam", "aur", "baaki", "काम", "और", "बाक़ी", "all"];
-    let text = Text::read(text);
-    let says = |list: &[&str]| text.tokens.iter().any(|token| list.contains(&token.normal.as_str()));
-    says(&NEXT) && !says(&ELSE)
-}
-
-/// A question of which no word speaks of any matter: "is the evening needed too".
-fn names_no_matter(part: &Reading) -> bool {
-    let jobs = part.jobs.iter().all(|job| *job == JobKind::Water);
-    let said = part.speaks_of.iter().all(|kind| *kind == Kind::Water);
-    jobs && said && part.signs.is_empty() && part.troubles.is_empty() && part.kind != Kind::Person
-}
-
-/// "To spray neem this evening, and how soon after may we pick": the wait after the spray, not the ripening.
-fn as_wait_after(first: &Reading, second: Reading, text: &str) -> Reading {
-    const AFTER: [&str; 6] = ["after", "afterwards", "baad", "bad", "बाद", "since"];
-    let after = || Text::read(text).tokens.iter().any(|token| AFTER.contains(&token.normal.as_str()));
-    let picks = second.kind == Kind::Harvest && second.crops.is_empty() && second.measures.is_empty();
-    if first.kind == Kind::Spray && picks && after() {
-        return Reading { kind: Kind::Spray, ..second };
-    }
-    second
-}
-
-/// A sowing told as the ground of a question about its harvest is no record beside it.
-fn is_start(whole: &Reading, first: &Reading, today: NaiveDate) -> bool {
-    let told = first.kind == Kind::Record && !first.asks;
-    // "Sown today": noted as well.
-    let fresh = |(day, _): &(NaiveDate, NaiveDate)| (0..=1).contains(&(today - *day).num_days());
-    let noted = !first.days.is_empty() && first.days.iter().all(fresh);
-    told && !noted && whole.kind == Kind::Harvest && matches!(first.did, Some(JobKind::Sow | JobKind::Plant))
-}
-
-/// "Sowed it too thick, how far apart …": of no day and no bed, it is what the question beside it is about.
-fn is_undated(first: &Reading) -> bool {
-    let sown = matches!(first.did, Some(JobKind::Sow | JobKind::Plant));
-    // "In a 20 L bag" tells what bed it is, and not which.
-    let placed = first.beds_named || first.bed_kind.is_some() && first.quantities.is_empty();
-    sown && first.kind == Kind::Record && !first.asks && first.days.is_empty() && !placed
-}
-
-/// "It all dries by noon, how much water": what was seen of no bed that is named is why the question is asked.
-fn is_ground_of_water(first: &Reading, second: &Reading) -> bool {
-    let nowhere = first.beds.is_empty() && !first.beds_named && first.crops.is_empty() && first.bed_kind.is_none();
-    first.saw.is_some() && first.did.is_none() && nowhere && second.kind == Kind::Water && second.asks
-}
-
-/// "Two mugs, and shall I pour more?": what the whole message does not tell as poured was only offered.
-fn is_offer(whole: &Reading, first: &Reading) -> bool {
-    whole.asks && whole.did.is_none() && first.did == Some(JobKind::Water)
 }

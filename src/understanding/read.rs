@@ -13,6 +13,7 @@ mod deeds;
 mod few_words;
 mod filled;
 mod follows;
+mod found;
 mod frames;
 mod given;
 mod goes_on;
@@ -34,27 +35,20 @@ mod vessels;
 mod words;
 mod worlds;
 
-use super::about::{Signs, about_feeds, about_sprays};
 use super::asker::Asker;
-use super::dates;
 use super::follow_up::{Says, completed, corrected, one_vessel, started, undone};
 use super::gazetteer::{Gazetteer, Named, Told};
-use super::kind::{Evidence, decide};
+use super::kind::decide;
 use super::own_beds::with_beds;
-use super::phrasebook::{Forms, Hit};
+use super::phrasebook::Hit;
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
-use super::sun_clock;
-use super::symptoms::Described;
-use crate::garden::{BedKind, JobKind};
-use crate::knowledge::{Aspect, Index, Kind, Knowledge, MaterialKind, Part, Point, Slips};
-use crate::script::{Language, Text, index_word};
+use crate::knowledge::{Index, Kind, Knowledge, Slips};
+use crate::script::{Language, Text};
 use chrono::NaiveDate;
-use std::ops::Range;
 
 pub use classed::classed;
-use deeds::Deeds;
-use words::parts_named;
+use found::Found;
 
 /// What reading needs of the knowledge base, made ready once.
 pub struct Reader<'a> {
@@ -161,288 +155,4 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
         reading = completed(reading, before, says, asker);
     }
     with_beds(reading, asker)
-}
-
-/// Everything found in a text, before its kind is decided.
-struct Found {
-    names: Vec<Hit<Named>>,
-    told: Vec<Hit<Told>>,
-    quantities: Quantities,
-    days: Vec<dates::DayFound>,
-    /// Signs of trouble, and whether one of them is on a plant rather than in its mix.
-    signs: Vec<String>,
-    denied: Vec<String>,
-    like: Vec<(String, f64)>,
-    on_plant: bool,
-    asks: bool,
-    did: Option<JobKind>,
-    /// No water was given, and nothing else is told.
-    unwatered: bool,
-    /// Something to spray, or a feed that is nothing else, is named.
-    sprays: bool,
-    feeds: bool,
-    /// Another harmed a plant, or it was found so.
-    harmed: bool,
-    /// A tray was set with seed.
-    tray_sown: bool,
-    /// What others sow or plant is asked for oneself.
-    likewise: bool,
-    /// What the company of its words tells: most often that it is of another world than a garden.
-    by_company: Option<Kind>,
-}
-
-impl Found {
-    fn of(text: &Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, noted: bool) -> Self {
-        let forms = Forms::of(text);
-        let quantities = quantities::read(text, &reader.known.words);
-        let mut told = reader.gazetteer.told(&forms);
-        // A word for a day is no deed, though "today" sounds as the Hindi for "picked".
-        let is_day = |span: &Range<usize>| {
-            let day = reader.known.words.days.at(text, span.start);
-            day.is_some_and(|(_, length)| length == span.len())
-        };
-        told.retain(|hit| !(matches!(hit.meaning, Told::Did(_)) && is_day(&hit.span)));
-        // "Did" in "did I miss it" asks, and tells of nothing done.
-        let asks_did: Vec<Range<usize>> =
-            told.iter().filter(|hit| hit.meaning == Told::DidAsk).map(|hit| hit.span.clone()).collect();
-        told.retain(|hit| hit.meaning != Told::Done || asks_did.iter().all(|did| !did.contains(&hit.span.start)));
-        together::did_and_asks_not(text, &mut told);
-        together::same_reckoning(text, &mut told);
-        // "Do baje" is two o'clock, whatever the language of the rest.
-        let hour = |span: &Range<usize>| sun_clock::is_hour(text, span.start, &reader.known.talk.sun);
-        told.retain(|hit| !(hit.meaning == Told::Question && hour(&hit.span)));
-        let mut names = reader.gazetteer.names(&forms, asker);
-        // "Friday" sounds as the name Farid does.
-        names.retain(|hit| !(matches!(hit.meaning, Named::SomeoneElse | Named::Site(_)) && is_day(&hit.span)));
-        // What no phrase and no name has may be a name with a slip of the finger in it.
-        let known_word = |position: usize| {
-            let word = text.tokens.get(position).and_then(|token| index_word(token, text.language));
-            word.is_none_or(|word| reader.index.knows(&word))
-                || names.iter().any(|hit| hit.span.contains(&position))
-                || told.iter().any(|hit| hit.span.contains(&position))
-        };
-        let nearly = reader.gazetteer.names_nearly(&forms, |position| !known_word(position));
-        let slips = reader.gazetteer.told_nearly(&forms, |position| !known_word(position));
-        names.extend(nearly);
-        told.extend(slips.into_iter().filter(|slip| names.iter().all(|hit| hit.span != slip.span)));
-        // "Ruk jau" is to wait: no barley stands in it.
-        names.retain(|hit| {
-            let within = |told: &Hit<Told>| told.span.start <= hit.span.start && hit.span.end <= told.span.end;
-            !told.iter().any(|told| told.meaning == Told::Filler && told.span.len() > hit.span.len() && within(told))
-        });
-        // "Chidiya ki beet" is what birds drop.
-        names.retain(|hit| !(matches!(hit.meaning, Named::Crop(_)) && harmed::is_dropping(text, &told, &hit.span)));
-        names.sort_by_key(|hit| hit.span.start);
-        // "May" of "1 may" asks nothing.
-        let dated = dates::read(text, &reader.known.words, today, false);
-        told.retain(|hit| hit.meaning != Told::Question || dated.iter().all(|day| !day.span.contains(&hit.span.start)));
-        let told_before = told.clone();
-        told.retain(|hit| hit.meaning != Told::Question || questions::asks(text, hit, &told_before));
-        let asks = text.original.contains('?')
-            || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk))
-            || questions::asks_of_work(&told)
-            || questions::asks_if_enough(text);
-        told.extend(together::given_by_others(text, &told));
-        told.extend(together::by_its_numbers(text, &dated));
-        told.extend(together::what_lives(&told));
-        let named: Vec<Range<usize>> = dated.iter().map(|day| day.span.clone()).collect();
-        let come = dated.iter().any(|day| day.last <= today);
-        let gone = dated.iter().any(|day| day.last < today);
-        let known = reader.known;
-        let deeds = Deeds {
-            text,
-            known,
-            told: &told,
-            names: &names,
-            quantities: &quantities,
-            days: &named,
-            come,
-            gone,
-            asks,
-            noted,
-        };
-        let did = deeds.job();
-        let tray_sown = did == Some(JobKind::Sow) && deeds.tray_set();
-        let harmed = did.is_none()
-            && !told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_)))
-            && harmed::is_told(&deeds.claims());
-        let unwatered = deeds.not_watered() && together::one_clause(text);
-        let seen = told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_))) && !asks;
-        // "Kal nahi parso" after work told is of days gone by.
-        let of_work = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record && before.did.is_some());
-        let past = did.is_some() || unwatered || seen || deeds.notes() || of_work && !asks || deeds.is_sprayed_before();
-        if unwatered && !of_work {
-            told.push(Hit { span: 0..0, meaning: Told::Aspect(Aspect::Now), exact: true });
-        }
-        told.extend(together::asks_whether_done(text, &told, did));
-        told.extend(together::overdone(&told, did));
-        let days = dates::read(text, &reader.known.words, today, past);
-        let material = |kinds: &[MaterialKind]| {
-            names.iter().any(|hit| match &hit.meaning {
-                Named::Material(id) => reader.known.materials.get(id).is_some_and(|found| kinds.contains(&found.kind)),
-                _ => false,
-            })
-        };
-        let thing =
-            |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
-        let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
-        let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
-        let tray = |hit: &Hit<Named>| hit.meaning == Named::BedKind(BedKind::Tray);
-        let sprouts = told.iter().any(|hit| hit.meaning == Told::Microgreen) || names.iter().any(tray);
-        let Described { seen: mut signs, denied, like } =
-            reader.gazetteer.signs(text, &parts_named(&names, sprouts, reader.known));
-        if harmed::is_cover_laid(text) {
-            signs.retain(|sign| !sign.contains("dry") && !sign.contains("crisp"));
-        }
-        let on_plant = signs.iter().any(|id| reader.known.signs.get(id).is_some_and(|sign| sign.part != Part::Mix));
-        let mut found = Self {
-            names,
-            told,
-            quantities,
-            days,
-            signs,
-            denied,
-            like,
-            on_plant,
-            asks,
-            did,
-            unwatered,
-            sprays,
-            feeds,
-            harmed,
-            tray_sown,
-            likewise: false,
-            by_company: None,
-        };
-        found.likewise = found.asks_to_do_likewise(text);
-        if found.likewise {
-            found.did = None;
-        }
-        let ordered = commands::is_dressed_as_one(text).then_some(Kind::None);
-        found.by_company = ordered.or_else(|| found.told_by_company(text, &forms, reader));
-        found
-    }
-
-    fn evidence(&self, text: &Text, reader: &Reader<'_>) -> Evidence {
-        let points = self.points().collect();
-        let worked = |job| self.told.iter().any(|hit| hit.meaning == Told::Thing(job));
-        let signs = Signs { points, asks: self.asks, did: self.did, feeding: worked(JobKind::Feed) };
-        let mix = self.names.iter().any(|hit| matches!(hit.meaning, Named::Mix(_)));
-        let picking = worked(JobKind::Pick) || signs.points.contains(&Point::Wait);
-        Evidence {
-            told: self.did.is_some() || self.saw().is_some(),
-            asks: self.asks,
-            names: self.names.len(),
-            sizes: self.quantities.said.len(),
-            trouble: self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_))),
-            strange: self.strange(text, reader),
-            of_others: self.of_others(),
-            picking,
-            signs: self.signs.len(),
-            on_plant: self.on_plant,
-            crop: self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_))),
-            started: self.asks && matches!(self.did, Some(JobKind::Sow | JobKind::Plant)),
-            month: !self.months(text, reader).is_empty(),
-            cut: self.says_a_cut(text),
-            sprays: about_sprays(&signs, self.sprays),
-            feeds: about_feeds(&signs, self.feeds && !mix),
-        }
-    }
-
-    /// Jobs that were named, done or not.
-    fn jobs(&self) -> Vec<JobKind> {
-        let mut jobs = Vec::new();
-        for hit in &self.told {
-            if let Told::Thing(job) | Told::Did(job) = hit.meaning
-                && !jobs.contains(&job)
-            {
-                jobs.push(job);
-            }
-        }
-        jobs
-    }
-
-    /// What is not ours to tell: what others have, what the body wants, what the law forbids.
-    fn of_others(&self) -> bool {
-        if self.by_company == Some(Kind::None) {
-            return true;
-        }
-        if self.likewise {
-            return false;
-        }
-        let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
-        let own = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
-        if says(Told::OthersGarden) && !own && !self.asks && !says(Told::OthersSaid) {
-            return true;
-        }
-        let someone = says(Told::Others) && !says(Told::ByOthers)
-            || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
-        let theirs = says(Told::Data) || (self.asks || self.did.is_none()) && !says(Told::OthersSaid);
-        // A recipe is the kitchen's, unless it is one of a mix or of something to spray.
-        let mixed = |hit: &Hit<Named>| {
-            matches!(hit.meaning, Named::Material(_) | Named::Mix(_) | Named::OwnBed(_) | Named::BedKind(_))
-        };
-        let filled = self.names.iter().any(mixed) || says(Told::Thing(JobKind::TopUp)) || self.sprays;
-        someone && theirs || says(Told::NotOurs) || says(Told::Point(Point::Recipe)) && !filled
-    }
-
-    /// The tokens that name a crop.
-    fn crop_tokens(&self) -> Vec<usize> {
-        let crops = self.names.iter().filter(|hit| matches!(hit.meaning, Named::Crop(_)));
-        crops.flat_map(|hit| hit.span.clone()).collect()
-    }
-
-    fn points(&self) -> impl Iterator<Item = Point> {
-        self.told.iter().filter_map(|hit| match hit.meaning {
-            Told::Point(point) => Some(point),
-            _ => None,
-        })
-    }
-
-    /// How many: "one" says less than any other number beside it.
-    fn count(&self) -> Option<f64> {
-        let counts = &self.quantities.counts;
-        let several = counts.iter().find(|count| (count.value - 1.0).abs() > f64::EPSILON);
-        several.or(counts.first()).map(|count| count.value)
-    }
-
-    /// What was measured. A round thing has one width: a pot "14 inches wide" has that diameter.
-    fn measures(&self) -> Vec<Measured> {
-        let kind = self.names.iter().find_map(|hit| match hit.meaning {
-            Named::BedKind(kind) => Some(kind),
-            _ => None,
-        });
-        let round = matches!(kind, Some(BedKind::Pot | BedKind::Basket));
-        let mut all: Vec<Measured> = self.quantities.dimensions.iter().map(measured).collect();
-        if all.is_empty() && self.told.iter().any(|hit| hit.meaning == Told::NewBed) {
-            all.extend(self.one_width());
-        }
-        for one in all.iter_mut().filter(|one| round && one.length.is_none() && one.diameter.is_none()) {
-            one.diameter = one.width.take();
-        }
-        all
-    }
-
-    fn saw(&self) -> Option<crate::garden::SeenKind> {
-        self.told.iter().find_map(|hit| match hit.meaning {
-            Told::Saw(kind) => Some(kind),
-            _ => None,
-        })
-    }
-
-    fn aspects(&self) -> Vec<Aspect> {
-        let mut aspects = Vec::new();
-        for hit in &self.told {
-            if let Told::Aspect(aspect) = hit.meaning
-                && !aspects.contains(&aspect)
-            {
-                aspects.push(aspect);
-            }
-        }
-        aspects
-    }
-}
-
-fn measured(found: &quantities::Dimensions) -> Measured {
-    Measured { length: found.length, width: found.width, depth: found.depth, diameter: found.diameter }
 }
