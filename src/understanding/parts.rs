@@ -357,6 +357,11 @@ fn beside(part: Reading, other: &Reading, asker: &Asker) -> Reading {
 
 /// Work that is told and not asked about is a record, whatever its words lean to.
 fn as_told(part: Reading) -> Reading {
+    /// What the company of its words tells of another world is told so surely.
+    const ELSEWHERE: f64 = 0.9;
+    if part.kind == Kind::None && part.sureness >= ELSEWHERE {
+        return part;
+    }
     if part.did.is_some() && !part.asks && part.kind != Kind::Record {
         return Reading { kind: Kind::Record, sureness: part.sureness.max(SURE_ALONE), ..part };
     }

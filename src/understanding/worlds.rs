@@ -70,11 +70,12 @@ impl WorldBook {
     /// `names` the places of names that hold no other word: "curry leaf" is no curry.
     #[must_use]
     pub fn tells(&self, forms: &Forms, marks: &[(Mark, Range<usize>)], names: &[Range<usize>]) -> Option<Kind> {
-        // What ends or begins within a name holds a piece of it: "put in french beans" is in no French.
         let within = |span: &Range<usize>| {
             names.iter().any(|name| {
-                let meets = name.start < span.end && span.start < name.end;
-                meets && !(span.start <= name.start && name.end <= span.end && span.len() > name.len())
+                let inside = name.start <= span.start && span.end <= name.end;
+                // What ends within a name of two words holds a piece of it: "put in french beans" is in no French.
+                let cuts = span.start < name.start && name.start < span.end && span.end < name.end;
+                inside || cuts
             })
         };
         let heard =
