@@ -30,6 +30,8 @@ const HALLMARK: (f64, f64) = (0.35, 1.8);
 const STEPS: (f64, f64) = (0.3, 1.5);
 /// Less than this is not told as a cause at all once questions are at an end (judgement).
 const LEAST: f64 = 0.2;
+/// Two causes of which the likelier is less likely than this are not told: the sign is asked for (judgement).
+const FAINT: f64 = 0.12;
 /// A second cause this likely is named beside the first.
 const BESIDE: f64 = 0.15;
 /// At most so many questions are asked back.
@@ -65,7 +67,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         ahead && bears_its_mark(first.trouble, &case, facts.known) || first.weight + next >= TOGETHER.1
     } else {
         // What only sounds like a description must be of a plant that was named.
-        let shown = !case.seen.is_empty() && (!reading.crops.is_empty() || case.on_tray);
+        let shown = first.weight >= FAINT && !case.seen.is_empty() && (!reading.crops.is_empty() || case.on_tray);
         shown || first.weight + next >= TOGETHER.0
     };
     if described && enough {

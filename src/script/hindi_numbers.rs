@@ -1,5 +1,8 @@
 //! The Hindi words for the whole numbers between the tens: each has a word of its own.
 
+use std::collections::HashMap;
+use std::sync::LazyLock;
+
 /// Number, then its spellings: Devanagari in normal form (no nukta, one sign for a nasal vowel), then Latin letters.
 const BETWEEN_TENS: [(f64, &[&str]); 67] = [
     (21.0, &["इक्कीस", "ikkis", "ikkees", "ikis", "ekkis", "ikkiss"]),
@@ -73,5 +76,10 @@ const BETWEEN_TENS: [(f64, &[&str]); 67] = [
 
 /// The number that this word is, of those between the tens.
 pub(super) fn between_tens(word: &str) -> Option<f64> {
-    BETWEEN_TENS.iter().find(|(_, spellings)| spellings.contains(&word)).map(|(value, _)| *value)
+    BY_SPELLING.get(word).copied()
 }
+
+/// Every word of a message is asked for here several times.
+static BY_SPELLING: LazyLock<HashMap<&str, f64>> = LazyLock::new(|| {
+    BETWEEN_TENS.iter().flat_map(|(value, spellings)| spellings.iter().map(|spelling| (*spelling, *value))).collect()
+});

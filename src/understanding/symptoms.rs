@@ -62,6 +62,10 @@ struct Said {
     denied: bool,
     /// It names a crop: which one says nothing of what ails it here.
     crop: bool,
+    /// It is a "without" of Hindi, which stands before what is not there.
+    without: bool,
+    /// It is a "na", which does so where there are two of them.
+    neither: bool,
 }
 
 /// Sounds shorter than this meet by chance.
@@ -72,6 +76,12 @@ const APART: usize = 3;
 
 /// A name of so many words may be told by one of them.
 const SHORT_NAME: usize = 2;
+
+/// Words of Hindi that say "without".
+const WITHOUT: [&str; 5] = ["बिना", "बगैर", "bina", "bagair", "bager"];
+
+/// Words of Hindi that say "neither" where two of them stand.
+const NEITHER: [&str; 3] = ["न", "ना", "na"];
 
 /// A look of this name turns what stands beside it into its opposite.
 const NOT: &str = "not";
@@ -213,11 +223,17 @@ impl SignBook {
                 // "Holes in the mint" are holes in its leaves: a crop stands for the part that is eaten.
                 let part = parts.iter().filter(|(at, _)| *at == position);
                 meanings.extend(part.filter_map(|(_, look)| self.looks.get(*look)).map(|look| Meaning::Look(*look)));
-                Said { meanings, denied: false, crop }
+                let without = WITHOUT.contains(&token.normal.as_str());
+                let neither = NEITHER.contains(&token.normal.as_str());
+                Said { meanings, denied: false, crop, without, neither }
             })
             .filter(|said| !said.meanings.contains(&Meaning::Empty))
             .collect();
         self.leave_to_leaves(&mut said);
+        // "Na jaala hai na keede": each stands before what is not there.
+        if text.tokens.iter().filter(|token| NEITHER.contains(&token.normal.as_str())).count() > 1 {
+            said.iter_mut().for_each(|word| word.without |= word.neither);
+        }
         self.deny(&mut said, text.language);
         said
     }
@@ -239,7 +255,8 @@ impl SignBook {
         }
     }
 
-    /// Marks what is sought and not found: English says "no" before it, Hindi `nahi` after it and `bina` before.
+    /// Marks what is sought and not found: English says "no" before it, Hindi `nahi` after it, rarely before,
+    /// and `bina` before.
     fn deny(&self, said: &mut [Said], language: Language) {
         /// So many words may stand between.
         const BETWEEN: usize = 2;
@@ -253,10 +270,14 @@ impl SignBook {
         {
             let after: Vec<usize> = (place + 1..said.len().min(place + 1 + BETWEEN)).collect();
             let before: Vec<usize> = (place.saturating_sub(BETWEEN)..place).rev().collect();
-            let order = if language == Language::En { [after, Vec::new()] } else { [before, after] };
+            let without = said.get(place).is_some_and(|word| word.without);
+            let order = if language == Language::En || without { [after, Vec::new()] } else { [before, after] };
             let found = order.concat().into_iter().find(|at| said.get(*at).is_some_and(is_sought));
-            if let Some(word) = found.and_then(|at| said.get_mut(at)) {
-                word.denied = true;
+            let Some(word) = found.and_then(|at| said.get_mut(at)) else { continue };
+            word.denied = true;
+            // What is without one thing lacks nothing else.
+            if let Some(used) = said.get_mut(place).filter(|used| used.without) {
+                used.meanings.retain(|meaning| *meaning != not);
             }
         }
     }

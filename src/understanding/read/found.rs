@@ -137,6 +137,22 @@ impl Found {
                 _ => false,
             })
         };
+        let spray = |hit: &Hit<Named>| match &hit.meaning {
+            Named::Material(id) => {
+                reader.known.materials.get(id).is_some_and(|found| found.kind == MaterialKind::Spray)
+            }
+            _ => false,
+        };
+        let sprayed =
+            told.iter().filter(|hit| matches!(hit.meaning, Told::Thing(JobKind::Spray) | Told::Did(JobKind::Spray)));
+        let spans: Vec<Range<usize>> = names
+            .iter()
+            .filter(|hit| spray(hit))
+            .map(|hit| hit.span.clone())
+            .chain(sprayed.map(|hit| hit.span.clone()))
+            .collect();
+        let waits = together::waits_after_spray(text, &told, &spans);
+        told.extend(waits);
         let thing =
             |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
         let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);

@@ -5,6 +5,7 @@ use crate::garden::JobKind;
 use crate::knowledge::Point;
 use crate::script::{Language, Text};
 use crate::understanding::dates::DayFound;
+use std::ops::Range;
 
 /// Marks at which a clause ends.
 const ENDS: [&str; 7] = [",", ".", "?", "!", ";", "।", ":"];
@@ -104,6 +105,63 @@ pub(super) fn what_lives(told: &[Hit<Told>]) -> Option<Hit<Told>> {
 pub(super) fn one_clause(text: &Text) -> bool {
     let last = text.tokens.len().saturating_sub(1);
     !(0..last).any(|at| matches!(text.normal(at), "," | "." | "।" | ";" | "but" | "par" | "lekin"))
+}
+
+/// "Neem ke baad palak kitne din ruke", "how many days must it wait after soap": how long it is not to be picked.
+pub(super) fn waits_after_spray(text: &Text, told: &[Hit<Told>], sprays: &[Range<usize>]) -> Option<Hit<Told>> {
+    const AFTER: [&str; 9] = ["after", "since", "post", "between", "baad", "bad", "बाद", "beech", "बीच"];
+    const WAITS: [&str; 14] = [
+        "wait", "ok", "okay", "fine", "safe", "edible", "gap", "usable", "ruke", "ruku", "rukna", "rukein", "ruko",
+        "ruk",
+    ];
+    const WAITS_HINDI: [&str; 6] = ["रुकें", "रुकूँ", "रुकना", "रुके", "इंतजार", "intezar"];
+    const OTHERWISE: [&str; 26] = [
+        "again",
+        "next",
+        "repeat",
+        "second",
+        "phir",
+        "fir",
+        "dobara",
+        "dubara",
+        "agla",
+        "agli",
+        "doosra",
+        "dusra",
+        "फिर",
+        "दोबारा",
+        "दुबारा",
+        "अगला",
+        "दूसरा",
+        "rain",
+        "barish",
+        "baarish",
+        "बारिश",
+        "work",
+        "works",
+        "asar",
+        "असर",
+        "feed",
+    ];
+    /// So far from the spray its "after" stands: "after a light neem spray", "neem chhidakne ke baad".
+    const NEAR: usize = 4;
+    let has = |list: &[&str]| text.tokens.iter().any(|token| list.contains(&token.normal.as_str()));
+    let span = sprays
+        .iter()
+        .find(|span| (span.start.saturating_sub(NEAR)..span.end + NEAR).any(|at| AFTER.contains(&text.normal(at))))?;
+    let pair = |at: usize| (text.normal(at), text.normal(at + 1));
+    let long = |at: usize| {
+        matches!(
+            pair(at),
+            ("how", "long" | "soon" | "many")
+                | ("kitne" | "kitna" | "kitni", "din" | "dino" | "der")
+                | ("कितने", "दिन" | "दिनों")
+        ) || text.normal(at) == "gap"
+    };
+    let asked = (0..text.tokens.len()).any(long) && (has(&WAITS) || has(&WAITS_HINDI)) && !has(&OTHERWISE);
+    let watered =
+        told.iter().any(|hit| matches!(hit.meaning, Told::Thing(job) if job != JobKind::Spray && job != JobKind::Pick));
+    (asked && !watered).then(|| Hit { span: span.clone(), meaning: Told::Point(Point::Wait), exact: true })
 }
 
 /// "Methi ka hisab bhi yahi": the same is asked, and no record of anyone.

@@ -200,10 +200,17 @@ const fn is_vowel_sign(c: char) -> bool {
     matches!(c, '\u{904}'..='\u{914}' | '\u{93e}'..='\u{94c}')
 }
 
+/// No look has this name.
+const NO_LOOK: &str = "";
+
 /// The tokens that name a crop, with the look of the part that it is grown for: of one that is sprouted, the shoot.
+/// The tokens of a material's longer name stand for no look: leaf mould is neither a leaf nor mould.
 pub(super) fn parts_named<'k>(names: &[Hit<Named>], sprouts: bool, known: &'k Knowledge) -> Vec<(usize, &'k str)> {
     let mut all = Vec::new();
     for hit in names {
+        if matches!(hit.meaning, Named::Material(_)) && hit.span.len() > 1 {
+            all.extend(hit.span.clone().map(|position| (position, NO_LOOK)));
+        }
         let Named::Crop(id) = &hit.meaning else { continue };
         let look = match known.crops.get(id).map(|crop| crop.grown_for) {
             Some(_) if sprouts => "seedling",
