@@ -159,6 +159,8 @@ impl Found {
     ) -> Option<(Kind, f64)> {
         /// As sure as a reading must be to be answered.
         const ENOUGH: f64 = 0.7;
+        /// Less sure than this a share of the mix may be food for what stands there.
+        const MIXED: f64 = 0.85;
         /// Less sure than this it is no reading.
         const LEAST: f64 = 0.4;
         /// As unsure that an article must be near, or it is asked what is meant.
@@ -170,6 +172,10 @@ impl Found {
         let bare = self.signs.is_empty() && self.did.is_none();
         let of_crop = self.names_crop() || before.is_some_and(|before| before.kind == Kind::Feed);
         let mixed = kind == Kind::Mix && perhaps == Some(Kind::Feed) && !self.names.iter().any(is_mix);
+        // What stands filled already is fed, where nothing is to be filled.
+        let filled = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
+        let fills = self.told.iter().any(|hit| matches!(hit.meaning, Told::NewBed | Told::Thing(JobKind::TopUp)));
+        let open = open || mixed && sureness < MIXED && filled && !fills && self.quantities.dimensions.is_empty();
         if (kind == Kind::Feed || mixed) && open && feeding && of_crop && bare {
             return Some((Kind::Feed, ENOUGH));
         }
