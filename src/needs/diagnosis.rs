@@ -47,6 +47,8 @@ const AGAINST: f64 = 0.12;
 /// A crop the trouble is typical of, one that it is not typical of.
 const TYPICAL_CROP: f64 = 3.0;
 const OTHER_CROP: f64 = 0.25;
+/// Another crop than the only one that has it.
+const NOT_ITS_CROP: f64 = 0.03;
 const FITTING_WEATHER: f64 = 1.6;
 const OTHER_WEATHER: f64 = 0.5;
 const AFTER_WORK: f64 = 2.5;
@@ -109,7 +111,11 @@ fn weight(trouble: &Trouble, case: &Case, known: &Knowledge) -> f64 {
     }
     if !case.crops.is_empty() && !trouble.crops.is_empty() {
         let typical = case.crops.iter().any(|crop| trouble.crops.contains(crop));
-        weight *= if typical { TYPICAL_CROP } else { OTHER_CROP };
+        weight *= match (typical, trouble.crops.len()) {
+            (true, _) => TYPICAL_CROP,
+            (false, 1) => NOT_ITS_CROP,
+            (false, _) => OTHER_CROP,
+        };
     }
     if let Some(weather) = case.weather.as_ref().filter(|_| !trouble.weather.is_empty()) {
         let fits = trouble.weather.iter().any(|spell| weather.contains(spell));

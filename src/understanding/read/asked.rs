@@ -179,6 +179,11 @@ impl Found {
         if (kind == Kind::Feed || mixed) && open && feeding && of_crop && bare {
             return Some((Kind::Feed, ENOUGH));
         }
+        // "Kill ants in the mix": what lives in it is asked about, not what it is made of.
+        let ails = self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_)));
+        if matches!(kind, Kind::Mix | Kind::Build) && ails && bare && self.quantities.dimensions.is_empty() {
+            return Some((Kind::Trouble, sureness));
+        }
         // What is fed is not what is sprayed.
         if kind == Kind::Spray && self.feeds && !self.sprays && self.asks && bare {
             return Some((Kind::Feed, sureness));

@@ -62,6 +62,7 @@ impl Found {
         told.retain(|hit| hit.meaning != Told::Done || asks_did.iter().all(|did| !did.contains(&hit.span.start)));
         together::did_and_asks_not(text, &mut told);
         together::same_reckoning(text, &mut told);
+        together::missed_is_no_excess(text, &mut told);
         // "Do baje" is two o'clock, whatever the language of the rest.
         let hour = |span: &Range<usize>| sun_clock::is_hour(text, span.start, &reader.known.talk.sun);
         told.retain(|hit| !(hit.meaning == Told::Question && hour(&hit.span)));

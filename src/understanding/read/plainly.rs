@@ -275,11 +275,11 @@ impl Found {
             .or_else(|| self.about_how_much_water(text))
             .or_else(|| self.about_more_water(text))
             .or_else(|| self.about_what_was_missed())
+            .or_else(|| self.about_what_a_crop_wants())
             .or_else(|| self.about_one_thing(text, reader))
             .or_else(|| self.about_a_frame(text, reader))
             .or_else(|| self.about_a_net())
             .or_else(|| self.about_own_beds())
-            .or_else(|| self.about_what_a_crop_wants())
     }
 
     /// A plant that looks wrong after the work told. What was sprayed against, cut off or pulled out is part of the work.

@@ -56,6 +56,19 @@ pub(super) fn overdone(told: &[Hit<Told>], did: Option<JobKind>) -> Option<Hit<T
     worried.then_some(Hit { span: 0..0, meaning: Told::Point(Point::Accident), exact: true })
 }
 
+/// "Missed the feed for three weeks, what now": too little was given, and nothing ran off with anyone.
+pub(super) fn missed_is_no_excess(text: &Text, told: &mut Vec<Hit<Told>>) {
+    const MISSED: [&str; 12] =
+        ["miss", "forgot", "forget", "skip", "bhool", "bhul", "chhoot", "chhut", "chhuti", "भूल", "छूट", "छुट"];
+    const ASKS_ON: [&str; 4] = ["what now", "अब क्या", "ab kya", "ab kaya"];
+    let missed = text.tokens.iter().any(|token| MISSED.iter().any(|start| token.normal.starts_with(start)));
+    let asks_on = |hit: &Hit<Told>| {
+        let pair = format!("{} {}", text.normal(hit.span.start), text.normal(hit.span.start + 1));
+        ASKS_ON.contains(&pair.as_str())
+    };
+    told.retain(|hit| !(missed && hit.meaning == Told::Point(Point::Accident) && asks_on(hit)));
+}
+
 /// "Did the neem on my tomatoes last night": it was done, and nothing is asked.
 pub(super) fn did_and_asks_not(text: &Text, told: &mut [Hit<Told>]) {
     const THEN: [&str; 12] =
