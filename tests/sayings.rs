@@ -65,6 +65,8 @@ fn who_is_hurt_and_who_is_not() {
     let checked = check(&set_in(include_str!("reading/emergencies.txt")), |reading| match reading.emergency {
         None => NO_ONE,
         Some(Emergency::Swallowed) => "swallowed",
+        Some(Emergency::Breathed) => "breathed",
+        Some(Emergency::Skin) => "skin",
         Some(Emergency::Eye) => "eye",
         Some(Emergency::Bite) => "bite",
         Some(Emergency::Heat) => "heat",

@@ -3,6 +3,7 @@
 use super::asking::Kind;
 use super::files::Files;
 use super::names::Names;
+use super::point::Point;
 use super::problem::Problem;
 use serde::Deserialize;
 
@@ -44,6 +45,8 @@ pub struct WorldTold {
     /// What such a message is: no garden's matter, where no other kind is given.
     #[serde(default)]
     pub kind: Kind,
+    /// What it says beside its kind. Where that is the danger of a product, it is heard before all else.
+    pub point: Option<Point>,
 }
 
 /// What a message holds beside words of a class, as `words/worlds.toml` names it.

@@ -173,7 +173,11 @@ impl Found {
             found.did = None;
         }
         let ordered = commands::is_dressed_as_one(text).then_some(Kind::None);
-        found.by_company = ordered.or_else(|| found.told_by_company(text, &forms, reader));
+        let company = found.told_by_company(text, &forms, reader);
+        found.by_company = ordered.or(company.map(|(kind, _)| kind));
+        // A product that nobody knows is one of a maker: no dose of it is told.
+        let product = company.and_then(|(_, point)| point).map(Told::Point);
+        found.told.extend(product.map(|meaning| Hit { span: 0..0, meaning, exact: true }));
         found
     }
 

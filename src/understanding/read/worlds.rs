@@ -2,7 +2,7 @@
 
 use super::{Found, Named, Reader, Told};
 use crate::garden::JobKind;
-use crate::knowledge::{Kind, Mark};
+use crate::knowledge::{Kind, Mark, Point};
 use crate::script::Text;
 use crate::understanding::phrasebook::Forms;
 use std::ops::Range;
@@ -10,7 +10,7 @@ use std::ops::Range;
 impl Found {
     /// What the company of its words tells: that it is of the kitchen, a phone, the body, a field, no garden's matter; or
     /// what it is of a garden's.
-    pub(super) fn told_by_company(&self, text: &Text, forms: &Forms, reader: &Reader<'_>) -> Option<Kind> {
+    pub(super) fn told_by_company(&self, text: &Text, forms: &Forms, reader: &Reader<'_>) -> Option<(Kind, Option<Point>)> {
         let whole = |named: &Named| {
             matches!(
                 named,
