@@ -73,10 +73,12 @@ pub enum Mark {
     Asks,
     /// Work done is told, or something seen.
     Told,
+    /// A word that ends as the makers' names of poisons do: "-phos", "-thrin".
+    Chemical,
 }
 
 impl Mark {
-    const ALL: [(&'static str, Self); 17] = [
+    const ALL: [(&'static str, Self); 18] = [
         ("@crop", Self::Crop),
         ("@other-plant", Self::OtherPlant),
         ("@own-bed", Self::OwnBed),
@@ -94,6 +96,7 @@ impl Mark {
         ("@size", Self::Size),
         ("@asks", Self::Asks),
         ("@told", Self::Told),
+        ("@chemical", Self::Chemical),
     ];
 
     /// The mark that the file calls so.

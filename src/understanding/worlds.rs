@@ -68,10 +68,16 @@ impl WorldBook {
         Self { english, hindi, spelled, told: worlds.told.iter().map(rule).collect() }
     }
 
-    /// What is told by the company of the words: of another world (no kind of a garden's) before anything else. `marks` are what a garden's words make of it, each with its place;
+    /// What is told by the company of the words: a product that is no one's to pour before anything else, then what stands
+    /// first in the file. `marks` are what a garden's words make of it, each with its place;
     /// `names` the places of names that hold no other word: "curry leaf" is no curry.
     #[must_use]
-    pub fn tells(&self, forms: &Forms, marks: &[(Mark, Range<usize>)], names: &[Range<usize>]) -> Option<(Kind, Option<Point>)> {
+    pub fn tells(
+        &self,
+        forms: &Forms,
+        marks: &[(Mark, Range<usize>)],
+        names: &[Range<usize>],
+    ) -> Option<(Kind, Option<Point>)> {
         let within = |span: &Range<usize>| {
             names.iter().any(|name| {
                 let inside = name.start <= span.start && span.end <= name.end;
@@ -89,8 +95,7 @@ impl WorldBook {
         said.extend(marks.iter().map(|(mark, span)| (Sort::Mark(*mark), span.clone())));
         let told: Vec<&Rule> = self.told.iter().filter(|rule| rule.is_told(&said)).collect();
         let product = told.iter().find(|rule| rule.point.is_some());
-        let elsewhere = || told.iter().find(|rule| rule.kind == Kind::None);
-        let rule = product.or_else(elsewhere).or(told.first())?;
+        let rule = product.or(told.first())?;
         Some((rule.kind, rule.point))
     }
 }

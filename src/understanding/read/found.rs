@@ -96,6 +96,9 @@ impl Found {
             || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk))
             || questions::asks_of_work(&told)
             || questions::asks_if_enough(text);
+        let chemicals = (0..text.tokens.len()).filter(|at| super::worlds::is_chemical(text.normal(*at)));
+        let poison = |at: usize| Hit { span: at..at + 1, meaning: Told::Point(Point::SyntheticSpray), exact: true };
+        told.extend(chemicals.map(poison));
         told.extend(together::given_by_others(text, &told));
         told.extend(together::by_its_numbers(text, &dated));
         told.extend(together::what_lives(&told));
