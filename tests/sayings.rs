@@ -2,7 +2,7 @@
 //! with a garden, what harm is meant. Each table in `tests/reading/` holds as many that say otherwise in the same words.
 
 use chrono::NaiveDate;
-use rooftend::knowledge::{Emergency, Files, Index, Kind, Knowledge};
+use rooftend::knowledge::{Emergency, Files, Index, Kind, Knowledge, Point};
 use rooftend::understanding::{Asker, Gazetteer, Reader, Reading, read};
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
@@ -65,6 +65,8 @@ fn who_is_hurt_and_who_is_not() {
     let checked = check(&set_in(include_str!("reading/emergencies.txt")), |reading| match reading.emergency {
         None => NO_ONE,
         Some(Emergency::Swallowed) => "swallowed",
+        Some(Emergency::Breathed) => "breathed",
+        Some(Emergency::Skin) => "skin",
         Some(Emergency::Eye) => "eye",
         Some(Emergency::Bite) => "bite",
         Some(Emergency::Heat) => "heat",
@@ -98,4 +100,31 @@ fn harm_that_is_meant_and_what_only_sounds_like_it() {
         _ => "-",
     });
     assert!(checked["+"] >= 35 && checked["!"] >= 5 && checked["-"] >= 35, "the table was not read: {checked:?}");
+}
+
+/// No dose of a product that nobody knows or that is no one's to pour; what is known, seen or sown is asked as ever.
+#[test]
+fn products_that_nobody_knows() {
+    let checked = check(&set_in(include_str!("reading/products.txt")), |reading| {
+        let product = reading.kind == Kind::Spray && reading.points.contains(&Point::SyntheticSpray);
+        if product { "no dose" } else { "a garden" }
+    });
+    assert!(checked.len() == 2 && checked.values().all(|count| *count >= 10), "the table was not read: {checked:?}");
+}
+
+/// A tray sown and eaten raw is shoots, and carries the caution of raw shoots: "raw" is heard beside "sown" and "tray".
+#[test]
+fn a_tray_sown_and_eaten_raw_is_shoots() {
+    let sentences: Vec<(&str, &str)> = [
+        ("shoots, raw", "मेथी की ट्रे परसों बोई, कब काटूँ और कच्ची खा लें क्या"),
+        ("shoots, raw", "sowed mustard in the tray on saturday, when do I cut and can I eat it raw"),
+        ("shoots, raw", "methi tray boyi kal, kitne din me kate aur kachi kha sakte?"),
+        ("other", "sowed spinach in the long box, can I eat it raw"),
+        ("other", "methi ka dabba boya, kab kate"),
+    ]
+    .to_vec();
+    check(&sentences, |reading| {
+        let raw = reading.microgreen && reading.points.contains(&Point::Raw);
+        if raw { "shoots, raw" } else { "other" }
+    });
 }

@@ -1059,6 +1059,8 @@ choice-site = { $site }
 emergency-first =
     { $what ->
         [swallowed] Go to a doctor or hospital now, and take the bottle, seed or leaf along. Do not make them vomit; rinse the mouth with water.
+        [breathed] Out of the spray into fresh air now, and sit the person up; take off what is soaked and wash the skin with soap and running water. Go to a doctor or hospital now with the bottle or its label; if breathing is hard, call an ambulance at once.
+        [skin] Take off what is soaked, brush dry powder off, and rinse the skin with plenty of running water for 20 minutes, with soap if it was oil or a spray. Then a doctor with the bottle or its label, at once if it burns or the person feels ill.
         [eye] Rinse the eye at once under clean running water, 15 minutes, lids held open; then see a doctor.
         [bite] Go to a hospital now. Keep still, do not cut, suck or tie the bite; wash a dog's or monkey's bite with soap and running water for 15 minutes first.
         [heat] Into the shade now: lie down, wet the skin, fan, small sips of water if awake. Confused or fainted: an ambulance at once.
@@ -1789,3 +1791,7 @@ due-round = { $how ->
        *[one] Work is on one roof only: { $sites }.
         [several] In this order: { $sites }. It is the shorter way from the first; start from the other end if that is nearer to you.
     }
+
+## Shoots eaten raw
+
+caution-raw-shoots = pregnant women, small children, old and ill people eat shoots only cooked through. Nobody eats a tray that smells, is slimy, has grey or black mould, or was sprayed with anything.

@@ -1052,6 +1052,8 @@ choice-site = { $site }
 emergency-first =
     { $what ->
         [swallowed] Turant doctor ya aspataal jayein, bottle, beej ya patta saath le jayein. Ulti na karayein; munh paani se kulla karayein.
+        [breathed] Turant spray se door khuli hawa mein le jayein aur bithayein; bheege kapde utaarein, chamdi sabun aur behte paani se dhoyein. Bottle ya uska label lekar turant doctor ya aspataal jayein; saans lene mein takleef ho to turant ambulance bulayein.
+        [skin] Bheege kapde utaarein, sookha powder jhaad dein, aur chamdi ko 20 minute khoob behte paani se dhoyein, tel ya spray ho to sabun se bhi. Phir bottle ya uska label lekar doctor ko dikhayein, jalan ho ya tabiyat bigde to turant.
         [eye] Aankh ko turant saaf behte paani se 15 minute dhoyein, palkein khuli rakhein; phir doctor ko dikhayein.
         [bite] Turant aspataal jayein. Hilein-dulein nahi, ghaav ko kaatein, choosein ya baandhein nahi; kutte ya bandar ka kaata pehle sabun aur behte paani se 15 minute dhoyein.
         [heat] Turant chhaya mein litayein, shareer geela karein, pankha karein, hosh mein hon to ghoont-ghoont paani dein. Behki baatein ya behoshi ho to turant ambulance bulayein.
@@ -1763,3 +1765,7 @@ due-round = { $how ->
        *[one] Kaam ek hi chhat par hai: { $sites }.
         [several] Is kram se: { $sites }. Pehli se chalein to yahi chhota raasta hai; doosra sira aapke paas ho to udhar se shuru karein.
     }
+
+## Shoots eaten raw
+
+caution-raw-shoots = garbhvati, chhote bachche, buzurg aur beemar log ankur achhi tarah pakaakar hi khayein. Jis tray se badbu aaye, jo chipchipi ho, jis par saleti ya kaali fafoond ho ya jis par kuchh chhidka gaya ho, use koi na khaye.

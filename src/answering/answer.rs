@@ -11,7 +11,7 @@ use super::{
     record, refused, seed, shade, sky_told, sow, space, spray, topic, trouble, water, weather_said, which_kind,
 };
 use crate::garden::{BedId, Record};
-use crate::knowledge::{Emergency, Kind, SourceRef};
+use crate::knowledge::{Emergency, Kind, Point, SourceRef};
 use crate::understanding::Reading;
 use serde::Serialize;
 use std::collections::{BTreeMap, BTreeSet};
@@ -159,6 +159,7 @@ fn least_finished(a: Outcome, b: Outcome) -> Outcome {
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let mut answer = by_kind(reading, facts);
     weather_said::tell(&mut answer, reading, facts);
+    raw_shoots(&mut answer, reading);
     answer.reading = ReadingShown::of(reading);
     match reading.emergency {
         Some(Emergency::WouldEat) => answer.reading.kind = Kind::Care,
@@ -185,6 +186,15 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     answer.called = called(facts);
     sky_told::tell(&mut answer, reading);
     answer
+}
+
+/// Who is not to eat shoots raw, wherever that was asked beside another thing.
+fn raw_shoots(answer: &mut Answer, reading: &Reading) {
+    let told = answer.articles.iter().any(|article| article == "eating-raw-shoots");
+    let asked = reading.microgreen && reading.points.contains(&Point::Raw);
+    if asked && !told && !answer.stops && answer.outcome != Outcome::Declined {
+        answer.cautions.push(Line::new("caution-raw-shoots"));
+    }
 }
 
 /// What people call the beds of these facts, by `site/bed`.

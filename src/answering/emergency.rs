@@ -8,6 +8,8 @@ use crate::knowledge::{Emergency, SourceRef};
 pub fn answer(what: Emergency) -> Answer {
     let what = match what {
         Emergency::Swallowed => "swallowed",
+        Emergency::Breathed => "breathed",
+        Emergency::Skin => "skin",
         Emergency::Eye => "eye",
         Emergency::Bite => "bite",
         Emergency::Heat => "heat",
@@ -22,7 +24,7 @@ pub fn answer(what: Emergency) -> Answer {
     answer.lines.push(Line::new("emergency-help"));
     answer.cautions.push(Line::new("caution-emergency"));
     answer.cite(&match what {
-        "eye" | "burn" => SourceRef::new("first-aid-chemicals", "what to do"),
+        "eye" | "burn" | "skin" => SourceRef::new("first-aid-chemicals", "what to do"),
         "cut" => SourceRef::new("first-aid-wounds", "care of a wound, tetanus"),
         "shock" => SourceRef::new("first-aid-electric", "what to do"),
         "fall" => SourceRef::new("first-aid-falls", "what to do"),

@@ -48,6 +48,10 @@ const fn usually_apart() -> usize {
 pub enum Emergency {
     /// Something that may be poison went into the mouth.
     Swallowed,
+    /// A spray or a dust was breathed in, or someone is ill after it.
+    Breathed,
+    /// A product came over the skin or the clothes.
+    Skin,
     Eye,
     Bite,
     Heat,

@@ -134,6 +134,8 @@ pub enum Point {
     Raises,
     /// Something is put in, and whether that will do is asked.
     PutSupposed,
+    /// Something is to be eaten raw.
+    Raw,
 }
 
 impl Point {

@@ -3,6 +3,7 @@
 use super::asking::Kind;
 use super::files::Files;
 use super::names::Names;
+use super::point::Point;
 use super::problem::Problem;
 use serde::Deserialize;
 
@@ -44,6 +45,8 @@ pub struct WorldTold {
     /// What such a message is: no garden's matter, where no other kind is given.
     #[serde(default)]
     pub kind: Kind,
+    /// What it says beside its kind. Where that is the danger of a product, it is heard before all else.
+    pub point: Option<Point>,
 }
 
 /// What a message holds beside words of a class, as `words/worlds.toml` names it.
@@ -70,10 +73,12 @@ pub enum Mark {
     Asks,
     /// Work done is told, or something seen.
     Told,
+    /// A word that ends as the makers' names of poisons do: "-phos", "-thrin".
+    Chemical,
 }
 
 impl Mark {
-    const ALL: [(&'static str, Self); 17] = [
+    const ALL: [(&'static str, Self); 18] = [
         ("@crop", Self::Crop),
         ("@other-plant", Self::OtherPlant),
         ("@own-bed", Self::OwnBed),
@@ -91,6 +96,7 @@ impl Mark {
         ("@size", Self::Size),
         ("@asks", Self::Asks),
         ("@told", Self::Told),
+        ("@chemical", Self::Chemical),
     ];
 
     /// The mark that the file calls so.

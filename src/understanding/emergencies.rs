@@ -205,7 +205,7 @@ impl EmergencyBook {
                     before => before.is_some_and(|word| word.crop),
                 };
             // "Sabzi ke gamle": a pot of greens is not cooked.
-            let no_meal = of && word.is(&roles.to_eat);
+            let no_meal = of && word.is(&roles.to_eat) && next.is_some_and(|next| next.is(&roles.thing));
             if let Some(word) = words.get_mut(place).filter(|_| no_one || no_age || no_eye || no_meal) {
                 word.classes.clear();
             }

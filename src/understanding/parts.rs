@@ -89,12 +89,14 @@ fn read_spelled(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate
     {
         return (first, vec![second]);
     }
+    // How much of a product that is no one's to pour: nothing else beside it is read on its own.
+    let dosed = whole.kind == Kind::Spray && whole.did.is_none() && whole.points.contains(&Point::SyntheticSpray);
     // A poison and a meal, told and not asked, are one matter.
     let poisoned = whole.kind == Kind::Spray
         && !whole.asks
         && whole.points.contains(&Point::SyntheticSpray)
         && whole.points.contains(&Point::Wait);
-    if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) || chatter || poisoned {
+    if whole.why || whole.follow_up || whole.points.contains(&Point::Accident) || chatter || poisoned || dosed {
         return (whole, Vec::new());
     }
     // What others sow is the ground of the question.
@@ -121,8 +123,14 @@ fn read_spelled(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate
         return (first, others);
     }
     let sky = whole.sky.clone();
+    let raw = whole.microgreen && whole.points.contains(&Point::Raw);
     let mut parts = parted(text, whole, &by, DEEPEST).into_iter();
-    let Some(first) = parts.next() else { return (Reading::default(), Vec::new()) };
+    let Some(mut first) = parts.next() else { return (Reading::default(), Vec::new()) };
+    if raw {
+        // A tray and eating it raw may stand in two parts.
+        first.microgreen = true;
+        first.points.insert(Point::Raw);
+    }
     let others: Vec<Reading> = parts.collect();
     if others.is_empty() {
         return (first, others);

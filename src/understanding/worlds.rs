@@ -3,7 +3,7 @@
 //! A net may be slow, a feed may be for fish, a bed may hold bugs that bite people: what decides is the company of a word.
 
 use super::phrasebook::{By, Forms, Hit, Phrasebook};
-use crate::knowledge::{Kind, Knowledge, Mark};
+use crate::knowledge::{Kind, Knowledge, Mark, Point};
 use crate::script::{Language, Text, sound_key};
 use std::collections::HashSet;
 use std::ops::Range;
@@ -24,6 +24,7 @@ struct Rule {
     all: Vec<Vec<Sort>>,
     unless: Vec<Sort>,
     kind: Kind,
+    point: Option<Point>,
 }
 
 /// A class of words by its place, or a mark.
@@ -62,14 +63,21 @@ impl WorldBook {
             all: told.all.iter().map(sorts).collect(),
             unless: told.unless.iter().flat_map(sorts).collect(),
             kind: told.kind,
+            point: told.point,
         };
         Self { english, hindi, spelled, told: worlds.told.iter().map(rule).collect() }
     }
 
-    /// What is told by the company of the words: of another world (no kind of a garden's) before anything else. `marks` are what a garden's words make of it, each with its place;
+    /// What is told by the company of the words: a product that is no one's to pour before anything else, then what stands
+    /// first in the file. `marks` are what a garden's words make of it, each with its place;
     /// `names` the places of names that hold no other word: "curry leaf" is no curry.
     #[must_use]
-    pub fn tells(&self, forms: &Forms, marks: &[(Mark, Range<usize>)], names: &[Range<usize>]) -> Option<Kind> {
+    pub fn tells(
+        &self,
+        forms: &Forms,
+        marks: &[(Mark, Range<usize>)],
+        names: &[Range<usize>],
+    ) -> Option<(Kind, Option<Point>)> {
         let within = |span: &Range<usize>| {
             names.iter().any(|name| {
                 let inside = name.start <= span.start && span.end <= name.end;
@@ -85,9 +93,10 @@ impl WorldBook {
         let mut said: Vec<(Sort, Range<usize>)> =
             words.map(|Hit { span, meaning, .. }| (Sort::Class(meaning), span)).collect();
         said.extend(marks.iter().map(|(mark, span)| (Sort::Mark(*mark), span.clone())));
-        let mut told = self.told.iter().filter(|rule| rule.is_told(&said)).map(|rule| rule.kind);
-        let first = told.next()?;
-        Some(if told.any(|kind| kind == Kind::None) { Kind::None } else { first })
+        let told: Vec<&Rule> = self.told.iter().filter(|rule| rule.is_told(&said)).collect();
+        let product = told.iter().find(|rule| rule.point.is_some());
+        let rule = product.or(told.first())?;
+        Some((rule.kind, rule.point))
     }
 }
 

@@ -2,8 +2,8 @@
 
 use super::words::forms_of;
 use super::{Found, Named, Reader, Reading, Told};
-use crate::garden::JobKind;
-use crate::knowledge::Kind;
+use crate::garden::{BedKind, JobKind};
+use crate::knowledge::{Kind, Point};
 use crate::script::Text;
 use crate::understanding::sun_clock;
 
@@ -100,7 +100,7 @@ impl Found {
             Named::Crop(id) => reader.known.crops.get(id).is_none_or(|crop| crop.microgreen.is_some()),
             _ => true,
         };
-        reading.microgreen |= self.tray_sown && self.names.iter().all(cut_young);
+        reading.microgreen |= (self.tray_sown || self.tray_eaten_raw()) && self.names.iter().all(cut_young);
         for hit in &self.names {
             let list = match &hit.meaning {
                 Named::OwnBed(bed) => {
@@ -139,6 +139,15 @@ impl Found {
             reading.crops.clear();
         }
         reading
+    }
+}
+
+impl Found {
+    /// "Tray sown on Monday, may we eat it raw": what is cut young and eaten as it is.
+    fn tray_eaten_raw(&self) -> bool {
+        let tray = |hit: &super::Hit<Named>| hit.meaning == Named::BedKind(BedKind::Tray);
+        let sown = matches!(self.did, Some(JobKind::Sow)) || self.told.iter().any(|hit| hit.meaning == Told::PutIn);
+        sown && self.names.iter().any(tray) && self.points().any(|point| point == Point::Raw)
     }
 }
 

@@ -97,6 +97,9 @@ impl Found {
             || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk))
             || questions::asks_of_work(&told)
             || questions::asks_if_enough(text);
+        let chemicals = (0..text.tokens.len()).filter(|at| super::worlds::is_chemical(text.normal(*at)));
+        let poison = |at: usize| Hit { span: at..at + 1, meaning: Told::Point(Point::SyntheticSpray), exact: true };
+        told.extend(chemicals.map(poison));
         told.extend(together::given_by_others(text, &told));
         told.extend(together::by_its_numbers(text, &dated));
         told.extend(together::what_lives(&told));
@@ -190,7 +193,11 @@ impl Found {
             found.did = None;
         }
         let ordered = commands::is_dressed_as_one(text).then_some(Kind::None);
-        found.by_company = ordered.or_else(|| found.told_by_company(text, &forms, reader));
+        let company = found.told_by_company(text, &forms, reader);
+        found.by_company = ordered.or(company.map(|(kind, _)| kind));
+        // A product that nobody knows is one of a maker: no dose of it is told.
+        let product = company.and_then(|(_, point)| point).map(Told::Point);
+        found.told.extend(product.map(|meaning| Hit { span: 0..0, meaning, exact: true }));
         found
     }
 

@@ -167,9 +167,13 @@ impl Found {
         let bare = |token: &Token| token.script == Script::Devanagari && !token.text.chars().any(is_vowel_sign);
         let written = |token: &Token| reader.known.ordinary.is(&token.normal);
         let heard = |token: &Token| index_word(token, text.language).is_some_and(|word| reader.index.knows(&word));
-        let known = |token: &Token| if bare(token) { written(token) } else { heard(token) };
-        // A number is known everywhere, and makes no sense of strange words.
-        let in_letters = |token: &&Token| token.normal.chars().any(char::is_alphabetic);
+        let known =
+            |token: &Token| !is_one_letter_held(token) && if bare(token) { written(token) } else { heard(token) };
+        // A number is known everywhere, and so is a single letter ("l"): neither makes sense of strange words.
+        let in_letters = |token: &&Token| {
+            let single = token.script == Script::Latin && token.normal.chars().count() == 1;
+            token.normal.chars().any(char::is_alphabetic) && !single
+        };
         let words = text.tokens.iter().filter(in_letters).count();
         let understood = text.tokens.iter().filter(in_letters).filter(|token| known(token)).count();
         let spelled_out = text.tokens.iter().filter(in_letters).any(|token| !bare(token));
@@ -193,6 +197,13 @@ pub(super) fn forms_of(text: &Text, at: usize) -> Vec<String> {
     let mut forms: Vec<String> = index_word(token, text.language).into_iter().collect();
     forms.extend(index_word(token, Language::En).filter(|word| !forms.contains(word)));
     forms
+}
+
+/// "Jjjj": a key that was held down.
+fn is_one_letter_held(token: &Token) -> bool {
+    let mut letters = token.normal.chars();
+    let first = letters.next();
+    token.normal.chars().count() > 2 && letters.all(|letter| Some(letter) == first)
 }
 
 /// Vowels of Devanagari, as letters of their own or as signs on others.

@@ -2,7 +2,7 @@
 
 use super::{Found, Named, Reader, Told};
 use crate::garden::JobKind;
-use crate::knowledge::{Kind, Mark};
+use crate::knowledge::{Kind, Mark, Point};
 use crate::script::Text;
 use crate::understanding::phrasebook::Forms;
 use std::ops::Range;
@@ -10,15 +10,24 @@ use std::ops::Range;
 impl Found {
     /// What the company of its words tells: that it is of the kitchen, a phone, the body, a field, no garden's matter; or
     /// what it is of a garden's.
-    pub(super) fn told_by_company(&self, text: &Text, forms: &Forms, reader: &Reader<'_>) -> Option<Kind> {
+    pub(super) fn told_by_company(
+        &self,
+        text: &Text,
+        forms: &Forms,
+        reader: &Reader<'_>,
+    ) -> Option<(Kind, Option<Point>)> {
         let whole = |named: &Named| {
             matches!(
                 named,
                 Named::Crop(_) | Named::Material(_) | Named::Mix(_) | Named::OtherPlant(_) | Named::OwnBed(_)
             )
         };
-        let names: Vec<Range<usize>> =
-            self.names.iter().filter(|hit| whole(&hit.meaning)).map(|hit| hit.span.clone()).collect();
+        let names: Vec<Range<usize>> = self
+            .names
+            .iter()
+            .filter(|hit| whole(&hit.meaning) && !self.is_any_medicine(&hit.span))
+            .map(|hit| hit.span.clone())
+            .collect();
         reader.gazetteer.worlds.tells(forms, &self.marks(text), &names)
     }
 
@@ -31,9 +40,14 @@ impl Found {
         self.by_company.map(|kind| (kind, if kind == Kind::None { SURE } else { LIKELY }))
     }
 
+    /// "Dawa" is said of neem too, and names no product.
+    fn is_any_medicine(&self, span: &Range<usize>) -> bool {
+        self.told.iter().any(|hit| hit.meaning == Told::Point(Point::Drug) && hit.span == *span)
+    }
+
     fn marks(&self, text: &Text) -> Vec<(Mark, Range<usize>)> {
         let mut marks: Vec<(Mark, Range<usize>)> = Vec::new();
-        for hit in &self.names {
+        for hit in self.names.iter().filter(|hit| !self.is_any_medicine(&hit.span)) {
             let mark = match &hit.meaning {
                 Named::Crop(_) => Mark::Crop,
                 Named::OtherPlant(_) => Mark::OtherPlant,
@@ -61,6 +75,8 @@ impl Found {
             (Mark::Asks, self.asks || text.original.contains('?')),
         ];
         marks.extend(whole.into_iter().filter(|(_, holds)| *holds).map(|(mark, _)| (mark, 0..0)));
+        let chemical = (0..text.tokens.len()).filter(|at| is_chemical(text.normal(*at)));
+        marks.extend(chemical.map(|at| (Mark::Chemical, at..at + 1)));
         marks.extend(self.quantities.said.iter().map(|said| (Mark::Size, said.span.clone())));
         marks
     }
@@ -77,5 +93,63 @@ const fn of_job(job: JobKind) -> Option<Mark> {
             Some(Mark::Grow)
         }
         _ => None,
+    }
+}
+
+/// Whether a word ends as the makers' names of poisons against insects, fungi and weeds do: there are hundreds of them.
+pub(super) fn is_chemical(word: &str) -> bool {
+    const SHORTEST: usize = 7;
+    const ENDS: [&str; 32] = [
+        "phos",
+        "fos",
+        "phosphide",
+        "thrin",
+        "thrine",
+        "prid",
+        "conazole",
+        "conazol",
+        "strobin",
+        "mectin",
+        "thion",
+        "quat",
+        "furan",
+        "azim",
+        "ozeb",
+        "carb",
+        "methoxam",
+        "nilide",
+        "niliprole",
+        "uthrin",
+        "glyphosate",
+        "phenoxam",
+        "axyl",
+        "oxychloride",
+        "फॉस",
+        "फोस",
+        "थ्रिन",
+        "प्रिड",
+        "नाज़ोल",
+        "नाजोल",
+        "थियान",
+        "ज़ेब",
+    ];
+    // "Bicarb" is baked with.
+    word.chars().count() >= SHORTEST && ENDS.iter().any(|end| word.ends_with(end)) && word != "bicarb"
+}
+
+#[cfg(test)]
+mod tests {
+    use super::is_chemical;
+
+    #[test]
+    fn makers_names_are_told_by_their_ends() {
+        for poison in
+            ["chlorpyrifos", "cypermethrin", "acetamiprid", "tebuconazole", "ethion-thion", "कार्बोथियान", "thiodicarb"]
+        {
+            assert!(is_chemical(poison), "{poison}");
+        }
+        for plain in ["tomato", "photos", "bicarb", "hydrangea", "protein", "marathon", "thin", "squat"] {
+            assert!(!is_chemical(plain), "{plain}");
+        }
     }
 }
