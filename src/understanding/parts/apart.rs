@@ -77,7 +77,11 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         let fed = told.did == Some(JobKind::Feed) && told.beds_named;
         let counted_from = again && next && (is_old(told, today) && !fed || is_past_of_past(text));
         let noted = told_first && which && told.kind == Kind::Record && !counted_from;
-        !noted && (again || started && asked.kind == Kind::Harvest)
+        // "It was cut on the 11th. When next?": told as a state, it is what the question counts from.
+        let state = told_first && is_told_as_state(text) && asked.asks && !told.days.is_empty();
+        let cut = told.did == Some(JobKind::Pick) && asked.kind == Kind::Harvest;
+        let sown = started && asked.kind == Kind::Harvest;
+        !noted && (again || sown) || state && (again || sown || cut)
     };
     // A trouble stands beside a call for a person, or beside what is wrong with another crop.
     let other_crop = first.crops.iter().all(|crop| !second.crops.contains(crop));
@@ -172,4 +176,17 @@ fn is_past_of_past(text: &str) -> bool {
 pub(super) fn tells_of_last(text: &str) -> bool {
     const LAST: [&str; 8] = ["last", "previous", "pichli", "pichla", "aakhri", "पिछली", "पिछला", "आख़िरी"];
     Text::read(text).tokens.iter().any(|token| LAST.contains(&token.normal.as_str()))
+}
+
+/// "Was sown", "were last fed", "has been cut": the passive before its day.
+fn is_told_as_state(text: &str) -> bool {
+    const BE: [&str; 3] = ["was", "were", "been"];
+    const DONE: [&str; 11] = [
+        "sown", "sowed", "planted", "transplanted", "cut", "picked", "harvested", "fed", "sprayed", "seeded", "snipped",
+    ];
+    const BETWEEN: [&str; 5] = ["last", "first", "just", "only", "already"];
+    let text = Text::read(text);
+    let done = |at: usize| DONE.contains(&text.normal(at));
+    let be = |at: usize| BE.contains(&text.normal(at));
+    (0..text.tokens.len()).any(|at| be(at) && (done(at + 1) || BETWEEN.contains(&text.normal(at + 1)) && done(at + 2)))
 }

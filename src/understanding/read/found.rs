@@ -5,6 +5,7 @@ use super::words::parts_named;
 use super::{Hit, Named, Reader, Told, commands, harmed, questions, together};
 use crate::garden::{BedKind, JobKind};
 use crate::knowledge::{Aspect, Kind, MaterialKind, Part, Point};
+use crate::quantity::UnitOf;
 use crate::script::{Text, index_word};
 use crate::understanding::about::{Signs, about_feeds, about_sprays};
 use crate::understanding::asker::Asker;
@@ -141,6 +142,11 @@ impl Found {
             |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
         let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
         let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
+        let volume = quantities.said.iter().any(|said| said.written.unit.measures() == UnitOf::Volume);
+        let strong = did.is_none().then(|| together::asks_how_strong(text, &told, sprays, volume)).flatten();
+        let bare = did.is_none() && names.is_empty() && quantities.said.is_empty() && days.is_empty();
+        let barely = together::asks_barely(text, &told, bare);
+        told.extend(strong.into_iter().chain(barely));
         let tray = |hit: &Hit<Named>| hit.meaning == Named::BedKind(BedKind::Tray);
         let sprouts = told.iter().any(|hit| hit.meaning == Told::Microgreen) || names.iter().any(tray);
         let Described { seen: mut signs, denied, like } =

@@ -272,6 +272,7 @@ impl Found {
             .or_else(|| self.about_damp_mix())
             .or_else(|| self.about_a_trouble_after_work(reader))
             .or_else(|| self.about_work(text, reader))
+            .or_else(|| self.about_a_matter(text))
             .or_else(|| self.about_how_much_water(text))
             .or_else(|| self.about_more_water(text))
             .or_else(|| self.about_what_was_missed())

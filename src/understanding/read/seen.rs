@@ -1,7 +1,7 @@
 //! What a message tells of what was seen: a plant that looks wrong, mix that is damp, a saying that is doubted.
 
 use super::{Found, Reader, Told};
-use crate::garden::JobKind;
+use crate::garden::{JobKind, SeenKind};
 use crate::knowledge::{Kind, Part, Point};
 use crate::understanding::gazetteer::Named;
 
@@ -69,13 +69,15 @@ impl Found {
     pub(super) fn about_damp_mix(&self) -> Option<(Kind, f64)> {
         const SURE: f64 = 0.75;
         const FELT: [&str; 2] = ["mix-wet", "mix-dry"];
-        let felt = self.signs.iter().any(|sign| FELT.contains(&sign.as_str()));
+        let wet = self.saw() == Some(SeenKind::StillWet);
+        let felt = wet || self.signs.iter().any(|sign| FELT.contains(&sign.as_str()));
         let other = self.on_plant || self.sprays || self.feeds || self.did.is_some_and(|job| job != JobKind::Water);
         let things = [JobKind::Sow, JobKind::Plant, JobKind::Net, JobKind::Feed, JobKind::Spray];
         let other = other || things.into_iter().any(|job| self.names_thing(job));
         let of_bed =
             self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_) | Named::Crop(_)));
-        let of_bed = of_bed && self.names.iter().all(|hit| !matches!(hit.meaning, Named::Mix(_) | Named::Material(_)));
+        let mix = self.names.iter().any(|hit| matches!(hit.meaning, Named::Mix(_)));
+        let of_bed = of_bed && (wet || !mix) && !self.names_stuff_but_mix();
         (felt && of_bed && self.asks && !other && self.quantities.said.is_empty()).then_some((Kind::Water, SURE))
     }
 
@@ -112,7 +114,9 @@ impl Found {
         };
         let works = [JobKind::Water, JobKind::Spray, JobKind::Feed, JobKind::Net, JobKind::Pick, JobKind::Sow];
         let asked = self.asks && (works.into_iter().any(|job| self.names_thing(job)) || self.signs.len() < 2);
-        (told && (!asked || after_work)).then_some((Kind::Trouble, SURE))
+        // "The tray stinks, throw it?": what ails it comes before what becomes of it.
+        let thrown = self.says_point(Point::ThrowsOut);
+        (told && (!asked || after_work || thrown)).then_some((Kind::Trouble, SURE))
     }
 
     /// Something ails a plant and nothing more is said: what is seen is asked before a person is troubled.
