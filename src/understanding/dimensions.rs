@@ -69,7 +69,8 @@ pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensio
 
 /// "2 ft square", "do fut chaukor": as wide as it is long. "Square feet" are an area, and no length stands before them.
 fn is_square(text: &Text, piece: &Piece) -> bool {
-    const SQUARE: [&str; 9] = ["square", "chaukor", "chokor", "chowkor", "chaukaur", "चौकोर", "चौरस", "chauras", "वर्गाकार"];
+    const SQUARE: [&str; 9] =
+        ["square", "chaukor", "chokor", "chowkor", "chaukaur", "चौकोर", "चौरस", "chauras", "वर्गाकार"];
     const UNITS: [&str; 10] = ["ft", "feet", "foot", "m", "metre", "metres", "meter", "meters", "inch", "inches"];
     let unit = UNITS.contains(&text.normal(piece.span.end + 1));
     SQUARE.contains(&text.normal(piece.span.end)) && !unit

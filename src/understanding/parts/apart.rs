@@ -77,11 +77,7 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         let fed = told.did == Some(JobKind::Feed) && told.beds_named;
         let counted_from = again && next && (is_old(told, today) && !fed || is_past_of_past(text));
         let noted = told_first && which && told.kind == Kind::Record && !counted_from;
-        // "It was cut on the 11th. When next?": told as a state, it is what the question counts from.
-        let state = told_first && is_told_as_state(text) && asked.asks && !told.days.is_empty();
-        let cut = told.did == Some(JobKind::Pick) && asked.kind == Kind::Harvest;
-        let sown = started && asked.kind == Kind::Harvest;
-        !noted && (again || sown) || state && (again || sown || cut)
+        !noted && (again || started && asked.kind == Kind::Harvest)
     };
     // A trouble stands beside a call for a person, or beside what is wrong with another crop.
     let other_crop = first.crops.iter().all(|crop| !second.crops.contains(crop));
@@ -178,11 +174,36 @@ pub(super) fn tells_of_last(text: &str) -> bool {
     Text::read(text).tokens.iter().any(|token| LAST.contains(&token.normal.as_str()))
 }
 
+/// "It was cut on the 11th. When next?": told as a state, it is what the question counts from.
+pub(super) fn counts_from(first: &Reading, second: &Reading, text: &str) -> bool {
+    // "Time for another?"
+    let bare = second.speaks_of.is_empty()
+        && second.jobs.is_empty()
+        && second.crops.iter().all(|crop| first.crops.contains(crop));
+    let of_that = match first.did {
+        Some(JobKind::Sow | JobKind::Plant | JobKind::Pick) => second.kind == Kind::Harvest,
+        Some(JobKind::Feed) => matches!(second.kind, Kind::Feed | Kind::Due) || bare,
+        Some(JobKind::Spray) => matches!(second.kind, Kind::Spray | Kind::Due) || bare,
+        _ => false,
+    };
+    of_that && first.kind == Kind::Record && second.asks && !first.days.is_empty() && is_told_as_state(text)
+}
+
 /// "Was sown", "were last fed", "has been cut": the passive before its day.
 fn is_told_as_state(text: &str) -> bool {
     const BE: [&str; 3] = ["was", "were", "been"];
     const DONE: [&str; 11] = [
-        "sown", "sowed", "planted", "transplanted", "cut", "picked", "harvested", "fed", "sprayed", "seeded", "snipped",
+        "sown",
+        "sowed",
+        "planted",
+        "transplanted",
+        "cut",
+        "picked",
+        "harvested",
+        "fed",
+        "sprayed",
+        "seeded",
+        "snipped",
     ];
     const BETWEEN: [&str; 5] = ["last", "first", "just", "only", "already"];
     let text = Text::read(text);

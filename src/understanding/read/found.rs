@@ -2,7 +2,7 @@
 
 use super::deeds::Deeds;
 use super::words::parts_named;
-use super::{Hit, Named, Reader, Told, commands, harmed, questions, together};
+use super::{Hit, Named, Reader, Told, commands, harmed, matters, questions, together};
 use crate::garden::{BedKind, JobKind};
 use crate::knowledge::{Aspect, Kind, MaterialKind, Part, Point};
 use crate::quantity::UnitOf;
@@ -87,6 +87,7 @@ impl Found {
         });
         // "Chidiya ki beet" is what birds drop.
         names.retain(|hit| !(matches!(hit.meaning, Named::Crop(_)) && harmed::is_dropping(text, &told, &hit.span)));
+        names.retain(|hit| !(matches!(hit.meaning, Named::Trouble(_)) && matters::is_likened(text, &hit.span)));
         names.sort_by_key(|hit| hit.span.start);
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);

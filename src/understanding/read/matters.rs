@@ -50,7 +50,11 @@ impl Found {
         const FROM: [&str; 10] = ["from", "off", "per", "get", "gives", "give", "se", "से", "niklega", "milega"];
         let weighs = self.says_point(Point::Weighs) && self.says_point(Point::SoakedThrough);
         let bed = self.names_bed() || !self.quantities.dimensions.is_empty();
-        let got = self.says_point(Point::Gets) || text.tokens.iter().any(|token| FROM.contains(&token.normal.as_str()));
+        let filled =
+            self.says_point(Point::Recipe) || self.says_point(Point::OfEach) || self.says_point(Point::Prepares);
+        let got = filled
+            || self.says_point(Point::Gets)
+            || text.tokens.iter().any(|token| FROM.contains(&token.normal.as_str()));
         let works = self.works_on(&[JobKind::Pick, JobKind::Feed, JobKind::Sow, JobKind::Net]);
         (self.asks && weighs && bed && !got && !works && !self.feeds && !self.on_plant).then_some(Kind::Load)
     }
@@ -76,9 +80,44 @@ impl Found {
     /// "Haldi kab gaade", "plant the slips now or wait": whether a crop goes in.
     fn is_set_in(&self, text: &Text) -> Option<Kind> {
         const WHEN: [&str; 38] = [
-            "when", "whn", "now", "today", "yet", "later", "wait", "month", "week", "season", "heat", "kab", "kb", "abhi",
-            "ab", "aaj", "mahine", "mahina", "mausam", "ruku", "ruk", "baad", "time", "samay", "कब", "अभी", "अब", "आज",
-            "महीने", "महीना", "मौसम", "रुकूँ", "रुकें", "समय", "बाद", "garmi", "गर्मी", "june",
+            "when",
+            "whn",
+            "now",
+            "today",
+            "yet",
+            "later",
+            "wait",
+            "month",
+            "week",
+            "season",
+            "heat",
+            "kab",
+            "kb",
+            "abhi",
+            "ab",
+            "aaj",
+            "mahine",
+            "mahina",
+            "mausam",
+            "ruku",
+            "ruk",
+            "baad",
+            "time",
+            "samay",
+            "कब",
+            "अभी",
+            "अब",
+            "आज",
+            "महीने",
+            "महीना",
+            "मौसम",
+            "रुकूँ",
+            "रुकें",
+            "समय",
+            "बाद",
+            "garmi",
+            "गर्मी",
+            "june",
         ];
         const TO: [&str; 12] = ["me", "mein", "m", "ko", "pe", "par", "ke", "में", "को", "पर", "के", "का"];
         let timed = !self.days.is_empty() || text.tokens.iter().any(|token| WHEN.contains(&token.normal.as_str()));
@@ -92,7 +131,8 @@ impl Found {
             && text.tokens.iter().any(|token| matches!(token.normal.as_str(), "kya" | "क्या"));
         let works = self.works_on(&[JobKind::Feed, JobKind::Spray, JobKind::Net, JobKind::Pick, JobKind::Prune]);
         let asked = [Point::Amount, Point::HowMuchWater, Point::SowingDepth, Point::Wait, Point::Strength];
-        let other = works || self.names_stuff() || self.on_plant || asked.into_iter().any(|point| self.says_point(point));
+        let other =
+            works || self.names_stuff() || self.on_plant || asked.into_iter().any(|point| self.says_point(point));
         let set = self.says_point(Point::SetsIn) && self.names_crop() && self.asks;
         let sized = !self.quantities.dimensions.is_empty();
         (set && timed && !given && !other && !sized).then_some(Kind::Sow)
@@ -110,4 +150,25 @@ impl Found {
     pub(super) fn names_stuff_but_mix(&self) -> bool {
         self.names.iter().any(|hit: &Hit<Named>| matches!(hit.meaning, Named::Material(_)))
     }
+}
+
+/// "A snail type line", "ghonghe jaisi lakeer": it looks like it, and is none.
+pub(super) fn is_likened(text: &Text, span: &std::ops::Range<usize>) -> bool {
+    const LIKE: [&str; 14] = [
+        "type",
+        "like",
+        "shaped",
+        "looking",
+        "jaisa",
+        "jaisi",
+        "jaise",
+        "jesa",
+        "jesi",
+        "jese",
+        "जैसा",
+        "जैसी",
+        "जैसे",
+        "trail",
+    ];
+    LIKE.contains(&text.normal(span.end))
 }

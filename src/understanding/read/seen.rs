@@ -3,6 +3,7 @@
 use super::{Found, Reader, Told};
 use crate::garden::{JobKind, SeenKind};
 use crate::knowledge::{Kind, Part, Point};
+use crate::script::Text;
 use crate::understanding::gazetteer::Named;
 
 /// The sign of all plants that droop.
@@ -66,10 +67,48 @@ impl Found {
     }
 
     /// Mix that was felt, and a question beside it: whether to water.
-    pub(super) fn about_damp_mix(&self) -> Option<(Kind, f64)> {
+    pub(super) fn about_damp_mix(&self, text: &Text) -> Option<(Kind, f64)> {
         const SURE: f64 = 0.75;
         const FELT: [&str; 2] = ["mix-wet", "mix-dry"];
-        let wet = self.saw() == Some(SeenKind::StillWet);
+        const TURN: [&str; 34] = [
+            "skip",
+            "leave",
+            "wait",
+            "hold",
+            "give",
+            "pour",
+            "shall",
+            "should",
+            "shd",
+            "today's",
+            "needed",
+            "need",
+            "again",
+            "chhod",
+            "chhodu",
+            "chod",
+            "rehne",
+            "rahne",
+            "ruku",
+            "du",
+            "dun",
+            "dalu",
+            "daalu",
+            "छोड़",
+            "रहने",
+            "रुकूँ",
+            "दूँ",
+            "डालूँ",
+            "or",
+            "ya",
+            "या",
+            "postpone",
+            "still give",
+            "anyway",
+        ];
+        // "Still damp this morning." alone is told; whether to leave the next turn is asked.
+        let turn = || text.tokens.iter().any(|token| TURN.contains(&token.normal.as_str()));
+        let wet = self.saw() == Some(SeenKind::StillWet) && turn();
         let felt = wet || self.signs.iter().any(|sign| FELT.contains(&sign.as_str()));
         let other = self.on_plant || self.sprays || self.feeds || self.did.is_some_and(|job| job != JobKind::Water);
         let things = [JobKind::Sow, JobKind::Plant, JobKind::Net, JobKind::Feed, JobKind::Spray];
