@@ -45,7 +45,8 @@ fn is_general(reading: &Reading) -> bool {
     // "Can it be sprayed at dusk" tells of nothing done.
     let done = reading.did.is_some() && reading.kind != Kind::Spray || reading.saw.is_some();
     let timed = !reading.days.is_empty() || done || reading.points.contains(&Point::Missed);
-    let own = reading.points.contains(&Point::Own) || reading.follow_up;
+    let bare = reading.points.contains(&Point::BareAsked);
+    let own = bare || reading.points.contains(&Point::Own) || reading.follow_up;
     let asks = reading.asks || reading.points.contains(&Point::Time);
     // How much depends on the bed.
     let how_much = match reading.kind {

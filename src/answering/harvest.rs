@@ -13,11 +13,17 @@ use crate::needs::year::Year;
 use crate::understanding::Reading;
 use chrono::NaiveDate;
 
+/// The article on greens that are cut again.
+const ON_CUTTING_AGAIN: &str = "how-often-greens-are-cut";
+
 /// So many plantings are told one by one.
 const TOLD_ONE_BY_ONE: usize = 4;
 
 /// The day, the sign to look for, how much.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    if let Some(again) = cut_again(reading, facts) {
+        return again;
+    }
     let subjects = match subjects(reading, facts) {
         Ok(subjects) => subjects,
         Err(question) if reading.crops.is_empty() => return question,
@@ -267,4 +273,11 @@ fn supposed(subject: &Subject<'_>, standing: &StandingCrop<'_>) -> Option<(Harve
     let mut standing = standing.plain();
     standing.start = Some(if planted { Start::Planted(day) } else { Start::Sown(day) });
     Some((harvest_window(&standing, weather)?, day == today))
+}
+
+/// Greens that were cut, and when next: how often they can be cut. No day is reckoned from a cut.
+fn cut_again(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
+    let article = facts.known.articles.get(ON_CUTTING_AGAIN).filter(|_| reading.did == Some(JobKind::Pick))?;
+    let greens = !reading.crops.is_empty() && reading.crops.iter().all(|crop| article.crops.contains(crop));
+    greens.then(|| super::care::told(article))
 }

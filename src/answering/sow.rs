@@ -39,7 +39,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     // "Should I sow it now or wait."
     let placed = reading.bed_kind.is_some() || !reading.beds.is_empty() || !reading.measures.is_empty();
-    if reading.of_it && !reading.follow_up && reading.crops.is_empty() && !placed && reading.months.is_empty() {
+    let unsaid = reading.of_it || reading.points.contains(&Point::BareAsked);
+    if unsaid && !reading.follow_up && reading.crops.is_empty() && !placed && reading.months.is_empty() {
         return Answer::ask(Line::new("sow-ask-crop"), Vec::new());
     }
     let asked = match asked(reading, facts) {

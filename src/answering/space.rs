@@ -25,7 +25,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     let place = place(reading, facts);
     let mut wanted: Vec<&Crop> = crops(reading, facts).collect();
+    // "How many go in one pot": of any pot, and of which crop is asked.
     if wanted.is_empty()
+        && (reading.beds_named || described_bed(reading).is_some())
         && let Place::Bed(subject) = &place
     {
         wanted = subject.standing.iter().map(|standing| standing.crop).collect();

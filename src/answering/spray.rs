@@ -78,7 +78,10 @@ fn of_product(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return label_decides("dose");
     }
     let subjects = subjects(reading, facts);
+    // A poison of no name is none that a tray could be told about.
+    let nameless = unnamed && has(Point::Drug) && (has(Point::Strength) || has(Point::Amount));
     if let Ok(all) = &subjects
+        && !nameless
         && (on_trays(all) || all.is_empty() && reading.microgreen)
     {
         return trays();

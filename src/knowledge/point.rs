@@ -136,6 +136,22 @@ pub enum Point {
     PutSupposed,
     /// Something is to be eaten raw.
     Raw,
+    /// What something weighs.
+    Weighs,
+    /// It holds all the water it can.
+    SoakedThrough,
+    /// Something is made ready.
+    Prepares,
+    /// It is to weigh little.
+    LightWeight,
+    /// A crop is to be put in.
+    SetsIn,
+    /// Something has room in a place that is not named.
+    FitsThere,
+    /// Something is to be thrown away.
+    ThrowsOut,
+    /// When, of work of one's own, and of which is not said.
+    BareAsked,
 }
 
 impl Point {
@@ -153,6 +169,14 @@ impl Point {
                 | Self::Raises
                 | Self::PutSupposed
                 | Self::Growing
+                | Self::Weighs
+                | Self::SoakedThrough
+                | Self::Prepares
+                | Self::LightWeight
+                | Self::SetsIn
+                | Self::FitsThere
+                | Self::ThrowsOut
+                | Self::BareAsked
         )
     }
 

@@ -40,6 +40,12 @@ pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensio
         let (group, after) = rest.split_at(joined.min(rest.len()));
         rest = after;
         match group {
+            [only] if is_square(text, only) => found.push(Dimensions {
+                length: Some(only.written),
+                width: Some(only.written),
+                span: only.span.start..only.span.end + 1,
+                ..Dimensions::default()
+            }),
             [only] => {
                 let taken = found.last().map_or(0, |size| size.span.end);
                 match single(text, words, only, (taken, leads), &counted) {
@@ -59,6 +65,15 @@ pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensio
     }
     fill_length(text, words, &mut found, &lone);
     found
+}
+
+/// "2 ft square", "do fut chaukor": as wide as it is long. "Square feet" are an area, and no length stands before them.
+fn is_square(text: &Text, piece: &Piece) -> bool {
+    const SQUARE: [&str; 9] =
+        ["square", "chaukor", "chokor", "chowkor", "chaukaur", "चौकोर", "चौरस", "chauras", "वर्गाकार"];
+    const UNITS: [&str; 10] = ["ft", "feet", "foot", "m", "metre", "metres", "meter", "meters", "inch", "inches"];
+    let unit = UNITS.contains(&text.normal(piece.span.end + 1));
+    SQUARE.contains(&text.normal(piece.span.end)) && !unit
 }
 
 /// "6 ft ki kyari, 3 ft chaudi, 1 ft gehri": what was measured just before the width, and is not shorter, is the length.

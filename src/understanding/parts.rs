@@ -17,7 +17,7 @@ use super::spelled::spelled_out;
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
 use crate::script::{Language, Text};
-use apart::{cut, parted_plainly, stand_apart, tells_of_last};
+use apart::{counts_from, cut, parted_plainly, stand_apart, tells_of_last};
 use borders::{Border, borders, questions_begin};
 use chrono::NaiveDate;
 pub(super) use crowd::WILL_DO;
@@ -181,6 +181,19 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     }
     if is_ground_of_water(&first, &second) {
         return vec![second];
+    }
+    if counts_from(&first, &second, texts.0) {
+        let kind = match first.did {
+            Some(JobKind::Feed) => Kind::Feed,
+            Some(JobKind::Spray) => Kind::Spray,
+            _ => Kind::Harvest,
+        };
+        return vec![Reading { kind, sureness: whole.sureness.max(SURE_ALONE), did: first.did, ..whole }];
+    }
+    // "Touched the soil, still damp two fingers down.": one thing that was seen.
+    let seen = whole.kind == Kind::Record && whole.saw.is_some() && !whole.asks;
+    if seen && [&whole, &first, &second].iter().all(|part| part.did.is_none()) {
+        return vec![whole];
     }
     let apart = stand_apart(&first, &second, today, text, texts.1)
         && !cut(&whole, &first, &second)

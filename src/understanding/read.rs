@@ -20,6 +20,7 @@ mod goes_on;
 mod harmed;
 mod leans;
 mod likewise;
+mod matters;
 mod new_bed;
 mod plainly;
 mod questions;

@@ -173,3 +173,41 @@ pub(super) fn tells_of_last(text: &str) -> bool {
     const LAST: [&str; 8] = ["last", "previous", "pichli", "pichla", "aakhri", "पिछली", "पिछला", "आख़िरी"];
     Text::read(text).tokens.iter().any(|token| LAST.contains(&token.normal.as_str()))
 }
+
+/// "It was cut on the 11th. When next?": told as a state, it is what the question counts from.
+pub(super) fn counts_from(first: &Reading, second: &Reading, text: &str) -> bool {
+    // "Time for another?"
+    let bare = second.speaks_of.is_empty()
+        && second.jobs.is_empty()
+        && second.crops.iter().all(|crop| first.crops.contains(crop));
+    let of_that = match first.did {
+        Some(JobKind::Sow | JobKind::Plant | JobKind::Pick) => second.kind == Kind::Harvest,
+        Some(JobKind::Feed) => matches!(second.kind, Kind::Feed | Kind::Due) || bare,
+        Some(JobKind::Spray) => matches!(second.kind, Kind::Spray | Kind::Due) || bare,
+        _ => false,
+    };
+    of_that && first.kind == Kind::Record && second.asks && !first.days.is_empty() && is_told_as_state(text)
+}
+
+/// "Was sown", "were last fed", "has been cut": the passive before its day.
+fn is_told_as_state(text: &str) -> bool {
+    const BE: [&str; 3] = ["was", "were", "been"];
+    const DONE: [&str; 11] = [
+        "sown",
+        "sowed",
+        "planted",
+        "transplanted",
+        "cut",
+        "picked",
+        "harvested",
+        "fed",
+        "sprayed",
+        "seeded",
+        "snipped",
+    ];
+    const BETWEEN: [&str; 5] = ["last", "first", "just", "only", "already"];
+    let text = Text::read(text);
+    let done = |at: usize| DONE.contains(&text.normal(at));
+    let be = |at: usize| BE.contains(&text.normal(at));
+    (0..text.tokens.len()).any(|at| be(at) && (done(at + 1) || BETWEEN.contains(&text.normal(at + 1)) && done(at + 2)))
+}

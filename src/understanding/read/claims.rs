@@ -13,7 +13,7 @@ use std::ops::Range;
 const ENDS: [&str; 8] = [",", ".", "?", "!", ";", "।", "-", ":"];
 
 /// Present and past are one word: only the words around it tell.
-const BOTH_TENSES: [&str; 5] = ["put", "cut", "set", "spread", "let"];
+pub(super) const BOTH_TENSES: [&str; 5] = ["put", "cut", "set", "spread", "let"];
 
 /// Things in English whose names sound as work done does in Hindi: "rope" is no "rope" of saplings.
 const ENGLISH_THINGS: [&str; 2] = ["rope", "ropes"];

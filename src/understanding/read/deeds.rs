@@ -1,6 +1,6 @@
 //! What a message tells as done.
 
-use super::claims::Claims;
+use super::claims::{BOTH_TENSES, Claims};
 use super::{Hit, Named, Quantities, Told};
 use crate::garden::JobKind;
 use crate::knowledge::{Knowledge, MaterialKind, Point};
@@ -73,7 +73,17 @@ impl Deeds<'_> {
     fn said(&self) -> Option<JobKind> {
         const APART: usize = 5;
         let claims = self.claims();
-        let claimed = |hit: &&Hit<Told>| claims.is_made(&hit.span);
+        // "Put them out on 1 July, fine?": asked of a day to come.
+        let to_come = self.asks && !self.days.is_empty() && !self.come;
+        // "Ungli daali": felt, and nothing given.
+        let felt = |span: &Range<usize>| {
+            let no_deed = |hit: &Hit<Told>| hit.meaning == Told::NoDeed && hit.span.contains(&span.start);
+            self.text.language != Language::En && self.told.iter().any(no_deed)
+        };
+        let claimed = |hit: &&Hit<Told>| {
+            let later = to_come && BOTH_TENSES.contains(&self.text.normal(hit.span.start));
+            claims.is_made(&hit.span) && !later && !felt(&hit.span)
+        };
         let alone = self.told.iter().filter(claimed).find_map(|hit| match hit.meaning {
             Told::Did(kind) => Some(kind),
             _ => None,

@@ -2,9 +2,10 @@
 
 use super::deeds::Deeds;
 use super::words::parts_named;
-use super::{Hit, Named, Reader, Told, commands, harmed, questions, together};
+use super::{Hit, Named, Reader, Told, commands, harmed, matters, questions, together};
 use crate::garden::{BedKind, JobKind};
 use crate::knowledge::{Aspect, Kind, MaterialKind, Part, Point};
+use crate::quantity::UnitOf;
 use crate::script::{Text, index_word};
 use crate::understanding::about::{Signs, about_feeds, about_sprays};
 use crate::understanding::asker::Asker;
@@ -87,6 +88,7 @@ impl Found {
         });
         // "Chidiya ki beet" is what birds drop.
         names.retain(|hit| !(matches!(hit.meaning, Named::Crop(_)) && harmed::is_dropping(text, &told, &hit.span)));
+        names.retain(|hit| !(matches!(hit.meaning, Named::Trouble(_)) && matters::is_likened(text, &hit.span)));
         names.sort_by_key(|hit| hit.span.start);
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);
@@ -161,6 +163,11 @@ impl Found {
             |job| told.iter().any(|hit| matches!(hit.meaning, Told::Thing(kind) | Told::Did(kind) if kind == job));
         let sprays = material(&[MaterialKind::Spray]) || thing(JobKind::Spray);
         let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
+        let volume = quantities.said.iter().any(|said| said.written.unit.measures() == UnitOf::Volume);
+        let strong = did.is_none().then(|| together::asks_how_strong(text, &told, sprays, volume)).flatten();
+        let bare = did.is_none() && names.is_empty() && quantities.said.is_empty() && days.is_empty();
+        let barely = together::asks_barely(text, &told, bare);
+        told.extend(strong.into_iter().chain(barely));
         let tray = |hit: &Hit<Named>| hit.meaning == Named::BedKind(BedKind::Tray);
         let sprouts = told.iter().any(|hit| hit.meaning == Told::Microgreen) || names.iter().any(tray);
         let Described { seen: mut signs, denied, like } =

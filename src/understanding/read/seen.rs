@@ -1,8 +1,9 @@
 //! What a message tells of what was seen: a plant that looks wrong, mix that is damp, a saying that is doubted.
 
 use super::{Found, Reader, Told};
-use crate::garden::JobKind;
+use crate::garden::{JobKind, SeenKind};
 use crate::knowledge::{Kind, Part, Point};
+use crate::script::Text;
 use crate::understanding::gazetteer::Named;
 
 /// The sign of all plants that droop.
@@ -66,16 +67,56 @@ impl Found {
     }
 
     /// Mix that was felt, and a question beside it: whether to water.
-    pub(super) fn about_damp_mix(&self) -> Option<(Kind, f64)> {
+    pub(super) fn about_damp_mix(&self, text: &Text) -> Option<(Kind, f64)> {
         const SURE: f64 = 0.75;
         const FELT: [&str; 2] = ["mix-wet", "mix-dry"];
-        let felt = self.signs.iter().any(|sign| FELT.contains(&sign.as_str()));
+        const TURN: [&str; 34] = [
+            "skip",
+            "leave",
+            "wait",
+            "hold",
+            "give",
+            "pour",
+            "shall",
+            "should",
+            "shd",
+            "today's",
+            "needed",
+            "need",
+            "again",
+            "chhod",
+            "chhodu",
+            "chod",
+            "rehne",
+            "rahne",
+            "ruku",
+            "du",
+            "dun",
+            "dalu",
+            "daalu",
+            "छोड़",
+            "रहने",
+            "रुकूँ",
+            "दूँ",
+            "डालूँ",
+            "or",
+            "ya",
+            "या",
+            "postpone",
+            "still give",
+            "anyway",
+        ];
+        // "Still damp this morning." alone is told; whether to leave the next turn is asked.
+        let turn = || text.tokens.iter().any(|token| TURN.contains(&token.normal.as_str()));
+        let wet = self.saw() == Some(SeenKind::StillWet) && turn();
+        let felt = wet || self.signs.iter().any(|sign| FELT.contains(&sign.as_str()));
         let other = self.on_plant || self.sprays || self.feeds || self.did.is_some_and(|job| job != JobKind::Water);
         let things = [JobKind::Sow, JobKind::Plant, JobKind::Net, JobKind::Feed, JobKind::Spray];
         let other = other || things.into_iter().any(|job| self.names_thing(job));
         let of_bed =
             self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_) | Named::Crop(_)));
-        let of_bed = of_bed && self.names.iter().all(|hit| !matches!(hit.meaning, Named::Mix(_) | Named::Material(_)));
+        let mix = self.names.iter().any(|hit| matches!(hit.meaning, Named::Mix(_)));
+        let of_bed = of_bed && (wet || !mix) && !self.names_stuff_but_mix();
         (felt && of_bed && self.asks && !other && self.quantities.said.is_empty()).then_some((Kind::Water, SURE))
     }
 
@@ -112,7 +153,9 @@ impl Found {
         };
         let works = [JobKind::Water, JobKind::Spray, JobKind::Feed, JobKind::Net, JobKind::Pick, JobKind::Sow];
         let asked = self.asks && (works.into_iter().any(|job| self.names_thing(job)) || self.signs.len() < 2);
-        (told && (!asked || after_work)).then_some((Kind::Trouble, SURE))
+        // "The tray stinks, throw it?": what ails it comes before what becomes of it.
+        let thrown = self.says_point(Point::ThrowsOut);
+        (told && (!asked || after_work || thrown)).then_some((Kind::Trouble, SURE))
     }
 
     /// Something ails a plant and nothing more is said: what is seen is asked before a person is troubled.

@@ -13,7 +13,11 @@ const ENDS: [&str; 7] = [",", ".", "?", "!", ";", "।", ":"];
 /// "Padosi ne jaali di hai": what someone else gave is no work of hers, and nothing of theirs is asked. Water that was
 /// poured was poured, whoever did it.
 pub(super) fn given_by_others(text: &Text, told: &[Hit<Told>]) -> Vec<Hit<Told>> {
-    let mut given = Vec::new();
+    const GAVE: [&str; 7] = ["gave", "brought", "sent", "handed", "has", "shared", "left"];
+    let gives = |at: usize| text.language == Language::En && GAVE.contains(&text.normal(at));
+    let english = told.iter().filter(|hit| hit.meaning == Told::Others && gives(hit.span.end));
+    let mut given: Vec<Hit<Told>> =
+        english.map(|hit| Hit { span: hit.span.end..hit.span.end + 1, meaning: Told::ByOthers, exact: true }).collect();
     for who in told.iter().filter(|hit| hit.meaning == Told::Others && matches!(text.normal(hit.span.end), "ne" | "ने"))
     {
         let from = who.span.end;
@@ -184,4 +188,89 @@ pub(super) fn same_reckoning(text: &Text, told: &mut Vec<Hit<Told>>) {
     let same: Vec<_> = told.iter().filter(|hit| hit.meaning == Told::Same).map(|hit| hit.span.clone()).collect();
     let near = |at: usize| same.iter().any(|same| same.start <= at + NEAR && at <= same.end);
     told.retain(|hit| hit.meaning != Told::Data || text.language == Language::En || !near(hit.span.start));
+}
+
+/// "3 litre pump me neem kitna", "soap, how much in a bottle": how strong it is made.
+pub(super) fn asks_how_strong(text: &Text, told: &[Hit<Told>], sprays: bool, volume: bool) -> Option<Hit<Told>> {
+    const CARRIERS: [&str; 34] = [
+        "pump",
+        "pumps",
+        "bottle",
+        "tank",
+        "knapsack",
+        "can",
+        "bucket",
+        "mug",
+        "litre",
+        "liter",
+        "litres",
+        "liters",
+        "ltr",
+        "l",
+        "gallon",
+        "spraybottle",
+        "sprayer",
+        "balti",
+        "botal",
+        "bottal",
+        "tanki",
+        "paani",
+        "pani",
+        "पंप",
+        "बोतल",
+        "टंकी",
+        "बाल्टी",
+        "लीटर",
+        "पानी",
+        "water",
+        "paani",
+        "mashin",
+        "machine",
+        "मशीन",
+    ];
+    let says = |what: Point| told.iter().any(|hit| hit.meaning == Told::Point(what));
+    let carried = volume || text.tokens.iter().any(|token| CARRIERS.contains(&token.normal.as_str()));
+    let asked = says(Point::Amount) && !says(Point::Liquid) && !says(Point::Strength);
+    (sprays && carried && asked).then_some(Hit { span: 0..0, meaning: Told::Point(Point::Strength), exact: true })
+}
+
+/// "Khaad kab dalu", "spray when?": of few words and of nothing named, it is asked for one's own, and of which is not said.
+pub(super) fn asks_barely(text: &Text, told: &[Hit<Told>], bare: bool) -> Option<Hit<Told>> {
+    const WORDS: usize = 5;
+    /// What is asked of every garden alike.
+    const ALIKE: [&str; 26] = [
+        "best",
+        "better",
+        "time",
+        "hour",
+        "morning",
+        "evening",
+        "night",
+        "noon",
+        "samay",
+        "subah",
+        "shaam",
+        "sham",
+        "raat",
+        "dopahar",
+        "समय",
+        "सुबह",
+        "शाम",
+        "रात",
+        "दोपहर",
+        "dhoop",
+        "धूप",
+        "neem",
+        "soap",
+        "sabun",
+        "usually",
+        "generally",
+    ];
+    let words = text.tokens.iter().filter(|token| token.is_word()).count();
+    let alike = text.tokens.iter().any(|token| ALIKE.contains(&token.normal.as_str()));
+    let works = |hit: &Hit<Told>| matches!(hit.meaning, Told::Thing(JobKind::Feed | JobKind::Spray | JobKind::Sow));
+    let when = told.iter().any(|hit| hit.meaning == Told::Point(Point::Time))
+        && text.tokens.iter().any(|token| matches!(token.normal.as_str(), "kab" | "kb" | "when" | "whn" | "कब"));
+    let asked = told.iter().any(works) && when && bare && words <= WORDS && !alike;
+    asked.then_some(Hit { span: 0..0, meaning: Told::Point(Point::BareAsked), exact: true })
 }
