@@ -21,6 +21,16 @@ pub enum Says {
 
 /// The reading with what it leaves unsaid taken from the one before.
 pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) -> Reading {
+    // "How much seed for the east box" after a crop that is to be sown: of that one, whatever stands there.
+    let of_room = matches!(now.kind, Kind::Seed | Kind::Space);
+    let to_come = matches!(before.kind, Kind::Sow | Kind::Seed | Kind::Space);
+    if of_room && to_come && now.beds_named && now.crops.is_empty() && now.refused.is_empty() {
+        now.crops.clone_from(&before.crops);
+    }
+    // "Mirchi me bhi diya" after a watering told: the same work there.
+    let of_work = before.kind == Kind::Record && before.did.is_some() && before.offered_beds.is_empty();
+    let workless = now.kind == Kind::Record && now.did.is_none() && now.saw.is_none() && now.put_off.is_none();
+    let says = if of_work && workless && !now.asks && !now.new_bed && now.stays.is_none() { Says::NoKind } else { says };
     if says == Says::All {
         return now;
     }
@@ -226,7 +236,9 @@ fn unsaid_side(one: Written, old: &Measured) -> Option<Measured> {
     let metres = |side: Written| side.length().map(|length| length.as_metres());
     let sides = [old.length?, old.width?];
     let shorter = sides.into_iter().filter_map(metres).fold(f64::INFINITY, f64::min);
-    let depth = sides.iter().all(|side| side.unit != one.unit) && metres(one)? <= DEEPEST * shorter;
+    // "And if 1 ft" of a box whose depth was said.
+    let smaller = sides.iter().all(|side| side.unit != one.unit) || old.depth.is_some();
+    let depth = smaller && metres(one)? <= DEEPEST * shorter;
     depth.then(|| Measured { depth: Some(one), ..Measured::default() })
 }
 
@@ -254,7 +266,11 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
         why: false,
         ..before.clone()
     };
-    if !now.days.is_empty() {
+    // "Kal wala galat tha, parso kiya tha": the day that was told before is not meant.
+    let other: Vec<_> = now.days.iter().filter(|day| !before.days.contains(day)).copied().collect();
+    if !other.is_empty() {
+        reading.days = other;
+    } else if !now.days.is_empty() {
         reading.days.clone_from(&now.days);
     }
     correct_subject(&mut reading, now, before, asker);

@@ -10,6 +10,7 @@ mod classed;
 mod commands;
 mod contrast;
 mod deeds;
+mod excepted;
 mod few_words;
 mod filled;
 mod follows;
@@ -31,6 +32,7 @@ mod theirs;
 mod together;
 mod told_plainly;
 mod topics;
+mod trays;
 mod vessels;
 mod words;
 mod worlds;
@@ -80,6 +82,13 @@ pub fn read_noted(text: &str, language: Language, reader: &Reader<'_>, asker: &A
 
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, noted: bool) -> Reading {
     let mut found = Found::of(&text, reader, asker, today, noted);
+    match found.take_exception(&text, asker) {
+        Some(excepted) => excepted.from(read_found(text, found, reader, asker, today), asker),
+        None => read_found(text, found, reader, asker, today),
+    }
+}
+
+fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     if let Some(reading) = found.of_ill_will(&text, reader) {
         return reading;
     }
@@ -114,6 +123,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
         }
         found.with_day_after(&mut reading, before);
         found.with_bare_size(&mut reading, before);
+        found.with_bare_depth(&text, &mut reading, before);
         found.with_bare_amount(&text, &mut reading, before);
         let others = found.other_beds(before, asker);
         reading.beds_named |= others.len() == 1;

@@ -29,6 +29,13 @@ fn has(part: &Reading, what: UnitOf) -> bool {
     part.quantities.iter().any(|said| said.unit.measures() == what)
 }
 
+/// "The east box and the chilli pot this morning": more beds of the work told beside them, and nothing else.
+pub(super) fn is_only_place(part: &Reading) -> bool {
+    let placed = part.beds_named || part.bed_kind.is_some() || !part.crops.is_empty();
+    let nothing = part.materials.is_empty() && part.jobs.is_empty() && part.speaks_of.is_empty();
+    is_bare(part) && placed && nothing && part.quantities.is_empty() && part.measures.is_empty()
+}
+
 /// Whether a part without a verb may be more of this work: it has what such work is told with.
 fn is_more_of(part: &Reading, job: JobKind) -> bool {
     let placed = part.beds_named || part.bed_kind.is_some() || !part.crops.is_empty();

@@ -55,7 +55,8 @@ impl Found {
             let day = reader.known.words.days.at(text, span.start);
             day.is_some_and(|(_, length)| length == span.len())
         };
-        told.retain(|hit| !(matches!(hit.meaning, Told::Did(_)) && is_day(&hit.span)));
+        let of_picking = |what: &Told| matches!(what, Told::Did(_) | Told::Point(Point::Wait) | Told::Got);
+        told.retain(|hit| !(of_picking(&hit.meaning) && is_day(&hit.span)));
         // "Did" in "did I miss it" asks, and tells of nothing done.
         let asks_did: Vec<Range<usize>> =
             told.iter().filter(|hit| hit.meaning == Told::DidAsk).map(|hit| hit.span.clone()).collect();
@@ -95,7 +96,8 @@ impl Found {
         let asks = text.original.contains('?')
             || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk))
             || questions::asks_of_work(&told)
-            || questions::asks_if_enough(text);
+            || questions::asks_if_enough(text)
+            || questions::asks_by_its_order(text, &names.iter().map(|hit| hit.span.start).collect::<Vec<_>>());
         told.extend(together::given_by_others(text, &told));
         told.extend(together::by_its_numbers(text, &dated));
         told.extend(together::what_lives(&told));
@@ -144,7 +146,7 @@ impl Found {
         let tray = |hit: &Hit<Named>| hit.meaning == Named::BedKind(BedKind::Tray);
         let sprouts = told.iter().any(|hit| hit.meaning == Told::Microgreen) || names.iter().any(tray);
         let Described { seen: mut signs, denied, like } =
-            reader.gazetteer.signs(text, &parts_named(&names, sprouts, reader.known));
+            reader.gazetteer.signs(&together::without_short_days(text, &days), &parts_named(&names, sprouts, reader.known));
         if harmed::is_cover_laid(text) {
             signs.retain(|sign| !sign.contains("dry") && !sign.contains("crisp"));
         }

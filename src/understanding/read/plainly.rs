@@ -50,13 +50,17 @@ impl Found {
     pub(super) fn says_otherwise(&self, text: &Text, reader: &Reader<'_>, reading: &Reading, before: &Reading) -> bool {
         // "Sown yesterday": what is done once was not done twice.
         let once = matches!(before.did, Some(JobKind::Sow | JobKind::Plant)) && self.did == before.did;
+        // "Kal kiya tha": the same, on another day.
+        let another_day = reading.days.iter().any(|day| !before.days.contains(day));
+        let done = self.told.iter().any(|hit| hit.meaning == Told::Done);
+        let again = before.did.is_some() && another_day && done && (self.did.is_none() || self.did == before.did);
         let covered = |at: usize| {
             let job = |hit: &Hit<Told>| {
                 hit.span.contains(&at) && matches!(hit.meaning, Told::Did(_) | Told::Thing(_) | Told::Done)
             };
             text.tokens.get(at).is_none_or(|token| !token.normal.chars().any(char::is_alphabetic))
                 || self.is_empty_word(at)
-                || once && self.told.iter().any(job)
+                || (once || again) && self.told.iter().any(job)
                 || self.told.iter().any(|hit| hit.meaning == Told::Got && hit.span.contains(&at))
                 || self.days.iter().any(|day| day.span.contains(&at))
                 || self.quantities.said.iter().any(|said| said.span.contains(&at))

@@ -93,6 +93,16 @@ pub(super) fn by_its_numbers(text: &Text, dated: &[DayFound]) -> Option<Hit<Told
     Some(Hit { span: start..start + 5, meaning: Told::Point(Point::SyntheticFeed), exact: true })
 }
 
+/// "Sprayed soap on the chilli fri": a day is no leaf that was fried.
+pub(super) fn without_short_days(text: &Text, days: &[DayFound]) -> Text {
+    const SHORT: [&str; 3] = ["fri", "sat", "sun"];
+    let dated = |at: usize| days.iter().any(|day| day.span.contains(&at)) && SHORT.contains(&text.normal(at));
+    let mut rest = text.clone();
+    let kept = (0..).zip(&text.tokens).filter(|(at, _)| !dated(*at)).map(|(_, token)| token.clone());
+    rest.tokens = kept.collect();
+    rest
+}
+
 /// Any plant that lives where it is hard to: what grows there.
 pub(super) fn what_lives(told: &[Hit<Told>]) -> Option<Hit<Told>> {
     let says = |what: Point| told.iter().any(|hit| hit.meaning == Told::Point(what));
