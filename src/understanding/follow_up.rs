@@ -22,10 +22,18 @@ pub enum Says {
 /// The reading with what it leaves unsaid taken from the one before.
 pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) -> Reading {
     // "How much seed for the east box" after a crop that is to be sown: of that one, whatever stands there.
-    let of_room = matches!(now.kind, Kind::Seed | Kind::Space);
+    let kept = matches!(before.kind, Kind::Seed | Kind::Space) && says == Says::NoKind;
+    let of_room = matches!(now.kind, Kind::Seed | Kind::Space) || kept;
     let to_come = matches!(before.kind, Kind::Sow | Kind::Seed | Kind::Space);
-    if of_room && to_come && now.beds_named && now.crops.is_empty() && now.refused.is_empty() {
+    let placed = now.beds_named || now.bed_kind.is_some();
+    if of_room && to_come && placed && now.crops.is_empty() && now.refused.is_empty() {
         now.crops.clone_from(&before.crops);
+        // The one bed of that kind is meant, whatever stands there.
+        let of_kind: Vec<BedId> =
+            asker.beds.iter().filter(|bed| now.bed_kind == Some(bed.kind)).map(|bed| bed.id.clone()).collect();
+        if of_kind.len() == 1 && !now.beds_named && now.measures.is_empty() && now.quantities.is_empty() {
+            (now.beds, now.beds_named) = (of_kind, true);
+        }
     }
     // "Mirchi me bhi diya" after a watering told: the same work there.
     let of_work = before.kind == Kind::Record && before.did.is_some() && before.offered_beds.is_empty();
@@ -191,7 +199,17 @@ fn with_place(now: &mut Reading, before: &Reading, says: Says, asker: &Asker) {
 
 /// "What if only 6 inches deep", "4 ft long", "a 14 inch one": the thing measured before, with what is new of it.
 fn with_measures(now: &mut Reading, before: &Reading) {
-    let Some(old) = before.measures.first() else { return };
+    // "12 inch gehra 4x3 foot dabba": what was said of one thing in two pieces.
+    let pieces = before.measures.iter().copied().reduce(|one, other| Measured {
+        length: one.length.or(other.length),
+        width: one.width.or(other.width),
+        depth: one.depth.or(other.depth),
+        diameter: one.diameter.or(other.diameter),
+    });
+    let parts = |one: &Measured| [one.length, one.width, one.depth, one.diameter].iter().flatten().count();
+    let of_one = pieces.is_some_and(|whole| parts(&whole) == before.measures.iter().map(parts).sum::<usize>());
+    let Some(old) = (if of_one { pieces } else { before.measures.first().copied() }) else { return };
+    let old = &old;
     let lengths: Vec<Written> =
         now.quantities.iter().filter(|said| said.unit.measures() == UnitOf::Length).copied().collect();
     let volume = now.quantities.iter().any(|said| said.unit.measures() == UnitOf::Volume) && now.bed_kind.is_some();

@@ -22,6 +22,7 @@ mod harmed;
 mod leans;
 mod likewise;
 mod new_bed;
+mod places;
 mod plainly;
 mod questions;
 mod seen;
@@ -84,7 +85,11 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
     let mut found = Found::of(&text, reader, asker, today, noted);
     match found.take_exception(&text, asker) {
         Some(excepted) => excepted.from(read_found(text, found, reader, asker, today), asker),
-        None => read_found(text, found, reader, asker, today),
+        None => {
+            let places = found.clone();
+            let reading = read_found(text.clone(), found, reader, asker, today);
+            places.with_all_places(&text, reading, asker)
+        }
     }
 }
 

@@ -42,7 +42,10 @@ fn is_more_of(part: &Reading, job: JobKind) -> bool {
     let amount = has(part, UnitOf::Mass) || has(part, UnitOf::Volume);
     match job {
         JobKind::Pick => has(part, UnitOf::Mass) && (!part.crops.is_empty() || !part.days.is_empty()),
-        JobKind::Water | JobKind::Flush => has(part, UnitOf::Volume) && placed,
+        JobKind::Water | JobKind::Flush => {
+            let vessels = part.vessels.as_ref().is_some_and(|vessels| vessels.count.is_some());
+            (has(part, UnitOf::Volume) || vessels) && placed
+        }
         JobKind::Feed => placed && (amount || !part.materials.is_empty()),
         JobKind::Spray => placed && !part.materials.is_empty(),
         JobKind::Net => placed && part.net_down,

@@ -20,15 +20,19 @@ impl Found {
     pub(super) fn with_bare_depth(&self, text: &Text, reading: &mut Reading, before: &Reading) {
         /// Depths of what stands on a roof, in metres (judgement).
         const DEPTHS_M: std::ops::RangeInclusive<f64> = 0.07..=0.6;
-        const OF_ONE: [&str; 16] = [
-            "only", "it", "its", "it's", "deep", "at", "just", "gehra", "gehri", "gahra", "ho", "hua", "hai", "हो",
-            "गहरा", "सिर्फ़",
+        const OF_ONE: [&str; 17] = [
+            "only", "with", "it", "its", "it's", "deep", "at", "just", "gehra", "gehri", "gahra", "ho", "hua", "hai", "हो",
+            "गहरा", "सिर्फ",
         ];
         let numbers = numbers(text);
         let (Some(old), [number]) = (before.measures.first().and_then(|old| old.depth), numbers.as_slice()) else {
             return;
         };
+        // "And 14?" counts no boxes either; "for 3?" and "and 3?" may.
+        const MOST: f64 = 5.0;
+        let counted = (0..text.tokens.len()).any(|at| matches!(text.normal(at), "for" | "ke" | "such" | "like" | "के"));
         let of_one = (0..text.tokens.len()).any(|at| OF_ONE.contains(&text.normal(at)));
+        let of_one = of_one || number.value > MOST && !counted;
         let ends = !text.tokens.get(number.span.end).is_some_and(|next| next.is_word() && !OF_ONE.contains(&next.normal.as_str()));
         let depth = Written { value: number.value, unit: old.unit };
         let fits = depth.length().is_some_and(|length| DEPTHS_M.contains(&length.as_metres()));

@@ -6,7 +6,7 @@ use super::{Hit, Named, Told};
 use crate::garden::JobKind;
 use crate::knowledge::Words;
 use crate::script::{Language, Text};
-use crate::understanding::tense::is_bidden;
+use crate::understanding::tense::{is_bare_in_a_question, is_bidden};
 use std::ops::Range;
 
 /// Marks at which a clause ends.
@@ -45,7 +45,7 @@ impl Claims<'_> {
         let open = !self.asks || both;
         // Asked about, what is supposed is the ground of the question: a wait counts from it.
         let told_beside = !self.asks && (self.is_supposed(at) || self.is_circumstance(at));
-        let wavers = both && (self.wavers(at) || self.is_asked_at(at) || self.is_bare_in_a_question(at));
+        let wavers = both && (self.wavers(at) || self.is_asked_at(at) || is_bare_in_a_question(self.text, at));
         let unsure = open && self.is_to_come(at) || wavers || self.is_one_of_two(span) || self.is_presumed(span);
         let lost = self.told.iter().any(|hit| {
             let takes = matches!(hit.meaning, Told::Did(job) if TAKES.contains(&job)) || hit.meaning == Told::Got;
@@ -267,19 +267,6 @@ impl Claims<'_> {
         let before = |back: usize| at.checked_sub(back).map_or("", |place| self.text.normal(place));
         matches!(before(1), "i" | "we" | "you" | "they")
             && matches!(before(2), "do" | "does" | "shall" | "should" | "can")
-    }
-
-    /// "Saplings, put them out on 1 july fine?": a question whose verb has no one who did it. What is asked after it, "put
-    /// in beans on 28 march, when pods?", stands in words of its own.
-    fn is_bare_in_a_question(&self, at: usize) -> bool {
-        const WHO: [&str; 13] = [
-            "i", "we", "he", "she", "they", "have", "has", "had", "just", "already", "was", "were", "maid",
-        ];
-        const ASKS: [&str; 6] = ["when", "how", "what", "which", "why", "where"];
-        let end = (at..self.text.tokens.len()).find(|place| ENDS.contains(&self.text.normal(*place)));
-        let asked = end.is_some_and(|end| self.text.normal(end) == "?" && !(at..end).any(|w| ASKS.contains(&self.text.normal(w))));
-        let who = self.before(at, 2).any(|place| WHO.contains(&self.text.normal(place)));
-        asked && !who
     }
 
     /// "Put them in this week or wait".

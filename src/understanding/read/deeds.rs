@@ -124,6 +124,10 @@ impl Deeds<'_> {
             // "Repotted into fresh mix".
             (Some(JobKind::Plant), Some(JobKind::TopUp)) if self.text.language == Language::En => Some(JobKind::Plant),
             (Some(JobKind::Plant), Some(kind)) => Some(kind),
+            // "Topped the basket with fresh mix" cuts no tops.
+            (Some(JobKind::Prune), _) if self.is_topped_with_mix() => Some(JobKind::TopUp),
+            // A tray is sown.
+            (Some(JobKind::Plant), None) if self.is_of_a_tray() => Some(JobKind::Sow),
             (Some(JobKind::Stake), Some(JobKind::Net)) => Some(JobKind::Net),
             (Some(kind), _) => Some(kind),
             (None, thing) => thing,
@@ -156,7 +160,11 @@ impl Deeds<'_> {
         let within = |span: &Range<usize>| {
             stuff.iter().any(|(of, _)| of.start <= span.start && span.end <= of.end && of.len() >= span.len())
         };
+        // "Cake water" is a feed, though no cake is named.
+        const STEEPED: [&str; 7] = ["cake", "compost", "manure", "dung", "vermi", "khali", "खली"];
+        let steeped = |at: usize| at.checked_sub(1).is_some_and(|before| STEEPED.contains(&self.text.normal(before)));
         let things = self.told.iter().filter_map(|hit| match hit.meaning {
+            Told::Thing(JobKind::Water) if steeped(hit.span.start) => Some((hit.span.clone(), JobKind::Feed)),
             Told::Thing(kind) if !within(&hit.span) => Some((hit.span.clone(), kind)),
             _ => None,
         });
@@ -208,7 +216,9 @@ impl Deeds<'_> {
         if self.asks || !self.quantities.dimensions.is_empty() || self.stuff() || !planted {
             return None;
         }
-        let told = self.says(&Told::Got) || self.notes() || self.handed_out();
+        let word = |what: &str| (0..self.text.tokens.len()).any(|at| self.text.normal(at) == what);
+        let took = word("took") && (word("off") || word("down") || word("home"));
+        let told = self.says(&Told::Got) || self.notes() || self.handed_out() || took;
         let done = told || self.done_claimed();
         // "Chilli, 180 g today": a crop, its weight and a day that has come.
         let weighed = self.come && !self.is_to_come() && self.names_any(|name| matches!(name, Named::Crop(_)));
@@ -278,14 +288,15 @@ impl Deeds<'_> {
             .filter(|hit| hit.meaning == Told::PutIn && claims.is_made(&hit.span))
             .filter(|hit| !self.names_what_grows(hit.span.start))
             .any(|hit| crops().any(|crop| crop.span.start.abs_diff(hit.span.start) <= APART));
-        let put = put || self.tray_set();
+        let put = put || self.tray_set() || self.put_it_in(&claims);
         let picking = self.says(&Told::Thing(JobKind::Pick)) || self.says(&Told::Point(Point::Wait));
         (put && !measured || picking && self.done_claimed()).then_some(JobKind::Sow)
     }
 
     /// Whether a word of the clause there is one for what a plant puts out itself.
-    fn names_what_grows(&self, verb: usize) -> bool {
-        const ENDS: [&str; 10] = [".", "?", "!", ";", "।", ",", "when", "how", "kab", "कब"];
+    pub(super) fn names_what_grows(&self, verb: usize) -> bool {
+        const ENDS: [&str; 14] =
+            [".", "?", "!", ";", "।", ",", "when", "how", "kab", "कब", "and", "but", "no", "still"];
         const LOOKS: [&str; 4] = ["leaf", "flower", "bud", "fruit"];
         let looks = self.known.looks.looks.iter().filter(|look| LOOKS.contains(&look.look.as_str()));
         let words: HashSet<&str> = looks.flat_map(|look| look.words.all()).collect();

@@ -18,6 +18,7 @@ use chrono::NaiveDate;
 use std::ops::Range;
 
 /// What stands in a text: names, words that steer, quantities, days, signs, and what was done.
+#[derive(Clone)]
 pub(super) struct Found {
     pub(super) names: Vec<Hit<Named>>,
     pub(super) told: Vec<Hit<Told>>,
@@ -131,6 +132,10 @@ impl Found {
             told.push(Hit { span: 0..0, meaning: Told::Aspect(Aspect::Now), exact: true });
         }
         told.extend(together::asks_whether_done(text, &told, did));
+        let starts: Vec<usize> = names.iter().map(|hit| hit.span.start).collect();
+        if did.is_some() && together::one_clause(text) && questions::asks_by_its_order(text, &starts) {
+            told.push(Hit { span: 0..0, meaning: Told::Point(Point::LastDone), exact: true });
+        }
         told.extend(together::overdone(&told, did));
         let days = dates::read(text, &reader.known.words, today, past);
         let material = |kinds: &[MaterialKind]| {

@@ -279,6 +279,7 @@ impl Found {
             .or_else(|| self.about_how_much_water(text))
             .or_else(|| self.about_more_water(text))
             .or_else(|| self.about_what_was_missed())
+            .or_else(|| self.about_the_fruit_of_it(text, reader))
             .or_else(|| self.about_one_thing(text, reader))
             .or_else(|| self.about_a_frame(text, reader))
             .or_else(|| self.about_a_net())
@@ -387,7 +388,10 @@ impl Found {
         // "Gave feed yesterday": of which bed is asked back.
         let short = text.tokens.len() <= SHORT && self.quantities.dimensions.is_empty();
         let told = (self.did.is_some() || seen) && !self.on_plant && (named || short) && !self.asks;
-        (told && self.strange(text, reader) < STRANGE).then_some((Kind::Record, SURE))
+        // "Sprayed tomato yday eve, rain aftr": of a crop and a day, however it is spelled.
+        let placed = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_)));
+        let dated = self.did.is_some() && placed && !self.days.is_empty();
+        (told && (dated || self.strange(text, reader) < STRANGE)).then_some((Kind::Record, SURE))
     }
 }
 

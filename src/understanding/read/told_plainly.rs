@@ -105,7 +105,7 @@ impl Deeds<'_> {
         let to = |at: usize| {
             let article = usize::from(matches!(self.text.normal(at + 1), "the" | "my" | "each" | "our"));
             let next = at + 1 + article;
-            matches!(self.text.normal(at), "to" | "into") && amount(at) && names.iter().any(|name| name.start == next)
+            matches!(self.text.normal(at), "to" | "into") && amount(at - usize::from(at > 0 && self.text.normal(at - 1) == "each")) && names.iter().any(|name| name.start == next)
         };
         !general && (0..self.text.tokens.len()).any(to)
     }
@@ -136,7 +136,19 @@ impl Deeds<'_> {
         let english = self.text.language == Language::En && GIVING.contains(&self.text.normal(verb.start));
         let ahead = verb.end <= thing.start && thing.start - verb.start <= FURTHEST;
         let one_clause = (verb.end..thing.start).all(|at| !ENDS.contains(&self.text.normal(at)));
-        note || english && ahead && one_clause
+        // "Neem spray on chilli and tomato done on 15th evening": names alone stand between.
+        const COMPLETED: [&str; 6] = ["done", "completed", "finished", "applied", "complete", "given"];
+        let behind = thing.end <= verb.start && verb.start - thing.end <= FURTHEST;
+        let said = self.text.language == Language::En && !self.asks && COMPLETED.contains(&self.text.normal(verb.start));
+        let names_alone = (thing.end..verb.start).all(|at| {
+            let named = self.names.iter().any(|hit| hit.span.contains(&at));
+            let small = matches!(
+                self.text.normal(at),
+                "on" | "the" | "and" | "for" | "in" | "to" | "my" | "both" | "all" | "is" | "was" | "over" | "has" | "been" | "&"
+            );
+            named || small
+        });
+        note || english && ahead && one_clause || said && behind && names_alone
     }
 
     fn places(&self, what: impl Fn(&Named) -> bool) -> Vec<Range<usize>> {
