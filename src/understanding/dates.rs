@@ -269,7 +269,14 @@ impl Reader<'_> {
             let first = last.first.with_day(day)?;
             return Some(DayFound { first, last: last.last, span: at..last.span.end });
         }
-        let length = self.sign(Sign::OfMonth, end)?;
+        // "Podina 12 ko kata tha": before its verb.
+        let verb = (end + 1..=end + 2).any(|place| self.words.is_done(self.text, place));
+        let length = match self.sign(Sign::OfMonth, end) {
+            Some(length) => length,
+            None if matches!(self.text.normal(end), "ko" | "को") && verb && at > 0 && number.span.len() == 1 => 1,
+            None => return None,
+        };
+        let bare = self.sign(Sign::OfMonth, end).is_none();
         let ordinal = matches!(self.text.normal(end), "th" | "st" | "nd" | "rd");
         // "On the 5th floor" names no day; "on the 5th we sowed" and "the 22nd till the 26th" do.
         let next = end + length;
@@ -278,12 +285,14 @@ impl Reader<'_> {
         let floor = self.text.tokens.get(next).is_some_and(crate::script::Token::is_word)
             && self.sign(Sign::Marked, next).is_none()
             && self.sign(Sign::Through, next).is_none()
+            && self.words.parts_of_day.at(self.text, next).is_none()
             && !dated;
         // "Okra, east box, 15th": by itself in a message that tells of work.
         let ends =
             |place: usize| self.text.tokens.get(place).is_none_or(|mark| !mark.is_word() && mark.number.is_none());
-        let alone = self.past && at.checked_sub(1).is_some_and(ends) && ends(next);
-        let meant = self.before(Sign::On, at) && !floor || self.sign(Sign::Marked, next).is_some() || alone;
+        let sorry = matches!(self.text.normal(next), "sorry" | "actually" | "not" | "nahi");
+        let alone = self.past && at.checked_sub(1).is_none_or(ends) && (ends(next) || at == 0 && sorry);
+        let meant = bare || self.before(Sign::On, at) && !floor || self.sign(Sign::Marked, next).is_some() || alone;
         if ordinal && !meant {
             return None;
         }
@@ -332,7 +341,10 @@ impl Reader<'_> {
                 // "wed and thurs": the other day makes it one.
                 let listed = matches!(after, "and" | "or" | "&" | "n" | "," | "aur" | "ya")
                     && matches!(self.words.days.at(self.text, span.end + 1), Some((DayWord::Weekday(_), _)));
-                let sure = matches!(before, "on" | "last" | "next" | "this" | "coming" | "due")
+                let sure = matches!(
+                    before,
+                    "on" | "last" | "next" | "this" | "coming" | "due" | "come" | "visit" | "over"
+                )
                     || matches!(after, "ko" | "को")
                     || self.words.parts_of_day.at(self.text, span.end).is_some()
                     || listed;

@@ -64,6 +64,7 @@ pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensio
         }
     }
     fill_length(text, words, &mut found, &lone);
+    fill_depth(text, words, &mut found, &lone);
     found
 }
 
@@ -74,6 +75,35 @@ fn is_square(text: &Text, piece: &Piece) -> bool {
     const UNITS: [&str; 10] = ["ft", "feet", "foot", "m", "metre", "metres", "meter", "meters", "inch", "inches"];
     let unit = UNITS.contains(&text.normal(piece.span.end + 1));
     SQUARE.contains(&text.normal(piece.span.end)) && !unit
+}
+
+/// "Five feet by two feet, nine inches": what ends a size of two sides in a smaller unit is its depth.
+fn fill_depth(text: &Text, words: &Words, found: &mut [Dimensions], lone: &[&Piece]) {
+    /// A bed is at most so deep beside its shorter side (judgement).
+    const DEEPEST: f64 = 1.0;
+    let joins = |at: usize| {
+        let mark = text.tokens.get(at).is_some_and(|token| !token.is_word());
+        mark && !matches!(text.normal(at), "." | "?" | "।" | ";")
+            || matches!(text.normal(at), "and" | "with" | "at" | "is" | "aur" | "और")
+            || words.sign(Sign::Thing, text, at).is_some()
+    };
+    let ends = |at: usize| text.tokens.get(at).is_none_or(|token| !token.is_word() && token.number.is_none());
+    let metres = |side: Written| side.length().map(|length| length.as_metres());
+    for size in found.iter_mut().filter(|size| size.depth.is_none() && size.diameter.is_none()) {
+        let (Some(length), Some(width)) = (size.length, size.width) else { continue };
+        let near = |piece: &&&Piece| {
+            let gap = size.span.end..piece.span.start;
+            piece.span.start >= size.span.end && gap.len() <= PARTS_APART && gap.into_iter().all(joins)
+        };
+        let Some(piece) = lone.iter().find(near) else { continue };
+        let smaller = [length, width].iter().all(|side| side.unit != piece.written.unit);
+        let shorter = metres(length).into_iter().chain(metres(width)).fold(f64::INFINITY, f64::min);
+        let fits = metres(piece.written).is_some_and(|depth| depth <= DEEPEST * shorter);
+        if smaller && fits && ends(piece.span.end) {
+            size.depth = Some(piece.written);
+            size.span.end = piece.span.end;
+        }
+    }
 }
 
 /// "6 ft ki kyari, 3 ft chaudi, 1 ft gehri": what was measured just before the width, and is not shorter, is the length.

@@ -21,6 +21,24 @@ pub enum Says {
 
 /// The reading with what it leaves unsaid taken from the one before.
 pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) -> Reading {
+    // "How much seed for the east box" after a crop that is to be sown: of that one, whatever stands there.
+    let kept = matches!(before.kind, Kind::Seed | Kind::Space) && says == Says::NoKind;
+    let of_room = matches!(now.kind, Kind::Seed | Kind::Space) || kept;
+    let to_come = matches!(before.kind, Kind::Sow | Kind::Seed | Kind::Space);
+    let placed = now.beds_named || now.bed_kind.is_some();
+    if of_room && to_come && placed && now.crops.is_empty() && now.refused.is_empty() {
+        now.crops.clone_from(&before.crops);
+        // The one bed of that kind is meant, whatever stands there.
+        let of_kind: Vec<BedId> =
+            asker.beds.iter().filter(|bed| now.bed_kind == Some(bed.kind)).map(|bed| bed.id.clone()).collect();
+        if of_kind.len() == 1 && !now.beds_named && now.measures.is_empty() && now.quantities.is_empty() {
+            (now.beds, now.beds_named) = (of_kind, true);
+        }
+    }
+    // "Mirchi me bhi diya" after a watering told: the same work there.
+    let of_work = before.kind == Kind::Record && before.did.is_some() && before.offered_beds.is_empty();
+    let workless = now.kind == Kind::Record && now.did.is_none() && now.saw.is_none() && now.put_off.is_none();
+    let says = if of_work && workless && !now.asks && !now.new_bed && now.stays.is_none() { Says::NoKind } else { says };
     if says == Says::All {
         return now;
     }
@@ -181,7 +199,17 @@ fn with_place(now: &mut Reading, before: &Reading, says: Says, asker: &Asker) {
 
 /// "What if only 6 inches deep", "4 ft long", "a 14 inch one": the thing measured before, with what is new of it.
 fn with_measures(now: &mut Reading, before: &Reading) {
-    let Some(old) = before.measures.first() else { return };
+    // "12 inch gehra 4x3 foot dabba": what was said of one thing in two pieces.
+    let pieces = before.measures.iter().copied().reduce(|one, other| Measured {
+        length: one.length.or(other.length),
+        width: one.width.or(other.width),
+        depth: one.depth.or(other.depth),
+        diameter: one.diameter.or(other.diameter),
+    });
+    let parts = |one: &Measured| [one.length, one.width, one.depth, one.diameter].iter().flatten().count();
+    let of_one = pieces.is_some_and(|whole| parts(&whole) == before.measures.iter().map(parts).sum::<usize>());
+    let Some(old) = (if of_one { pieces } else { before.measures.first().copied() }) else { return };
+    let old = &old;
     let lengths: Vec<Written> =
         now.quantities.iter().filter(|said| said.unit.measures() == UnitOf::Length).copied().collect();
     let volume = now.quantities.iter().any(|said| said.unit.measures() == UnitOf::Volume) && now.bed_kind.is_some();
@@ -226,7 +254,9 @@ fn unsaid_side(one: Written, old: &Measured) -> Option<Measured> {
     let metres = |side: Written| side.length().map(|length| length.as_metres());
     let sides = [old.length?, old.width?];
     let shorter = sides.into_iter().filter_map(metres).fold(f64::INFINITY, f64::min);
-    let depth = sides.iter().all(|side| side.unit != one.unit) && metres(one)? <= DEEPEST * shorter;
+    // "And if 1 ft" of a box whose depth was said.
+    let smaller = sides.iter().all(|side| side.unit != one.unit) || old.depth.is_some();
+    let depth = smaller && metres(one)? <= DEEPEST * shorter;
     depth.then(|| Measured { depth: Some(one), ..Measured::default() })
 }
 
@@ -254,7 +284,11 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
         why: false,
         ..before.clone()
     };
-    if !now.days.is_empty() {
+    // "Kal wala galat tha, parso kiya tha": the day that was told before is not meant.
+    let other: Vec<_> = now.days.iter().filter(|day| !before.days.contains(day)).copied().collect();
+    if !other.is_empty() {
+        reading.days = other;
+    } else if !now.days.is_empty() {
         reading.days.clone_from(&now.days);
     }
     correct_subject(&mut reading, now, before, asker);

@@ -2,7 +2,8 @@
 
 use super::asker::{Asker, OwnBed};
 use super::reading::Reading;
-use crate::garden::BedId;
+use crate::garden::{BedId, JobKind};
+use crate::knowledge::Kind;
 
 /// The asker's beds that are meant, where none was named: those where the crop stands, narrowed by the word
 /// for their kind. A size that was said describes another bed, so none of hers is meant.
@@ -21,7 +22,15 @@ pub fn with_beds(mut reading: Reading, asker: &Asker) -> Reading {
         let with_crop: Vec<&OwnBed> =
             here.into_iter().filter(|bed| reading.crops.iter().any(|crop| bed.has(crop))).collect();
         let narrow: Vec<&OwnBed> = with_crop.iter().copied().filter(of_kind).collect();
-        if narrow.is_empty() { with_crop } else { narrow }
+        // What is sown or planted in a tray stands in none of the boxes, whatever grows there.
+        let started = matches!(reading.did, Some(JobKind::Sow | JobKind::Plant)) && reading.kind == Kind::Record;
+        if started && reading.bed_kind.is_some() {
+            asker.beds.iter().filter(there).filter(of_kind).collect()
+        } else if narrow.is_empty() {
+            with_crop
+        } else {
+            narrow
+        }
     } else if reading.all_beds || reading.bed_kind.is_none() && !reading.sites.is_empty() {
         reading.all_beds = true;
         here

@@ -158,6 +158,17 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     if works::are_two(&first, &second) && !cut(&whole, &first, &second) {
         return both(first, second);
     }
+    // "Watered the east box and the chilli pot this morning": one work on both.
+    if !whole.asks && works::tells_of_work(&first) && works::is_only_place(&second) && whole.did == first.did {
+        let all = first.beds.iter().chain(&second.beds).all(|bed| whole.beds.contains(bed));
+        if all && whole.days.len() <= 1 {
+            return vec![whole];
+        }
+    }
+    // "Come on Wednesday and look at the tomato": what the person is called for.
+    if first.kind == Kind::Person && second.kind == Kind::Trouble && second.signs.is_empty() && !second.asks {
+        return vec![if whole.kind == Kind::Person { whole } else { first }];
+    }
     if !whole.asks && is_detail(&first, &second) {
         let told = whole.kind == Kind::Record && whole.did.is_some();
         let come = whole.days.first().is_none_or(|(day, _)| *day <= today);
@@ -303,7 +314,12 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
         let marked = text.get(mark..)?;
         let (first, second) = works::with_one_verb((first, second), texts, border, by);
         let (first, second) = works::as_a_log(texts, marked, (&first, &second), by).unwrap_or((first, second));
+        // "Touched the soil, still damp": what was felt is told behind it.
+        if grounds::is_only_felt(&first, texts.0) {
+            continue;
+        }
         let second = as_due_again(&first, second, texts.1);
+        let second = grounds::as_watering_skipped(&first, second, texts.1);
         let second = as_wait_after(&first, second, texts.1);
         let second = crowd::as_too_many(&first, second, texts.1);
         // "Last neem was on 14 May. Which day next" counts from there.

@@ -10,6 +10,7 @@ mod classed;
 mod commands;
 mod contrast;
 mod deeds;
+mod excepted;
 mod few_words;
 mod filled;
 mod follows;
@@ -22,6 +23,7 @@ mod leans;
 mod likewise;
 mod matters;
 mod new_bed;
+mod places;
 mod plainly;
 mod questions;
 mod seen;
@@ -32,6 +34,7 @@ mod theirs;
 mod together;
 mod told_plainly;
 mod topics;
+mod trays;
 mod vessels;
 mod words;
 mod worlds;
@@ -81,6 +84,17 @@ pub fn read_noted(text: &str, language: Language, reader: &Reader<'_>, asker: &A
 
 fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, noted: bool) -> Reading {
     let mut found = Found::of(&text, reader, asker, today, noted);
+    match found.take_exception(&text, asker) {
+        Some(excepted) => excepted.from(read_found(text, found, reader, asker, today), asker),
+        None => {
+            let places = found.clone();
+            let reading = read_found(text.clone(), found, reader, asker, today);
+            places.with_all_places(&text, reading, asker)
+        }
+    }
+}
+
+fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     if let Some(reading) = found.of_ill_will(&text, reader) {
         return reading;
     }
@@ -115,6 +129,7 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, n
         }
         found.with_day_after(&mut reading, before);
         found.with_bare_size(&mut reading, before);
+        found.with_bare_depth(&text, &mut reading, before);
         found.with_bare_amount(&text, &mut reading, before);
         let others = found.other_beds(before, asker);
         reading.beds_named |= others.len() == 1;

@@ -2,7 +2,7 @@
 
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
-use crate::script::Text;
+use crate::script::{Language, Text};
 use crate::understanding::reading::Reading;
 use chrono::NaiveDate;
 
@@ -64,8 +64,10 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         let again = match told.did {
             Some(JobKind::Spray) => asked.kind == Kind::Spray,
             Some(JobKind::Feed) => asked.kind == Kind::Feed,
+            Some(JobKind::Pick | JobKind::Sow | JobKind::Plant) => asked.kind == Kind::Harvest && is_passive(text),
             _ => false,
         };
+        let begun = matches!(told.did, Some(JobKind::Sow | JobKind::Plant));
         // Work told of a bed by its name is noted as well, and of a crop where it was just done.
         let fresh = told.days.iter().all(|(day, _)| (today - *day).num_days() <= 1) && !tells_of_last(text);
         // The only box of hers is told as plainly by its kind; when the next is due may be asked of a spray just done.
@@ -75,7 +77,7 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         let which = told.beds_named || only || of_crop;
         // What fed a bed that was named is noted, however old: the next is counted from it, and so are the amounts.
         let fed = told.did == Some(JobKind::Feed) && told.beds_named;
-        let counted_from = again && next && (is_old(told, today) && !fed || is_past_of_past(text));
+        let counted_from = again && next && (is_old(told, today) && !fed || begun || is_past_of_past(text) || tells_of_last(text));
         let noted = told_first && which && told.kind == Kind::Record && !counted_from;
         !noted && (again || started && asked.kind == Kind::Harvest)
     };
@@ -164,8 +166,20 @@ fn is_old(told: &Reading, today: NaiveDate) -> bool {
 
 /// "Neem mara tha", "chhidka tha": the tense of what lies before the matter itself.
 fn is_past_of_past(text: &str) -> bool {
-    const WAS: [&str; 5] = ["tha", "thi", "था", "थी", "थे"];
-    Text::read(text).tokens.iter().any(|token| WAS.contains(&token.normal.as_str()))
+    is_past_of_past_tokens(&Text::read(text))
+}
+
+fn is_past_of_past_tokens(text: &Text) -> bool {
+    const WAS: [&str; 6] = ["tha", "thi", "the", "था", "थी", "थे"];
+    let hindi = text.language != Language::En;
+    text.tokens.iter().any(|token| WAS.contains(&token.normal.as_str()) && (hindi || token.normal != "the"))
+}
+
+/// "Was cut on the 11th", "were sown yesterday": how it stands, and nobody's report.
+fn is_passive(text: &str) -> bool {
+    let text = Text::read(text);
+    let was = (0..text.tokens.len()).any(|at| matches!(text.normal(at), "was" | "were"));
+    was || is_past_of_past_tokens(&text)
 }
 
 /// "Last fed on 4 May. Next?" tells what was done before; nothing is to be noted.

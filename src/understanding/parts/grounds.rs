@@ -82,7 +82,8 @@ pub(super) fn is_undated(first: &Reading) -> bool {
     let sown = matches!(first.did, Some(JobKind::Sow | JobKind::Plant));
     // "In a 20 L bag" tells what bed it is, and not which.
     let placed = first.beds_named || first.bed_kind.is_some() && first.quantities.is_empty();
-    sown && first.kind == Kind::Record && !first.asks && first.days.is_empty() && !placed
+    let told = first.kind == Kind::Record && !first.asks && first.days.is_empty();
+    told && (sown && !placed || first.did.is_some() && first.on_no_day)
 }
 
 /// "It all dries by noon, how much water": what was seen of no bed that is named is why the question is asked.
@@ -94,4 +95,30 @@ pub(super) fn is_ground_of_water(first: &Reading, second: &Reading) -> bool {
 /// "Two mugs, and shall I pour more?": what the whole message does not tell as poured was only offered.
 pub(super) fn is_offer(whole: &Reading, first: &Reading) -> bool {
     whole.asks && whole.did.is_none() && first.did == Some(JobKind::Water)
+}
+
+/// "Touched the soil in the east box", "ungli dali": how it was tried, and nothing asked or found.
+pub(super) fn is_only_felt(first: &Reading, text: &str) -> bool {
+    const FELT: [&str; 24] = [
+        "touched", "felt", "feeling", "poked", "checked", "tested", "finger", "fingers", "fingertip", "ungli", "unglee", "ungali",
+        "chhua", "chhuya", "chhu", "chua", "dekha", "उंगली", "उंगली", "छुआ", "छूकर", "छू", "देखा", "dug",
+    ];
+    let nothing = !first.asks && first.did.is_none() && first.saw.is_none() && first.signs.is_empty();
+    let nothing = nothing && first.put_off.is_none() && !first.new_bed && first.quantities.is_empty();
+    nothing && Text::read(text).tokens.iter().any(|token| FELT.contains(&token.normal.as_str()))
+}
+
+/// "Still damp two fingers down. Skip the evening round there?": whether to water, after what was seen of its water.
+pub(super) fn as_watering_skipped(first: &Reading, second: Reading, text: &str) -> Reading {
+    const SKIP: [&str; 22] = [
+        "skip", "leave", "wait", "hold", "needed", "necessary", "off", "tonight", "chhod", "chod", "chhodu", "rehne", "rahne", "ruku", "ruk",
+        "jaroorat", "zarurat", "छोड", "छोडूं", "रहने", "रुक", "जरूरत",
+    ];
+    let says = || Text::read(text).tokens.iter().any(|token| SKIP.contains(&token.normal.as_str()));
+    let other = second.did.is_some() || !second.crops.is_empty() || !second.signs.is_empty() || second.beds_named;
+    let jobs = second.jobs.iter().all(|job| *job == JobKind::Water);
+    if first.saw.is_some() && first.did.is_none() && second.asks && !other && jobs && says() {
+        return Reading { kind: Kind::Water, sureness: second.sureness.max(SURE_ALONE), ..second };
+    }
+    second
 }

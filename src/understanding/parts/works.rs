@@ -29,13 +29,23 @@ fn has(part: &Reading, what: UnitOf) -> bool {
     part.quantities.iter().any(|said| said.unit.measures() == what)
 }
 
+/// "The east box and the chilli pot this morning": more beds of the work told beside them, and nothing else.
+pub(super) fn is_only_place(part: &Reading) -> bool {
+    let placed = part.beds_named || part.bed_kind.is_some() || !part.crops.is_empty();
+    let nothing = part.materials.is_empty() && part.jobs.is_empty() && part.speaks_of.is_empty();
+    is_bare(part) && placed && nothing && part.quantities.is_empty() && part.measures.is_empty()
+}
+
 /// Whether a part without a verb may be more of this work: it has what such work is told with.
 fn is_more_of(part: &Reading, job: JobKind) -> bool {
     let placed = part.beds_named || part.bed_kind.is_some() || !part.crops.is_empty();
     let amount = has(part, UnitOf::Mass) || has(part, UnitOf::Volume);
     match job {
         JobKind::Pick => has(part, UnitOf::Mass) && (!part.crops.is_empty() || !part.days.is_empty()),
-        JobKind::Water | JobKind::Flush => has(part, UnitOf::Volume) && placed,
+        JobKind::Water | JobKind::Flush => {
+            let vessels = part.vessels.as_ref().is_some_and(|vessels| vessels.count.is_some());
+            (has(part, UnitOf::Volume) || vessels) && placed
+        }
         JobKind::Feed => placed && (amount || !part.materials.is_empty()),
         JobKind::Spray => placed && !part.materials.is_empty(),
         JobKind::Net => placed && part.net_down,

@@ -1,8 +1,9 @@
 //! "A 4 by 2 box": sides without a unit, of a box or a tray.
 
-use super::{Found, Measured, Named, Reading};
+use super::{Found, Measured, Named, Reading, Text};
 use crate::garden::BedKind;
 use crate::quantity::{Unit, Written};
+use crate::script::numbers;
 
 /// Boxes are spoken of in feet where no unit is said (common practice, no source); the answer names the size with it.
 const USUAL: Unit = Unit::Foot;
@@ -14,6 +15,35 @@ const SIDES_FT: std::ops::RangeInclusive<f64> = 1.0..=15.0;
 const NEAR: usize = 3;
 
 impl Found {
+    /// "What if it is only 6", "and at 8?" of a box whose depth was said: a depth in the unit of that one, and no number of
+    /// boxes.
+    pub(super) fn with_bare_depth(&self, text: &Text, reading: &mut Reading, before: &Reading) {
+        /// Depths of what stands on a roof, in metres (judgement).
+        const DEPTHS_M: std::ops::RangeInclusive<f64> = 0.07..=0.6;
+        const OF_ONE: [&str; 17] = [
+            "only", "with", "it", "its", "it's", "deep", "at", "just", "gehra", "gehri", "gahra", "ho", "hua", "hai", "हो",
+            "गहरा", "सिर्फ",
+        ];
+        let numbers = numbers(text);
+        let (Some(old), [number]) = (before.measures.first().and_then(|old| old.depth), numbers.as_slice()) else {
+            return;
+        };
+        // "And 14?" counts no boxes either; "for 3?" and "and 3?" may.
+        const MOST: f64 = 5.0;
+        let counted = (0..text.tokens.len()).any(|at| matches!(text.normal(at), "for" | "ke" | "such" | "like" | "के"));
+        let of_one = (0..text.tokens.len()).any(|at| OF_ONE.contains(&text.normal(at)));
+        let of_one = of_one || number.value > MOST && !counted;
+        let ends = !text.tokens.get(number.span.end).is_some_and(|next| next.is_word() && !OF_ONE.contains(&next.normal.as_str()));
+        let depth = Written { value: number.value, unit: old.unit };
+        let fits = depth.length().is_some_and(|length| DEPTHS_M.contains(&length.as_metres()));
+        let bare = reading.measures.is_empty() && reading.quantities.is_empty() && reading.days.is_empty();
+        if of_one && ends && fits && bare && self.names.is_empty() {
+            reading.quantities.push(depth);
+            reading.measures.push(Measured { depth: Some(depth), ..Measured::default() });
+            reading.count = None;
+        }
+    }
+
     /// The sides of a box that were said without a unit, in feet. A message with any unit of length says its own.
     pub(super) fn with_bare_box(&self, reading: &mut Reading) {
         let [bare] = self.quantities.bare.as_slice() else { return };

@@ -6,7 +6,7 @@ use super::{Hit, Named, Told};
 use crate::garden::JobKind;
 use crate::knowledge::Words;
 use crate::script::{Language, Text};
-use crate::understanding::tense::is_bidden;
+use crate::understanding::tense::{is_bare_in_a_question, is_bidden};
 use std::ops::Range;
 
 /// Marks at which a clause ends.
@@ -45,7 +45,7 @@ impl Claims<'_> {
         let open = !self.asks || both;
         // Asked about, what is supposed is the ground of the question: a wait counts from it.
         let told_beside = !self.asks && (self.is_supposed(at) || self.is_circumstance(at));
-        let wavers = both && (self.wavers(at) || self.is_asked_at(at));
+        let wavers = both && (self.wavers(at) || self.is_asked_at(at) || is_bare_in_a_question(self.text, at));
         let unsure = open && self.is_to_come(at) || wavers || self.is_one_of_two(span) || self.is_presumed(span);
         let lost = self.told.iter().any(|hit| {
             let takes = matches!(hit.meaning, Told::Did(job) if TAKES.contains(&job)) || hit.meaning == Told::Got;

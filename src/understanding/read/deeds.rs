@@ -55,7 +55,7 @@ impl Deeds<'_> {
         self.told.iter().any(|hit| hit.meaning == *what)
     }
 
-    fn names_any(&self, what: impl Fn(&Named) -> bool) -> bool {
+    pub(super) fn names_any(&self, what: impl Fn(&Named) -> bool) -> bool {
         self.names.iter().any(|hit| what(&hit.meaning))
     }
 
@@ -84,7 +84,15 @@ impl Deeds<'_> {
             let later = to_come && BOTH_TENSES.contains(&self.text.normal(hit.span.start));
             claims.is_made(&hit.span) && !later && !felt(&hit.span)
         };
-        let alone = self.told.iter().filter(claimed).find_map(|hit| match hit.meaning {
+        let deeds = || self.told.iter().filter(|hit| matches!(hit.meaning, Told::Did(_))).filter(claimed);
+        // "Chhantai kar di" is said of pruning, though "chhanti" alone is thinning.
+        let within = |hit: &Hit<Told>| {
+            let around = |other: &&Hit<Told>| {
+                other.span.len() > hit.span.len() && other.span.start <= hit.span.start && hit.span.end <= other.span.end
+            };
+            deeds().any(|other| around(&other))
+        };
+        let alone = deeds().filter(|hit| !within(hit)).find_map(|hit| match hit.meaning {
             Told::Did(kind) => Some(kind),
             _ => None,
         });
@@ -123,35 +131,17 @@ impl Deeds<'_> {
         let weeds = self.says(&Told::Thing(JobKind::Weed));
         match (alone, with_thing) {
             (Some(JobKind::Pull | JobKind::Clear), _) if weeds => Some(JobKind::Weed),
+            // "Repotted into fresh mix".
+            (Some(JobKind::Plant), Some(JobKind::TopUp)) if self.text.language == Language::En => Some(JobKind::Plant),
             (Some(JobKind::Plant), Some(kind)) => Some(kind),
+            // "Topped the basket with fresh mix" cuts no tops.
+            (Some(JobKind::Prune), _) if self.is_topped_with_mix() => Some(JobKind::TopUp),
+            // A tray is sown.
+            (Some(JobKind::Plant), None) if self.is_of_a_tray() => Some(JobKind::Sow),
             (Some(JobKind::Stake), Some(JobKind::Net)) => Some(JobKind::Net),
             (Some(kind), _) => Some(kind),
             (None, thing) => thing,
         }
-    }
-
-    /// "Spilled half a kilo of it on the floor": it went where no bed is.
-    fn is_mishap(&self) -> bool {
-        const SPILT: [&str; 8] = ["spilled", "spilt", "toppled", "knocked", "dropped", "tipped", "burst", "leaked"];
-        const ELSEWHERE: [&str; 14] = [
-            "floor",
-            "stairs",
-            "staircase",
-            "steps",
-            "road",
-            "street",
-            "lift",
-            "drain",
-            "sofa",
-            "carpet",
-            "ground",
-            "tiles",
-            "kitchen",
-            "corridor",
-        ];
-        let says = |list: &[&str]| (0..self.text.tokens.len()).any(|at| list.contains(&self.text.normal(at)));
-        let bed = self.names_any(|name| matches!(name, Named::OwnBed(_) | Named::BedKind(_) | Named::Crop(_)));
-        self.text.language == Language::En && says(&SPILT) && (says(&ELSEWHERE) || !bed)
     }
 
     /// "Mitti patthar ho gayi", "paudhe bade ho gaye": what they became, and no work.
@@ -174,13 +164,17 @@ impl Deeds<'_> {
 
     /// What work is done with: what is given or sprayed before all else, since "cake water" is a feed and "neem cake" no
     /// spray.
-    fn things(&self) -> Vec<(Range<usize>, JobKind)> {
+    pub(super) fn things(&self) -> Vec<(Range<usize>, JobKind)> {
         let stuff: Vec<(Range<usize>, JobKind)> =
             self.names.iter().filter_map(|hit| Some((hit.span.clone(), self.given_with(&hit.meaning)?))).collect();
         let within = |span: &Range<usize>| {
             stuff.iter().any(|(of, _)| of.start <= span.start && span.end <= of.end && of.len() >= span.len())
         };
+        // "Cake water" is a feed, though no cake is named.
+        const STEEPED: [&str; 7] = ["cake", "compost", "manure", "dung", "vermi", "khali", "खली"];
+        let steeped = |at: usize| at.checked_sub(1).is_some_and(|before| STEEPED.contains(&self.text.normal(before)));
         let things = self.told.iter().filter_map(|hit| match hit.meaning {
+            Told::Thing(JobKind::Water) if steeped(hit.span.start) => Some((hit.span.clone(), JobKind::Feed)),
             Told::Thing(kind) if !within(&hit.span) => Some((hit.span.clone(), kind)),
             _ => None,
         });
@@ -232,7 +226,9 @@ impl Deeds<'_> {
         if self.asks || !self.quantities.dimensions.is_empty() || self.stuff() || !planted {
             return None;
         }
-        let told = self.says(&Told::Got) || self.notes();
+        let word = |what: &str| (0..self.text.tokens.len()).any(|at| self.text.normal(at) == what);
+        let took = word("took") && (word("off") || word("down") || word("home"));
+        let told = self.says(&Told::Got) || self.notes() || self.handed_out() || took;
         let done = told || self.done_claimed();
         // "Chilli, 180 g today": a crop, its weight and a day that has come.
         let weighed = self.come && !self.is_to_come() && self.names_any(|name| matches!(name, Named::Crop(_)));
@@ -289,28 +285,28 @@ impl Deeds<'_> {
     fn put_in(&self) -> Option<JobKind> {
         const APART: usize = 5;
         let crops = || self.names.iter().filter(|hit| matches!(hit.meaning, Named::Crop(_)));
-        let measured = self.measures(UnitOf::Mass) || self.measures(UnitOf::Volume);
+        let measured = self.measures(UnitOf::Mass) || self.poured();
         let soaked = || self.tray_set() && !self.names_any(|name| matches!(name, Named::Material(_) | Named::Mix(_)));
         if crops().next().is_none() || !self.come || self.stuff() && !soaked() {
             return None;
         }
-        // "The mint put out new leaves today": no one sowed it.
-        if self.names_what_grows() {
-            return None;
-        }
         let claims = self.claims();
+        // "The mint put out new leaves today": no one sowed it.
         let put = self
             .told
             .iter()
             .filter(|hit| hit.meaning == Told::PutIn && claims.is_made(&hit.span))
+            .filter(|hit| !self.names_what_grows(hit.span.start))
             .any(|hit| crops().any(|crop| crop.span.start.abs_diff(hit.span.start) <= APART));
-        let put = put || self.tray_set();
+        let put = put || self.tray_set() || self.put_it_in(&claims);
         let picking = self.says(&Told::Thing(JobKind::Pick)) || self.says(&Told::Point(Point::Wait));
         (put && !measured || picking && self.done_claimed()).then_some(JobKind::Sow)
     }
 
-    /// Whether a word is one for what a plant puts out itself.
-    fn names_what_grows(&self) -> bool {
+    /// Whether a word of the clause there is one for what a plant puts out itself.
+    pub(super) fn names_what_grows(&self, verb: usize) -> bool {
+        const ENDS: [&str; 14] =
+            [".", "?", "!", ";", "।", ",", "when", "how", "kab", "कब", "and", "but", "no", "still"];
         const LOOKS: [&str; 4] = ["leaf", "flower", "bud", "fruit"];
         let looks = self.known.looks.looks.iter().filter(|look| LOOKS.contains(&look.look.as_str()));
         let words: HashSet<&str> = looks.flat_map(|look| look.words.all()).collect();
@@ -318,37 +314,10 @@ impl Deeds<'_> {
         // "Phool gobhi" is a crop.
         let of_crop =
             |at: usize| self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)) && hit.span.contains(&at));
-        (0..self.text.tokens.len()).any(|at| grows(self.text.normal(at)) && !of_crop(at))
-    }
-
-    /// "Methi ki tray aaj rakhi": a tray is set with its seed.
-    pub(super) fn tray_set(&self) -> bool {
-        const SET: [&str; 7] = ["rakhi", "rakha", "rakhe", "रखी", "रखा", "रखे", "set"];
-        let words = || (0..self.text.tokens.len()).map(|at| self.text.normal(at));
-        let tray = words().any(|word| matches!(word, "tray" | "tre" | "ट्रे")) || self.says(&Told::Microgreen);
-        // Seed is soaked before it is strewn; a tray of mix may be soaked as well.
-        const SOAKED: [&str; 15] = [
-            "soaked",
-            "bhigoye",
-            "bhigoe",
-            "bhigoya",
-            "bhigoyi",
-            "bhigoi",
-            "bhigo",
-            "bhigaye",
-            "bhigae",
-            "bhigayi",
-            "भिगोए",
-            "भिगोया",
-            "भिगोई",
-            "भिगोये",
-            "भिगो",
-        ];
-        let claims = self.claims();
-        let set = |at: usize| SET.contains(&self.text.normal(at)) && claims.is_made(&(at..at + 1));
-        let plants = self.says(&Told::Thing(JobKind::Plant));
-        let soaked = |at: usize| SOAKED.contains(&self.text.normal(at)) && claims.is_made(&(at..at + 1)) && !plants;
-        tray && (0..self.text.tokens.len()).any(|at| set(at) || soaked(at))
+        let ends = |at: &usize| ENDS.contains(&self.text.normal(*at));
+        let from = (0..verb).rev().find(ends).map_or(0, |at| at + 1);
+        let to = (verb..self.text.tokens.len()).find(ends).unwrap_or(self.text.tokens.len());
+        (from..to).any(|at| grows(self.text.normal(at)) && !of_crop(at))
     }
 
     /// "2 din se pani nahi diya", "not watered since Friday": no work, and nothing else is told or asked.

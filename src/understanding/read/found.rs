@@ -19,6 +19,7 @@ use chrono::NaiveDate;
 use std::ops::Range;
 
 /// What stands in a text: names, words that steer, quantities, days, signs, and what was done.
+#[derive(Clone)]
 pub(super) struct Found {
     pub(super) names: Vec<Hit<Named>>,
     pub(super) told: Vec<Hit<Told>>,
@@ -56,7 +57,8 @@ impl Found {
             let day = reader.known.words.days.at(text, span.start);
             day.is_some_and(|(_, length)| length == span.len())
         };
-        told.retain(|hit| !(matches!(hit.meaning, Told::Did(_)) && is_day(&hit.span)));
+        let of_picking = |what: &Told| matches!(what, Told::Did(_) | Told::Point(Point::Wait) | Told::Got);
+        told.retain(|hit| !(of_picking(&hit.meaning) && is_day(&hit.span)));
         // "Did" in "did I miss it" asks, and tells of nothing done.
         let asks_did: Vec<Range<usize>> =
             told.iter().filter(|hit| hit.meaning == Told::DidAsk).map(|hit| hit.span.clone()).collect();
@@ -98,7 +100,8 @@ impl Found {
         let asks = text.original.contains('?')
             || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk))
             || questions::asks_of_work(&told)
-            || questions::asks_if_enough(text);
+            || questions::asks_if_enough(text)
+            || questions::asks_by_its_order(text, &names.iter().map(|hit| hit.span.start).collect::<Vec<_>>());
         let chemicals = (0..text.tokens.len()).filter(|at| super::worlds::is_chemical(text.normal(*at)));
         let poison = |at: usize| Hit { span: at..at + 1, meaning: Told::Point(Point::SyntheticSpray), exact: true };
         told.extend(chemicals.map(poison));
@@ -135,6 +138,10 @@ impl Found {
             told.push(Hit { span: 0..0, meaning: Told::Aspect(Aspect::Now), exact: true });
         }
         told.extend(together::asks_whether_done(text, &told, did));
+        let starts: Vec<usize> = names.iter().map(|hit| hit.span.start).collect();
+        if did.is_some() && together::one_clause(text) && questions::asks_by_its_order(text, &starts) {
+            told.push(Hit { span: 0..0, meaning: Told::Point(Point::LastDone), exact: true });
+        }
         told.extend(together::overdone(&told, did));
         let days = dates::read(text, &reader.known.words, today, past);
         let material = |kinds: &[MaterialKind]| {
@@ -171,7 +178,7 @@ impl Found {
         let tray = |hit: &Hit<Named>| hit.meaning == Named::BedKind(BedKind::Tray);
         let sprouts = told.iter().any(|hit| hit.meaning == Told::Microgreen) || names.iter().any(tray);
         let Described { seen: mut signs, denied, like } =
-            reader.gazetteer.signs(text, &parts_named(&names, sprouts, reader.known));
+            reader.gazetteer.signs(&together::without_short_days(text, &days), &parts_named(&names, sprouts, reader.known));
         if harmed::is_cover_laid(text) {
             signs.retain(|sign| !sign.contains("dry") && !sign.contains("crisp"));
         }

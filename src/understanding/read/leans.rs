@@ -155,6 +155,8 @@ impl Found {
         };
         let steers = |at: usize| {
             self.is_empty_word(at)
+                || matches!(text.normal(at), "bhi" | "भी" | "too" | "also")
+                || text.language != Language::En && matches!(text.normal(at), "me" | "mein" | "में" | "par" | "pe" | "पर")
                 || [Told::Same, Told::Condition, Told::Inside, Told::OtherOne].iter().any(|what| self.within(at, what))
                 || self.told.iter().any(|hit| matches!(hit.meaning, Told::Season(_)) && hit.span.contains(&at))
                 || text.language != Language::En && self.within(at, &Told::ConditionEnd)

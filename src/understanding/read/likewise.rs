@@ -6,7 +6,13 @@ use crate::knowledge::Kind;
 use crate::script::Text;
 
 /// The asker would do the same.
-const OURSELVES: [(&str, &str); 34] = [
+const OURSELVES: [(&str, &str); 40] = [
+    ("for", "me"),
+    ("for", "us"),
+    ("mere", "liye"),
+    ("hamare", "liye"),
+    ("मेरे", "लिए"),
+    ("हमारे", "लिए"),
     ("should", "i"),
     ("should", "we"),
     ("shall", "i"),

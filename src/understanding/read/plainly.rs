@@ -50,13 +50,17 @@ impl Found {
     pub(super) fn says_otherwise(&self, text: &Text, reader: &Reader<'_>, reading: &Reading, before: &Reading) -> bool {
         // "Sown yesterday": what is done once was not done twice.
         let once = matches!(before.did, Some(JobKind::Sow | JobKind::Plant)) && self.did == before.did;
+        // "Kal kiya tha": the same, on another day.
+        let another_day = reading.days.iter().any(|day| !before.days.contains(day));
+        let done = self.told.iter().any(|hit| hit.meaning == Told::Done);
+        let again = before.did.is_some() && another_day && done && (self.did.is_none() || self.did == before.did);
         let covered = |at: usize| {
             let job = |hit: &Hit<Told>| {
                 hit.span.contains(&at) && matches!(hit.meaning, Told::Did(_) | Told::Thing(_) | Told::Done)
             };
             text.tokens.get(at).is_none_or(|token| !token.normal.chars().any(char::is_alphabetic))
                 || self.is_empty_word(at)
-                || once && self.told.iter().any(job)
+                || (once || again) && self.told.iter().any(job)
                 || self.told.iter().any(|hit| hit.meaning == Told::Got && hit.span.contains(&at))
                 || self.days.iter().any(|day| day.span.contains(&at))
                 || self.quantities.said.iter().any(|said| said.span.contains(&at))
@@ -277,6 +281,7 @@ impl Found {
             .or_else(|| self.about_more_water(text))
             .or_else(|| self.about_what_was_missed())
             .or_else(|| self.about_what_a_crop_wants())
+            .or_else(|| self.about_the_fruit_of_it(text, reader))
             .or_else(|| self.about_one_thing(text, reader))
             .or_else(|| self.about_a_frame(text, reader))
             .or_else(|| self.about_a_net())
@@ -384,7 +389,10 @@ impl Found {
         // "Gave feed yesterday": of which bed is asked back.
         let short = text.tokens.len() <= SHORT && self.quantities.dimensions.is_empty();
         let told = (self.did.is_some() || seen) && !self.on_plant && (named || short) && !self.asks;
-        (told && self.strange(text, reader) < STRANGE).then_some((Kind::Record, SURE))
+        // "Sprayed tomato yday eve, rain aftr": of a crop and a day, however it is spelled.
+        let placed = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_)));
+        let dated = self.did.is_some() && placed && !self.days.is_empty();
+        (told && (dated || self.strange(text, reader) < STRANGE)).then_some((Kind::Record, SURE))
     }
 }
 

@@ -89,7 +89,11 @@ pub(super) fn did_and_asks_not(text: &Text, told: &mut [Hit<Told>]) {
         let thing = things.iter().any(|thing| thing.span.start == start) || text.normal(start).ends_with("ing");
         let then = (start + 1..=start + LONGEST).any(|at| THEN.contains(&text.normal(at)));
         let verbs = things.iter().any(|thing| thing.span.start > start + LONGEST);
-        if article && thing && then && !verbs {
+        // "Did it on Friday evening".
+        let pronoun = matches!(text.normal(hit.span.start + 1), "it" | "them");
+        let behind = hit.span.start.checked_sub(1).is_none_or(|at| matches!(text.normal(at), "," | "." | "and" | "-" | "i" | "we" | ";"));
+        let told = pronoun && behind && (THEN.contains(&text.normal(start)) || text.tokens.len() <= start);
+        if told || article && thing && then && !verbs {
             hit.meaning = Told::Done;
             hit.span.end = hit.span.start + 1;
         }
@@ -109,6 +113,16 @@ pub(super) fn by_its_numbers(text: &Text, dated: &[DayFound]) -> Option<Hit<Told
         all && between(at + 1).is_some() && between(at + 1) == between(at + 3)
     })?;
     Some(Hit { span: start..start + 5, meaning: Told::Point(Point::SyntheticFeed), exact: true })
+}
+
+/// "Sprayed soap on the chilli fri": a day is no leaf that was fried.
+pub(super) fn without_short_days(text: &Text, days: &[DayFound]) -> Text {
+    const SHORT: [&str; 3] = ["fri", "sat", "sun"];
+    let dated = |at: usize| days.iter().any(|day| day.span.contains(&at)) && SHORT.contains(&text.normal(at));
+    let mut rest = text.clone();
+    let kept = (0..).zip(&text.tokens).filter(|(at, _)| !dated(*at)).map(|(_, token)| token.clone());
+    rest.tokens = kept.collect();
+    rest
 }
 
 /// Any plant that lives where it is hard to: what grows there.

@@ -24,7 +24,90 @@ impl Deeds<'_> {
         if self.asks {
             return None;
         }
-        self.taken_from().or_else(|| self.cut_down()).or_else(|| self.put_into()).or_else(|| self.telegraphed())
+        self.taken_from()
+            .or_else(|| self.cut_down())
+            .or_else(|| self.put_into())
+            .or_else(|| self.had_theirs())
+            .or_else(|| self.replaced())
+            .or_else(|| self.telegraphed())
+    }
+
+    /// Whether a name ends within so many tokens before a place, in the same clause.
+    fn name_before(&self, at: usize, most: usize) -> bool {
+        let near = |name: &Range<usize>| {
+            name.end <= at && at - name.end <= most && (name.end..at).all(|place| !ENDS.contains(&self.text.normal(place)))
+        };
+        let of_beds = |name: &Named| matches!(name, Named::Crop(_) | Named::OwnBed(_) | Named::BedKind(_));
+        self.places(of_beds).iter().any(near)
+    }
+
+    /// "Chillies had their mustard cake last saturday", "east box got its neem": what a crop or bed was given.
+    fn had_theirs(&self) -> Option<JobKind> {
+        const GOT: [&str; 3] = ["had", "got", "received"];
+        const BEFORE: usize = 2;
+        const AFTER: usize = 6;
+        const ILLS: [&str; 10] =
+            ["damage", "burn", "burns", "burnt", "marks", "spots", "stains", "leak", "logging", "stress"];
+        if self.text.language != Language::En || self.is_to_come() {
+            return None;
+        }
+        let claims = self.claims();
+        let verbs: Vec<usize> = (0..self.text.tokens.len())
+            .filter(|at| GOT.contains(&self.text.normal(*at)) && claims.is_made(&(*at..*at + 1)))
+            .filter(|at| self.name_before(*at, BEFORE))
+            .collect();
+        let denied = |from: usize, to: usize| {
+            self.told.iter().any(|hit| hit.meaning == Told::Not && from <= hit.span.start && hit.span.end <= to)
+        };
+        let given = |verb: usize, thing: &Range<usize>| {
+            let one_clause = (verb..thing.start).all(|at| !ENDS.contains(&self.text.normal(at)));
+            thing.start > verb
+                && thing.start - verb <= AFTER
+                && one_clause
+                && !denied(verb, thing.start)
+                && !ILLS.contains(&self.text.normal(thing.end))
+        };
+        let kinds = [JobKind::Feed, JobKind::Spray, JobKind::Water];
+        let things = self.things().into_iter().filter(|(_, job)| kinds.contains(job));
+        things.into_iter().find(|(thing, _)| verbs.iter().any(|verb| given(*verb, thing))).map(|(_, job)| job)
+    }
+
+    /// "Replaced the mint": another plant of it stands there now.
+    fn replaced(&self) -> Option<JobKind> {
+        const VERBS: [&str; 4] = ["replaced", "swapped", "replanted", "renewed"];
+        const NEAR: usize = 3;
+        if self.text.language != Language::En || self.is_to_come() || self.stuff() {
+            return None;
+        }
+        let claims = self.claims();
+        let crops = self.places(|name| matches!(name, Named::Crop(_)));
+        let whole = |at: usize| {
+            let crop = crops.iter().find(|crop| crop.start > at && crop.start - at <= NEAR);
+            crop.is_some_and(|crop| !PARTS.contains(&self.text.normal(crop.end)))
+        };
+        let verb =
+            |at: &usize| VERBS.contains(&self.text.normal(*at)) && claims.is_made(&(*at..*at + 1)) && whole(*at);
+        (0..self.text.tokens.len()).find(verb).map(|_| JobKind::Plant)
+    }
+
+    /// "2 mugs to the mint and 1 can to the tomato": so much for each, told without a verb.
+    pub(super) fn handed_out(&self) -> bool {
+        const EACH: [&str; 9] = ["daily", "every", "per", "day", "weekly", "needed", "enough", "roz", "for"];
+        if self.asks || self.text.language != Language::En || self.is_to_come() {
+            return false;
+        }
+        let general = (0..self.text.tokens.len()).any(|at| EACH.contains(&self.text.normal(at)));
+        let names = self.places(|name| matches!(name, Named::Crop(_) | Named::OwnBed(_) | Named::BedKind(_)));
+        let amount = |at: usize| {
+            let vessel = self.told.iter().any(|hit| hit.meaning == Told::Vessel && hit.span.end == at);
+            vessel || self.quantities.said.iter().any(|said| said.span.end == at)
+        };
+        let to = |at: usize| {
+            let article = usize::from(matches!(self.text.normal(at + 1), "the" | "my" | "each" | "our"));
+            let next = at + 1 + article;
+            matches!(self.text.normal(at), "to" | "into") && amount(at - usize::from(at > 0 && self.text.normal(at - 1) == "each")) && names.iter().any(|name| name.start == next)
+        };
+        !general && (0..self.text.tokens.len()).any(to)
     }
 
     /// Whether a verb of English governs what stands further on in its clause: "gave the pot a handful of compost". What
@@ -53,7 +136,19 @@ impl Deeds<'_> {
         let english = self.text.language == Language::En && GIVING.contains(&self.text.normal(verb.start));
         let ahead = verb.end <= thing.start && thing.start - verb.start <= FURTHEST;
         let one_clause = (verb.end..thing.start).all(|at| !ENDS.contains(&self.text.normal(at)));
-        note || english && ahead && one_clause
+        // "Neem spray on chilli and tomato done on 15th evening": names alone stand between.
+        const COMPLETED: [&str; 6] = ["done", "completed", "finished", "applied", "complete", "given"];
+        let behind = thing.end <= verb.start && verb.start - thing.end <= FURTHEST;
+        let said = self.text.language == Language::En && !self.asks && COMPLETED.contains(&self.text.normal(verb.start));
+        let names_alone = (thing.end..verb.start).all(|at| {
+            let named = self.names.iter().any(|hit| hit.span.contains(&at));
+            let small = matches!(
+                self.text.normal(at),
+                "on" | "the" | "and" | "for" | "in" | "to" | "my" | "both" | "all" | "is" | "was" | "over" | "has" | "been" | "&"
+            );
+            named || small
+        });
+        note || english && ahead && one_clause || said && behind && names_alone
     }
 
     fn places(&self, what: impl Fn(&Named) -> bool) -> Vec<Range<usize>> {

@@ -2,12 +2,24 @@
 
 use super::leans::is_mark;
 use super::{Found, Hit, Named, Reader, Reading, Told};
+use crate::garden::JobKind;
 use crate::knowledge::{Kind, MaterialKind, StepWords};
 use crate::script::{Language, Text};
 use crate::understanding::phrasebook::Forms;
 use std::ops::Range;
 
 impl Found {
+    /// "Put in beans on 1 april, when pods": the first of what was sown or planted, and nothing else is spoken of.
+    pub(super) fn about_the_fruit_of_it(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.85;
+        let begun = matches!(self.did, Some(JobKind::Sow | JobKind::Plant)) && !self.days.is_empty();
+        let topics = self.topics(text, reader);
+        let only = !topics.is_empty() && topics.iter().all(|hit| matches!(hit.meaning, Kind::Harvest | Kind::Sow));
+        let fruit = topics.iter().any(|hit| hit.meaning == Kind::Harvest);
+        (begun && self.asks && only && fruit && self.names_crop() && !self.sprays && !self.feeds)
+            .then_some((Kind::Harvest, SURE))
+    }
+
     /// The words that speak of one kind alone, in their order; what is only a circumstance ("under the net", "with half day
     /// shade", "in how much water"), denied ("not water") or left ("forget feeding") is none.
     pub(super) fn topics(&self, text: &Text, reader: &Reader<'_>) -> Vec<Hit<Kind>> {
