@@ -8,6 +8,7 @@ use crate::garden::{Person, PersonId, Role, Site, SiteId};
 use crate::knowledge::Ordinary;
 use crate::script::Language;
 use std::collections::HashMap;
+use std::ops::Range;
 
 /// Shorter words of a person's name are said of other things.
 const SHORTEST_NAME: usize = 4;
@@ -34,6 +35,8 @@ struct Name {
 enum Holder {
     Site(SiteId),
     Client(PersonId, Vec<SiteId>),
+    /// One of the crew, of whom anyone may speak.
+    Crew,
     /// Nobody may be told of it.
     Hidden,
 }
@@ -58,8 +61,11 @@ impl Everyone {
             all.add(&site.name, holder);
             all.add(site.id.as_str(), holder);
         }
-        for person in people.iter().filter(|person| person.role == Role::Client) {
-            let holder = all.holder(Holder::Client(person.id.clone(), person.sites.clone()));
+        for person in people {
+            let holder = all.holder(match person.role {
+                Role::Client => Holder::Client(person.id.clone(), person.sites.clone()),
+                Role::Gardener | Role::Owner => Holder::Crew,
+            });
             let told = |word: &&str| word.chars().count() >= SHORTEST_NAME && !ordinary.is(&word.to_lowercase());
             person.name.split_whitespace().filter(told).for_each(|word| all.add(word, holder));
         }
@@ -106,18 +112,34 @@ impl Everyone {
     /// The names in a text, with what each means to this person.
     pub(super) fn find(&self, forms: &Forms, who: Option<&Person>) -> Vec<(Rank, Hit<Named>)> {
         let mut all = Vec::new();
+        self.each(forms, |span, name| {
+            let hits = self.meant(name, who).into_iter();
+            all.extend(hits.map(|(rank, meaning)| (rank, Hit { span: span.clone(), meaning, exact: true })));
+        });
+        all
+    }
+
+    /// Whether one of the crew is named.
+    pub(super) fn names_crew(&self, forms: &Forms) -> bool {
+        let mut named = false;
+        self.each(forms, |_, name| {
+            let mut holders = name.holders.iter().filter_map(|holder| self.holders.get(*holder));
+            named |= holders.any(|holder| matches!(holder, Holder::Crew));
+        });
+        named
+    }
+
+    /// Goes through the names that stand in a text.
+    fn each(&self, forms: &Forms, mut each: impl FnMut(Range<usize>, &Name)) {
         for start in 0..forms.len() {
             for (map, english) in [(&self.english, true), (&self.hindi, false)] {
                 for (end, words) in self.spans(forms, english, start) {
                     let names = map.get(&words).into_iter().flatten();
                     let so = |name: &&Name| name.spelling.is_that(forms, start, forms.fits(english), |_| false);
-                    for (rank, meaning) in names.filter(so).filter_map(|name| self.meant(name, who)) {
-                        all.push((rank, Hit { span: start..end, meaning, exact: true }));
-                    }
+                    names.filter(so).for_each(|name| each(start..end, name));
                 }
             }
         }
-        all
     }
 
     /// The words from this token on, as many as a name may have, and where they end; hyphens between them are left out.
@@ -145,6 +167,7 @@ impl Everyone {
         let holders = name.holders.iter().filter_map(|holder| self.holders.get(*holder));
         let meant =
             holders.filter_map(|holder| match holder {
+                Holder::Crew => None,
                 Holder::Client(id, _) if who.is_some_and(|who| who.id == *id) => None,
                 Holder::Site(site) if may_see_site(who, site) => Some((Rank::OwnSite, Named::Site(site.clone()))),
                 Holder::Client(_, sites) => {
@@ -220,6 +243,18 @@ mod tests {
         assert_eq!(found("water for meera", Some(&meera)), [""; 0], "her own name means nobody else");
         assert_eq!(found("फरीद की भिंडी", Some(&meera)), ["?"]);
         assert_eq!(found("what does sunita say", Some(&meera)), [""; 0], "the crew is spoken of freely");
+    }
+
+    #[test]
+    fn the_crew_is_known_by_name_in_both_scripts() {
+        let people = [
+            person("ravi", "Ravi", Role::Gardener, &["roof-12"]),
+            person("meera", "Meera", Role::Client, &["roof-12"]),
+        ];
+        let everyone = Everyone::of(&people, &[], &Ordinary::default());
+        let named = |text: &str| everyone.names_crew(&Forms::of(&Text::read(text)));
+        assert!(["get me Ravi on the phone", "ravi ko bhejo", "रवि को भेज दीजिए"].into_iter().all(named));
+        assert!(!["meera ko bhejo", "what to sow in the rabi season", "रविवार को पानी दिया"].into_iter().any(named));
     }
 
     #[test]

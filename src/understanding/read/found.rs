@@ -43,6 +43,8 @@ pub(super) struct Found {
     pub(super) tray_sown: bool,
     /// What others sow or plant is asked for oneself.
     pub(super) likewise: bool,
+    /// One of the crew is named.
+    pub(super) crew: bool,
     /// What the company of its words tells: most often that it is of another world than a garden.
     pub(super) by_company: Option<Kind>,
 }
@@ -177,8 +179,9 @@ impl Found {
         told.extend(strong.into_iter().chain(barely));
         let tray = |hit: &Hit<Named>| hit.meaning == Named::BedKind(BedKind::Tray);
         let sprouts = told.iter().any(|hit| hit.meaning == Told::Microgreen) || names.iter().any(tray);
-        let Described { seen: mut signs, denied, like } =
-            reader.gazetteer.signs(&together::without_short_days(text, &days), &parts_named(&names, sprouts, reader.known));
+        let Described { seen: mut signs, denied, like } = reader
+            .gazetteer
+            .signs(&together::without_short_days(text, &days), &parts_named(&names, sprouts, reader.known));
         if harmed::is_cover_laid(text) {
             signs.retain(|sign| !sign.contains("dry") && !sign.contains("crisp"));
         }
@@ -200,6 +203,7 @@ impl Found {
             harmed,
             tray_sown,
             likewise: false,
+            crew: asker.everyone.names_crew(&forms),
             by_company: None,
         };
         found.likewise = found.asks_to_do_likewise(text);

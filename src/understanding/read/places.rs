@@ -43,8 +43,10 @@ impl Found {
         let of_beds = |hit: &&Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_) | Named::BedKind(_));
         let within = |hit: &Hit<Named>| {
             self.names.iter().any(|other| {
-                matches!(other.meaning, Named::OwnBed(_)) && other.span.len() > hit.span.len()
-                    && other.span.start <= hit.span.start && hit.span.end <= other.span.end
+                matches!(other.meaning, Named::OwnBed(_))
+                    && other.span.len() > hit.span.len()
+                    && other.span.start <= hit.span.start
+                    && hit.span.end <= other.span.end
             })
         };
         self.names.iter().filter(of_beds).filter(|hit| !within(hit)).collect()
@@ -55,8 +57,24 @@ impl Found {
 fn is_joined(text: &Text, one: &Hit<Named>, next: &Hit<Named>) -> bool {
     const JOINS: [&str; 9] = ["and", "&", ",", "aur", "n", "plus", "+", "और", "also"];
     const SMALL: [&str; 18] = [
-        "the", "my", "both", "then", "ko", "me", "mein", "par", "pe", "ke", "ka", "ki", "wale", "wali", "को", "में",
-        "पर", "के",
+        "the",
+        "my",
+        "both",
+        "then",
+        "ko",
+        "me",
+        "mein",
+        "par",
+        "pe",
+        "ke",
+        "ka",
+        "ki",
+        "wale",
+        "wali",
+        "को",
+        "में",
+        "पर",
+        "के",
     ];
     let between = one.span.end..next.span.start;
     let joins = between.clone().any(|at| JOINS.contains(&text.normal(at)));

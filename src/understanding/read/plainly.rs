@@ -134,6 +134,59 @@ impl Found {
         self.once_more(text).then_some((Kind::None, SURE))
     }
 
+    /// "Get me Ravi on the phone", "आशा जी से बात करनी है": one of the crew is wanted, and nothing of a garden is asked.
+    fn about_one_of_the_crew(&self, text: &Text) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.85;
+        const WANTED: [&str; 42] = [
+            "call",
+            "phone",
+            "ring",
+            "send",
+            "get",
+            "ask",
+            "tell",
+            "talk",
+            "speak",
+            "connect",
+            "message",
+            "need",
+            "want",
+            "please",
+            "pls",
+            "contact",
+            "number",
+            "reach",
+            "inform",
+            "fon",
+            "bhej",
+            "bhejo",
+            "bhejiye",
+            "bhejna",
+            "bula",
+            "bulao",
+            "bulaiye",
+            "bulana",
+            "baat",
+            "bolo",
+            "bol",
+            "batao",
+            "bata",
+            "भेज",
+            "भेजो",
+            "भेजिए",
+            "बुला",
+            "बुलाओ",
+            "बुलाइए",
+            "बात",
+            "फोन",
+            "कॉल",
+        ];
+        let wanted = text.tokens.iter().any(|token| WANTED.contains(&token.normal.as_str()));
+        let garden = !self.names.is_empty() || !self.signs.is_empty() || !self.quantities.said.is_empty();
+        let work = self.did.is_some() || !self.jobs().is_empty() || self.saw().is_some();
+        (self.crew && wanted && !garden && !work && !self.of_others()).then_some((Kind::Person, SURE))
+    }
+
     /// What another person has or did, who is none that the asker may know of: none of it is told.
     fn about_someone_else(&self) -> Option<(Kind, f64)> {
         const SURE: f64 = 0.9;
@@ -258,6 +311,7 @@ impl Found {
         self.about_the_talk(text)
             .or_else(|| self.about_doing_likewise())
             .or_else(|| self.about_its_company())
+            .or_else(|| self.about_one_of_the_crew(text))
             .or_else(|| self.about_a_saying())
             .or_else(|| self.about_a_poison_astray())
             .or_else(|| self.about_a_feed_astray())
