@@ -341,13 +341,11 @@ impl Reader<'_> {
                 // "wed and thurs": the other day makes it one.
                 let listed = matches!(after, "and" | "or" | "&" | "n" | "," | "aur" | "ya")
                     && matches!(self.words.days.at(self.text, span.end + 1), Some((DayWord::Weekday(_), _)));
-                let sure = matches!(
-                    before,
-                    "on" | "last" | "next" | "this" | "coming" | "due" | "come" | "visit" | "over"
-                )
-                    || matches!(after, "ko" | "को")
-                    || self.words.parts_of_day.at(self.text, span.end).is_some()
-                    || listed;
+                let sure =
+                    matches!(before, "on" | "last" | "next" | "this" | "coming" | "due" | "come" | "visit" | "over")
+                        || matches!(after, "ko" | "को")
+                        || self.words.parts_of_day.at(self.text, span.end).is_some()
+                        || listed;
                 // "for sun" in lower case may be the light.
                 let capital = self.text.tokens.get(at).is_some_and(|token| token.text.starts_with(char::is_uppercase));
                 let likely = matches!(before, "for" | "by" | "till" | "until" | "before" | "from" | "since");

@@ -38,7 +38,8 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) 
     // "Mirchi me bhi diya" after a watering told: the same work there.
     let of_work = before.kind == Kind::Record && before.did.is_some() && before.offered_beds.is_empty();
     let workless = now.kind == Kind::Record && now.did.is_none() && now.saw.is_none() && now.put_off.is_none();
-    let says = if of_work && workless && !now.asks && !now.new_bed && now.stays.is_none() { Says::NoKind } else { says };
+    let says =
+        if of_work && workless && !now.asks && !now.new_bed && now.stays.is_none() { Says::NoKind } else { says };
     if says == Says::All {
         return now;
     }

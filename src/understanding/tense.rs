@@ -126,9 +126,8 @@ pub(super) fn is_bare_in_a_question(text: &Text, at: usize) -> bool {
     const ASKS: [&str; 6] = ["when", "how", "what", "which", "why", "where"];
     let both = text.language == Language::En && BOTH_TENSES.contains(&text.normal(at));
     let end = (at..text.tokens.len()).find(|place| ENDS.contains(&text.normal(*place)));
-    let asked = end.is_some_and(|end| {
-        text.normal(end) == "?" && !(at..end).any(|place| ASKS.contains(&text.normal(place)))
-    });
+    let asked =
+        end.is_some_and(|end| text.normal(end) == "?" && !(at..end).any(|place| ASKS.contains(&text.normal(place))));
     let who = (at.saturating_sub(2)..at).any(|place| WHO.contains(&text.normal(place)));
     both && asked && !who
 }
@@ -138,7 +137,9 @@ fn verbs(text: &Text, words: &Words, within: Range<usize>) -> Vec<(usize, Tense)
         .filter_map(|at| {
             // "To be done", "must be watered".
             let passive = text.language == Language::En && at > 0 && matches!(text.normal(at - 1), "be" | "get");
-            if words.is_done(text, at) && (passive || is_bare_in_a_question(text, at) || is_bidden(text, at) || is_supposed(text, at)) {
+            if words.is_done(text, at)
+                && (passive || is_bare_in_a_question(text, at) || is_bidden(text, at) || is_supposed(text, at))
+            {
                 Some((at, Tense::ToCome))
             } else if words.is_done(text, at) {
                 Some((at, Tense::Done))

@@ -77,7 +77,8 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         let which = told.beds_named || only || of_crop;
         // What fed a bed that was named is noted, however old: the next is counted from it, and so are the amounts.
         let fed = told.did == Some(JobKind::Feed) && told.beds_named;
-        let counted_from = again && next && (is_old(told, today) && !fed || begun || is_past_of_past(text) || tells_of_last(text));
+        let counted_from =
+            again && next && (is_old(told, today) && !fed || begun || is_past_of_past(text) || tells_of_last(text));
         let noted = told_first && which && told.kind == Kind::Record && !counted_from;
         !noted && (again || started && asked.kind == Kind::Harvest)
     };

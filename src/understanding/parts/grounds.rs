@@ -100,8 +100,30 @@ pub(super) fn is_offer(whole: &Reading, first: &Reading) -> bool {
 /// "Touched the soil in the east box", "ungli dali": how it was tried, and nothing asked or found.
 pub(super) fn is_only_felt(first: &Reading, text: &str) -> bool {
     const FELT: [&str; 24] = [
-        "touched", "felt", "feeling", "poked", "checked", "tested", "finger", "fingers", "fingertip", "ungli", "unglee", "ungali",
-        "chhua", "chhuya", "chhu", "chua", "dekha", "उंगली", "उंगली", "छुआ", "छूकर", "छू", "देखा", "dug",
+        "touched",
+        "felt",
+        "feeling",
+        "poked",
+        "checked",
+        "tested",
+        "finger",
+        "fingers",
+        "fingertip",
+        "ungli",
+        "unglee",
+        "ungali",
+        "chhua",
+        "chhuya",
+        "chhu",
+        "chua",
+        "dekha",
+        "उंगली",
+        "उंगली",
+        "छुआ",
+        "छूकर",
+        "छू",
+        "देखा",
+        "dug",
     ];
     let nothing = !first.asks && first.did.is_none() && first.saw.is_none() && first.signs.is_empty();
     let nothing = nothing && first.put_off.is_none() && !first.new_bed && first.quantities.is_empty();
@@ -111,8 +133,28 @@ pub(super) fn is_only_felt(first: &Reading, text: &str) -> bool {
 /// "Still damp two fingers down. Skip the evening round there?": whether to water, after what was seen of its water.
 pub(super) fn as_watering_skipped(first: &Reading, second: Reading, text: &str) -> Reading {
     const SKIP: [&str; 22] = [
-        "skip", "leave", "wait", "hold", "needed", "necessary", "off", "tonight", "chhod", "chod", "chhodu", "rehne", "rahne", "ruku", "ruk",
-        "jaroorat", "zarurat", "छोड", "छोडूं", "रहने", "रुक", "जरूरत",
+        "skip",
+        "leave",
+        "wait",
+        "hold",
+        "needed",
+        "necessary",
+        "off",
+        "tonight",
+        "chhod",
+        "chod",
+        "chhodu",
+        "rehne",
+        "rahne",
+        "ruku",
+        "ruk",
+        "jaroorat",
+        "zarurat",
+        "छोड",
+        "छोडूं",
+        "रहने",
+        "रुक",
+        "जरूरत",
     ];
     let says = || Text::read(text).tokens.iter().any(|token| SKIP.contains(&token.normal.as_str()));
     let other = second.did.is_some() || !second.crops.is_empty() || !second.signs.is_empty() || second.beds_named;

@@ -21,8 +21,23 @@ impl Found {
         /// Depths of what stands on a roof, in metres (judgement).
         const DEPTHS_M: std::ops::RangeInclusive<f64> = 0.07..=0.6;
         const OF_ONE: [&str; 17] = [
-            "only", "with", "it", "its", "it's", "deep", "at", "just", "gehra", "gehri", "gahra", "ho", "hua", "hai", "हो",
-            "गहरा", "सिर्फ",
+            "only",
+            "with",
+            "it",
+            "its",
+            "it's",
+            "deep",
+            "at",
+            "just",
+            "gehra",
+            "gehri",
+            "gahra",
+            "ho",
+            "hua",
+            "hai",
+            "हो",
+            "गहरा",
+            "सिर्फ",
         ];
         let numbers = numbers(text);
         let (Some(old), [number]) = (before.measures.first().and_then(|old| old.depth), numbers.as_slice()) else {
@@ -33,7 +48,10 @@ impl Found {
         let counted = (0..text.tokens.len()).any(|at| matches!(text.normal(at), "for" | "ke" | "such" | "like" | "के"));
         let of_one = (0..text.tokens.len()).any(|at| OF_ONE.contains(&text.normal(at)));
         let of_one = of_one || number.value > MOST && !counted;
-        let ends = !text.tokens.get(number.span.end).is_some_and(|next| next.is_word() && !OF_ONE.contains(&next.normal.as_str()));
+        let ends = !text
+            .tokens
+            .get(number.span.end)
+            .is_some_and(|next| next.is_word() && !OF_ONE.contains(&next.normal.as_str()));
         let depth = Written { value: number.value, unit: old.unit };
         let fits = depth.length().is_some_and(|length| DEPTHS_M.contains(&length.as_metres()));
         let bare = reading.measures.is_empty() && reading.quantities.is_empty() && reading.days.is_empty();

@@ -78,7 +78,9 @@ impl Deeds<'_> {
         // "Chhantai kar di" is said of pruning, though "chhanti" alone is thinning.
         let within = |hit: &Hit<Told>| {
             let around = |other: &&Hit<Told>| {
-                other.span.len() > hit.span.len() && other.span.start <= hit.span.start && hit.span.end <= other.span.end
+                other.span.len() > hit.span.len()
+                    && other.span.start <= hit.span.start
+                    && hit.span.end <= other.span.end
             };
             deeds().any(|other| around(&other))
         };

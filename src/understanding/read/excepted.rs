@@ -126,7 +126,8 @@ const fn is_kind(hit: &Hit<Named>) -> bool {
 fn left_out(text: &Text) -> Option<(Range<usize>, bool)> {
     let at = |place: usize, words: &[&str]| (place..).zip(words).all(|(at, word)| text.normal(at) == *word);
     (0..text.tokens.len()).find_map(|place| {
-        let found = |lists: &[&[&str]]| lists.iter().find(|words| at(place, words)).map(|words| place..place + words.len());
+        let found =
+            |lists: &[&[&str]]| lists.iter().find(|words| at(place, words)).map(|words| place..place + words.len());
         found(&EXCEPT).map(|span| (span, true)).or_else(|| found(&LEFT_OUT).map(|span| (span, false)))
     })
 }
@@ -134,15 +135,30 @@ fn left_out(text: &Text) -> Option<(Range<usize>, bool)> {
 /// "Everything", "all of it", "sab", beside no word for a bed.
 fn says_all(text: &Text) -> bool {
     const ALL: [&str; 16] = [
-        "all", "everything", "everyone", "rest", "every", "sab", "sabko", "sabhi", "saare", "sare", "sari", "saari",
-        "सब", "सबको", "सभी", "सारे",
+        "all",
+        "everything",
+        "everyone",
+        "rest",
+        "every",
+        "sab",
+        "sabko",
+        "sabhi",
+        "saare",
+        "sare",
+        "sari",
+        "saari",
+        "सब",
+        "सबको",
+        "सभी",
+        "सारे",
     ];
     text.tokens.iter().any(|token| ALL.contains(&token.normal.as_str()))
 }
 
 /// Marks and words at which the list of what is left out ends.
 fn ends(text: &Text, at: usize) -> bool {
-    matches!(text.normal(at), "." | "?" | "!" | ";" | "।") || matches!(text.normal(at), "because" | "since" | "so" | "which")
+    matches!(text.normal(at), "." | "?" | "!" | ";" | "।")
+        || matches!(text.normal(at), "because" | "since" | "so" | "which")
 }
 
 /// Between the words and the name stand at most articles and other names.

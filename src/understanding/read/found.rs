@@ -150,8 +150,9 @@ impl Found {
         let feeds = material(&[MaterialKind::Feed, MaterialKind::Meal]);
         let tray = |hit: &Hit<Named>| hit.meaning == Named::BedKind(BedKind::Tray);
         let sprouts = told.iter().any(|hit| hit.meaning == Told::Microgreen) || names.iter().any(tray);
-        let Described { seen: mut signs, denied, like } =
-            reader.gazetteer.signs(&together::without_short_days(text, &days), &parts_named(&names, sprouts, reader.known));
+        let Described { seen: mut signs, denied, like } = reader
+            .gazetteer
+            .signs(&together::without_short_days(text, &days), &parts_named(&names, sprouts, reader.known));
         if harmed::is_cover_laid(text) {
             signs.retain(|sign| !sign.contains("dry") && !sign.contains("crisp"));
         }

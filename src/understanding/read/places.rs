@@ -1,6 +1,6 @@
 //! "Tray and basket both watered", "tomato aur tokri me pani diya": beds told side by side, one by its kind.
 
-use super::{Found, Hit, Named, Reading, Text};
+use super::{Found, Hit, Named, Reading, Text, Told};
 use crate::garden::BedId;
 use crate::understanding::asker::Asker;
 
@@ -9,7 +9,15 @@ impl Found {
     /// one out.
     pub(super) fn with_all_places(&self, text: &Text, mut reading: Reading, asker: &Asker) -> Reading {
         let worked = reading.did.is_some() || reading.saw.is_some();
-        if !worked || !reading.measures.is_empty() || reading.new_bed || reading.all_beds || !reading.alike.is_empty() {
+        // "Not the bag, the basket" names two, and means one.
+        let denied = reading.corrects || self.told.iter().any(|hit| hit.meaning == Told::Not);
+        if !worked
+            || denied
+            || !reading.measures.is_empty()
+            || reading.new_bed
+            || reading.all_beds
+            || !reading.alike.is_empty()
+        {
             return reading;
         }
         let places = self.places_named();
@@ -43,8 +51,10 @@ impl Found {
         let of_beds = |hit: &&Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::Crop(_) | Named::BedKind(_));
         let within = |hit: &Hit<Named>| {
             self.names.iter().any(|other| {
-                matches!(other.meaning, Named::OwnBed(_)) && other.span.len() > hit.span.len()
-                    && other.span.start <= hit.span.start && hit.span.end <= other.span.end
+                matches!(other.meaning, Named::OwnBed(_))
+                    && other.span.len() > hit.span.len()
+                    && other.span.start <= hit.span.start
+                    && hit.span.end <= other.span.end
             })
         };
         self.names.iter().filter(of_beds).filter(|hit| !within(hit)).collect()
@@ -55,8 +65,24 @@ impl Found {
 fn is_joined(text: &Text, one: &Hit<Named>, next: &Hit<Named>) -> bool {
     const JOINS: [&str; 9] = ["and", "&", ",", "aur", "n", "plus", "+", "और", "also"];
     const SMALL: [&str; 18] = [
-        "the", "my", "both", "then", "ko", "me", "mein", "par", "pe", "ke", "ka", "ki", "wale", "wali", "को", "में",
-        "पर", "के",
+        "the",
+        "my",
+        "both",
+        "then",
+        "ko",
+        "me",
+        "mein",
+        "par",
+        "pe",
+        "ke",
+        "ka",
+        "ki",
+        "wale",
+        "wali",
+        "को",
+        "में",
+        "पर",
+        "के",
     ];
     let between = one.span.end..next.span.start;
     let joins = between.clone().any(|at| JOINS.contains(&text.normal(at)));

@@ -53,15 +53,42 @@ pub(super) fn asks_if_enough(text: &Text) -> bool {
 pub(super) fn asks_by_its_order(text: &Text, names: &[usize]) -> bool {
     const VERBS: [&str; 5] = ["was", "were", "has", "have", "had"];
     const WHO: [&str; 24] = [
-        "the", "my", "our", "it", "they", "he", "she", "we", "i", "you", "this", "that", "these", "those", "any",
-        "anyone", "anybody", "someone", "somebody", "everything", "all", "there", "your", "anything",
+        "the",
+        "my",
+        "our",
+        "it",
+        "they",
+        "he",
+        "she",
+        "we",
+        "i",
+        "you",
+        "this",
+        "that",
+        "these",
+        "those",
+        "any",
+        "anyone",
+        "anybody",
+        "someone",
+        "somebody",
+        "everything",
+        "all",
+        "there",
+        "your",
+        "anything",
     ];
     let stop = |at: usize| text.tokens.get(at).is_none_or(|token| !token.is_word() && token.number.is_none());
     let first = |at: usize| at.checked_sub(1).is_none_or(stop);
     let subject = |at: usize| WHO.contains(&text.normal(at)) || names.contains(&at);
     // "Had the mint cut": who had it done is left out; "have the tomatoes been fed" asks.
     let been = |at: usize| (at..text.tokens.len()).any(|place| matches!(text.normal(place), "been" | "had" | "got"));
-    let person = |at: usize| matches!(text.normal(at), "i" | "we" | "you" | "they" | "he" | "she" | "anyone" | "anybody" | "someone" | "somebody");
+    let person = |at: usize| {
+        matches!(
+            text.normal(at),
+            "i" | "we" | "you" | "they" | "he" | "she" | "anyone" | "anybody" | "someone" | "somebody"
+        )
+    };
     let has = |at: usize| !matches!(text.normal(at), "had" | "have") || person(at + 1) || been(at + 1);
     text.language == Language::En
         && (0..text.tokens.len()).any(|at| VERBS.contains(&text.normal(at)) && first(at) && subject(at + 1) && has(at))

@@ -73,7 +73,11 @@ pub(super) fn did_and_asks_not(text: &Text, told: &mut [Hit<Told>]) {
         let verbs = things.iter().any(|thing| thing.span.start > start + LONGEST);
         // "Did it on Friday evening".
         let pronoun = matches!(text.normal(hit.span.start + 1), "it" | "them");
-        let behind = hit.span.start.checked_sub(1).is_none_or(|at| matches!(text.normal(at), "," | "." | "and" | "-" | "i" | "we" | ";"));
+        let behind = hit
+            .span
+            .start
+            .checked_sub(1)
+            .is_none_or(|at| matches!(text.normal(at), "," | "." | "and" | "-" | "i" | "we" | ";"));
         let told = pronoun && behind && (THEN.contains(&text.normal(start)) || text.tokens.len() <= start);
         if told || article && thing && then && !verbs {
             hit.meaning = Told::Done;

@@ -35,7 +35,9 @@ impl Deeds<'_> {
     /// Whether a name ends within so many tokens before a place, in the same clause.
     fn name_before(&self, at: usize, most: usize) -> bool {
         let near = |name: &Range<usize>| {
-            name.end <= at && at - name.end <= most && (name.end..at).all(|place| !ENDS.contains(&self.text.normal(place)))
+            name.end <= at
+                && at - name.end <= most
+                && (name.end..at).all(|place| !ENDS.contains(&self.text.normal(place)))
         };
         let of_beds = |name: &Named| matches!(name, Named::Crop(_) | Named::OwnBed(_) | Named::BedKind(_));
         self.places(of_beds).iter().any(near)
@@ -85,8 +87,7 @@ impl Deeds<'_> {
             let crop = crops.iter().find(|crop| crop.start > at && crop.start - at <= NEAR);
             crop.is_some_and(|crop| !PARTS.contains(&self.text.normal(crop.end)))
         };
-        let verb =
-            |at: &usize| VERBS.contains(&self.text.normal(*at)) && claims.is_made(&(*at..*at + 1)) && whole(*at);
+        let verb = |at: &usize| VERBS.contains(&self.text.normal(*at)) && claims.is_made(&(*at..*at + 1)) && whole(*at);
         (0..self.text.tokens.len()).find(verb).map(|_| JobKind::Plant)
     }
 
@@ -105,7 +106,9 @@ impl Deeds<'_> {
         let to = |at: usize| {
             let article = usize::from(matches!(self.text.normal(at + 1), "the" | "my" | "each" | "our"));
             let next = at + 1 + article;
-            matches!(self.text.normal(at), "to" | "into") && amount(at - usize::from(at > 0 && self.text.normal(at - 1) == "each")) && names.iter().any(|name| name.start == next)
+            matches!(self.text.normal(at), "to" | "into")
+                && amount(at - usize::from(at > 0 && self.text.normal(at - 1) == "each"))
+                && names.iter().any(|name| name.start == next)
         };
         !general && (0..self.text.tokens.len()).any(to)
     }
@@ -139,12 +142,26 @@ impl Deeds<'_> {
         // "Neem spray on chilli and tomato done on 15th evening": names alone stand between.
         const COMPLETED: [&str; 6] = ["done", "completed", "finished", "applied", "complete", "given"];
         let behind = thing.end <= verb.start && verb.start - thing.end <= FURTHEST;
-        let said = self.text.language == Language::En && !self.asks && COMPLETED.contains(&self.text.normal(verb.start));
+        let said =
+            self.text.language == Language::En && !self.asks && COMPLETED.contains(&self.text.normal(verb.start));
         let names_alone = (thing.end..verb.start).all(|at| {
             let named = self.names.iter().any(|hit| hit.span.contains(&at));
             let small = matches!(
                 self.text.normal(at),
-                "on" | "the" | "and" | "for" | "in" | "to" | "my" | "both" | "all" | "is" | "was" | "over" | "has" | "been" | "&"
+                "on" | "the"
+                    | "and"
+                    | "for"
+                    | "in"
+                    | "to"
+                    | "my"
+                    | "both"
+                    | "all"
+                    | "is"
+                    | "was"
+                    | "over"
+                    | "has"
+                    | "been"
+                    | "&"
             );
             named || small
         });

@@ -35,9 +35,8 @@ impl Deeds<'_> {
     pub(super) fn put_it_in(&self, claims: &Claims<'_>) -> bool {
         const NEAR: usize = 4;
         let put = |at: &usize| self.text.normal(*at) == "put" && claims.is_made(&(*at..*at + 1));
-        let crop_before = |end: usize| {
-            self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)) && hit.span.end == end)
-        };
+        let crop_before =
+            |end: usize| self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)) && hit.span.end == end);
         let into = |at: usize| (at + 1..=at + NEAR).any(|place| self.text.normal(place) == "in" && crop_before(place));
         let free = |at: usize| !self.names_what_grows(at);
         self.text.language == Language::En && (0..self.text.tokens.len()).filter(put).any(|at| into(at) && free(at))
