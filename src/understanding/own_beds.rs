@@ -4,6 +4,7 @@ use super::asker::{Asker, OwnBed};
 use super::reading::Reading;
 use crate::garden::{BedId, JobKind};
 use crate::knowledge::Kind;
+use crate::quantity::UnitOf;
 
 /// The asker's beds that are meant, where none was named: those where the crop stands, narrowed by the word
 /// for their kind. A size that was said describes another bed, so none of hers is meant.
@@ -23,7 +24,10 @@ pub fn with_beds(mut reading: Reading, asker: &Asker) -> Reading {
             here.into_iter().filter(|bed| reading.crops.iter().any(|crop| bed.has(crop))).collect();
         let narrow: Vec<&OwnBed> = with_crop.iter().copied().filter(of_kind).collect();
         // What is sown or planted in a tray stands in none of the boxes, whatever grows there.
+        // "In 15 litre bags" describes others than hers.
+        let described = reading.quantities.iter().any(|said| said.unit.measures() == UnitOf::Volume);
         let started = matches!(reading.did, Some(JobKind::Sow | JobKind::Plant)) && reading.kind == Kind::Record;
+        let started = started && !described;
         if started && reading.bed_kind.is_some() {
             asker.beds.iter().filter(there).filter(of_kind).collect()
         } else if narrow.is_empty() {

@@ -1,6 +1,6 @@
 //! "Tray and basket both watered", "tomato aur tokri me pani diya": beds told side by side, one by its kind.
 
-use super::{Found, Hit, Named, Reading, Text};
+use super::{Found, Hit, Named, Reading, Text, Told};
 use crate::garden::BedId;
 use crate::understanding::asker::Asker;
 
@@ -9,7 +9,15 @@ impl Found {
     /// one out.
     pub(super) fn with_all_places(&self, text: &Text, mut reading: Reading, asker: &Asker) -> Reading {
         let worked = reading.did.is_some() || reading.saw.is_some();
-        if !worked || !reading.measures.is_empty() || reading.new_bed || reading.all_beds || !reading.alike.is_empty() {
+        // "Not the bag, the basket" names two, and means one.
+        let denied = reading.corrects || self.told.iter().any(|hit| hit.meaning == Told::Not);
+        if !worked
+            || denied
+            || !reading.measures.is_empty()
+            || reading.new_bed
+            || reading.all_beds
+            || !reading.alike.is_empty()
+        {
             return reading;
         }
         let places = self.places_named();
