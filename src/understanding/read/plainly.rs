@@ -426,7 +426,9 @@ impl Found {
         let seed = !laid && self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Sow));
         let full_size = self.quantities.dimensions.iter().any(|found| found.length.is_some() && found.width.is_some());
         let told = self.did.is_some() && !laid;
-        (asked && crop && !seed && !full_size && !told && self.signs.is_empty()).then_some((Kind::Care, SURE))
+        // A carrot in soil is no circling root.
+        let ails = !self.signs.is_empty() && !(self.asks && self.says_point(Point::BedDepth));
+        (asked && crop && !seed && !full_size && !told && !ails).then_some((Kind::Care, SURE))
     }
 
     /// Work that is told of a bed or crop, and nothing asked: a record, whatever its words lean to. A plant that looks

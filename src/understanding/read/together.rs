@@ -149,7 +149,7 @@ pub(super) fn waits_after_spray(text: &Text, told: &[Hit<Told>], sprays: &[Range
         "wait", "ok", "okay", "fine", "safe", "edible", "gap", "usable", "ruke", "ruku", "rukna", "rukein", "ruko",
         "ruk",
     ];
-    const WAITS_HINDI: [&str; 6] = ["रुकें", "रुकूँ", "रुकना", "रुके", "इंतजार", "intezar"];
+    const WAITS_HINDI: [&str; 6] = ["रुकें", "रुकूं", "रुकना", "रुके", "इंतजार", "intezar"];
     const OTHERWISE: [&str; 26] = [
         "again",
         "next",
