@@ -131,8 +131,7 @@ impl Found {
             && text.tokens.iter().any(|token| matches!(token.normal.as_str(), "kya" | "क्या"));
         let works = self.works_on(&[JobKind::Feed, JobKind::Spray, JobKind::Net, JobKind::Pick, JobKind::Prune]);
         let asked = [Point::Amount, Point::HowMuchWater, Point::SowingDepth, Point::Wait, Point::Strength];
-        let other =
-            works || self.names_stuff() || self.on_plant || asked.into_iter().any(|point| self.says_point(point));
+        let other = works || self.names_stuff() || asked.into_iter().any(|point| self.says_point(point));
         let set = self.says_point(Point::SetsIn) && self.names_crop() && self.asks;
         let sized = !self.quantities.dimensions.is_empty();
         (set && timed && !given && !other && !sized).then_some(Kind::Sow)
