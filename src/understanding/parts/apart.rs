@@ -151,7 +151,7 @@ fn tells_of_more(text: &str) -> bool {
 
 /// "Khaad kab deni hai ye bhi batao", "when is the next feed too?": asked besides, at its end.
 fn asks_besides(text: &str) -> bool {
-    const TELL: [&str; 9] = ["batao", "bataiye", "bata", "batana", "bataye", "बताओ", "बताइए", "बता", "बताएँ"];
+    const TELL: [&str; 9] = ["batao", "bataiye", "bata", "batana", "bataye", "बताओ", "बताइए", "बता", "बताएं"];
     let text = Text::read(text);
     let words: Vec<&str> = (0..text.tokens.len()).map(|at| text.normal(at)).collect();
     let hindi = words.windows(2).any(|pair| matches!(pair, ["bhi" | "भी", tell] if TELL.contains(tell)));
@@ -185,7 +185,7 @@ fn is_passive(text: &str) -> bool {
 
 /// "Last fed on 4 May. Next?" tells what was done before; nothing is to be noted.
 pub(super) fn tells_of_last(text: &str) -> bool {
-    const LAST: [&str; 8] = ["last", "previous", "pichli", "pichla", "aakhri", "पिछली", "पिछला", "आख़िरी"];
+    const LAST: [&str; 8] = ["last", "previous", "pichli", "pichla", "aakhri", "पिछली", "पिछला", "आखिरी"];
     Text::read(text).tokens.iter().any(|token| LAST.contains(&token.normal.as_str()))
 }
 

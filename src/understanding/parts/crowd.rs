@@ -6,7 +6,7 @@ use crate::script::{Text, numbers};
 use crate::understanding::reading::Reading;
 
 /// Words that speak of too many plants.
-const CROWDED: [&str; 26] = [
+const CROWDED: [&str; 24] = [
     "many",
     "crowded",
     "overcrowded",
@@ -20,13 +20,11 @@ const CROWDED: [&str; 26] = [
     "jyada",
     "zyda",
     "jada",
-    "ज़्यादा",
     "ज्यादा",
-    "ज़्यादा",
     "bheed",
-    "भीड़",
+    "भीड",
     "samayenge",
-    "समाएँगे",
+    "समाएंगे",
     "tang",
     "तंग",
     "crowd",

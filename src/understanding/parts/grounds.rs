@@ -44,7 +44,7 @@ pub(super) fn says_next(text: &str) -> bool {
     const NEXT: [&str; 12] =
         ["next", "nxt", "again", "agla", "agli", "agle", "dobara", "phir", "अगला", "अगली", "दोबारा", "फिर"];
     const ELSE: [&str; 12] =
-        ["else", "other", "jobs", "job", "work", "kaam", "aur", "baaki", "काम", "और", "बाक़ी", "all"];
+        ["else", "other", "jobs", "job", "work", "kaam", "aur", "baaki", "काम", "और", "बाकी", "all"];
     let text = Text::read(text);
     let says = |list: &[&str]| text.tokens.iter().any(|token| list.contains(&token.normal.as_str()));
     says(&NEXT) && !says(&ELSE)
@@ -99,7 +99,7 @@ pub(super) fn is_offer(whole: &Reading, first: &Reading) -> bool {
 
 /// "Touched the soil in the east box", "ungli dali": how it was tried, and nothing asked or found.
 pub(super) fn is_only_felt(first: &Reading, text: &str) -> bool {
-    const FELT: [&str; 24] = [
+    const FELT: [&str; 23] = [
         "touched",
         "felt",
         "feeling",
@@ -117,7 +117,6 @@ pub(super) fn is_only_felt(first: &Reading, text: &str) -> bool {
         "chhu",
         "chua",
         "dekha",
-        "उंगली",
         "उंगली",
         "छुआ",
         "छूकर",

@@ -147,7 +147,7 @@ impl Claims<'_> {
 
     /// "Boya jaega", "boya ja sakta hai", "boya jata hai": the passive of what is to come or is done in general.
     fn is_yet_to_be(&self, span: &Range<usize>) -> bool {
-        const GOES: [&str; 45] = [
+        const GOES: [&str; 43] = [
             "jaega",
             "jayega",
             "jaaega",
@@ -178,12 +178,10 @@ impl Claims<'_> {
             "जायेगा",
             "जाएगी",
             "जायेगी",
-            "जाएँगे",
             "जाएंगे",
             "जायेंगे",
             "जाए",
             "जाये",
-            "जाएँ",
             "जाएं",
             "जाता",
             "जाती",
@@ -203,7 +201,7 @@ impl Claims<'_> {
 
     /// "बोएँ", "काटूँ": shall one, where "बोए" was done. The ends of "दीं", "लगाईं" are of what was done.
     fn is_wished(&self, span: &Range<usize>) -> bool {
-        const ENDS: [&str; 6] = ["एँ", "एं", "ऊँ", "ऊं", "ूँ", "ूं"];
+        const ENDS: [&str; 3] = ["एं", "ऊं", "ूं"];
         let last = span.end.checked_sub(1).map_or("", |at| self.text.normal(at));
         self.text.language == Language::Hi && (ENDS.iter().any(|end| last.ends_with(end)) || last.ends_with("ें"))
     }

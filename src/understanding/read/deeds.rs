@@ -154,7 +154,7 @@ impl Deeds<'_> {
 
     /// "Bina dawa ke", "without water".
     fn is_without(&self, thing: &Range<usize>) -> bool {
-        const WITHOUT: [&str; 7] = ["without", "bina", "bagair", "bager", "बिना", "बगैर", "बग़ैर"];
+        const WITHOUT: [&str; 6] = ["without", "bina", "bagair", "bager", "बिना", "बगैर"];
         thing.start.checked_sub(1).is_some_and(|before| WITHOUT.contains(&self.text.normal(before)))
     }
 

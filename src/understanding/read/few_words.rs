@@ -23,7 +23,7 @@ impl Found {
         }
         let word = |at: usize| text.normal(at);
         let weight = |at: usize| match word(at) {
-            "weigh" | "weighs" | "wajan" | "wazan" | "वज़न" | "वजन" => true,
+            "weigh" | "weighs" | "wajan" | "wazan" | "वजन" => true,
             "heavy" => at.checked_sub(1).is_some_and(|before| word(before) == "how"),
             "bhari" | "bhaari" | "भारी" => {
                 at.checked_sub(1).is_some_and(|before| matches!(word(before), "kitna" | "kitne" | "कितना" | "कितने"))
@@ -36,7 +36,7 @@ impl Found {
         if sureness < SURE && !things && !picked && (0..text.tokens.len()).any(weight) {
             return Some((Kind::Load, SURE));
         }
-        let season = |at: usize| matches!(word(at), "season" | "mausam" | "मौसम" | "सीज़न");
+        let season = |at: usize| matches!(word(at), "season" | "mausam" | "मौसम" | "सीजन");
         let gone = |at: usize| {
             matches!(word(at), "gone" | "over" | "past" | "passed" | "ended" | "nikal" | "beet" | "निकल" | "बीत")
         };

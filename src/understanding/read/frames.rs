@@ -134,8 +134,8 @@ impl Found {
             "चाहिए",
             "लगेगी",
             "लगेगा",
-            "पड़ेगी",
-            "पड़ेगा",
+            "पडेगी",
+            "पडेगा",
             "आएगी",
             "fill",
         ];
@@ -154,7 +154,7 @@ impl Found {
 
     /// "One row of 8 ft, how many seeds": so many of them, however the row is measured.
     fn counts_seeds(&self, text: &Text, kinds: &[Kind]) -> bool {
-        const ROWS: [&str; 16] = [
+        const ROWS: [&str; 15] = [
             "row",
             "rows",
             "line",
@@ -164,7 +164,6 @@ impl Found {
             "qatar",
             "pankti",
             "कतार",
-            "क़तार",
             "कतारें",
             "पंक्ति",
             "लाइन",

@@ -27,7 +27,7 @@ fn is_given(text: &Text, volume: &Range<usize>) -> bool {
         "gets", "get", "give", "giving", "gave", "given", "pour", "pouring", "poured", "drinks", "takes", "roz",
         "rozana", "daily",
     ];
-    const RHYTHM: [&str; 30] = [
+    const RHYTHM: [&str; 29] = [
         "every",
         "daily",
         "day",
@@ -50,7 +50,6 @@ fn is_given(text: &Text, volume: &Range<usize>) -> bool {
         "daalti",
         "paani",
         "pani",
-        "रोज़",
         "रोज",
         "दिन",
         "देता",

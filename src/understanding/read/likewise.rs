@@ -50,7 +50,7 @@ const OURSELVES: [(&str, &str); 40] = [
 ];
 
 /// Others at large, whom no list of neighbours has.
-const AT_LARGE: [&str; 24] = [
+const AT_LARGE: [&str; 23] = [
     "everyone",
     "everybody",
     "others",
@@ -69,7 +69,6 @@ const AT_LARGE: [&str; 24] = [
     "saheli",
     "bhai",
     "didi",
-    "aunty",
     "सब",
     "लोग",
     "सभी",

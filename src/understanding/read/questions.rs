@@ -41,8 +41,8 @@ pub(super) fn asks_of_work(told: &[Hit<Told>]) -> bool {
 
 /// "Do mag kaafi hain ya teen", "enough or two": of an amount it is asked whether it will do, without a word that asks.
 pub(super) fn asks_if_enough(text: &Text) -> bool {
-    const ENOUGH: [&str; 12] =
-        ["kaafi", "kafi", "kaphi", "काफ़ी", "काफी", "enough", "bahut", "बहुत", "sufficient", "paryapt", "पर्याप्त", "बस"];
+    const ENOUGH: [&str; 11] =
+        ["kaafi", "kafi", "kaphi", "काफी", "enough", "bahut", "बहुत", "sufficient", "paryapt", "पर्याप्त", "बस"];
     const APART: usize = 3;
     let or = |at: usize| matches!(text.normal(at), "ya" | "या" | "or");
     let enough = |at: usize| ENOUGH.contains(&text.normal(at));

@@ -43,7 +43,7 @@ const HONOURS: [&str; 24] = [
 ];
 
 /// Those whose bed is one's own.
-const FAMILY: [&str; 44] = [
+const FAMILY: [&str; 43] = [
     "mum",
     "mom",
     "mummy",
@@ -74,7 +74,6 @@ const FAMILY: [&str; 44] = [
     "pita",
     "मम्मी",
     "पापा",
-    "माँ",
     "मां",
     "नानी",
     "दादी",

@@ -210,7 +210,7 @@ pub(super) fn same_reckoning(text: &Text, told: &mut Vec<Hit<Told>>) {
 
 /// "3 litre pump me neem kitna", "soap, how much in a bottle": how strong it is made.
 pub(super) fn asks_how_strong(text: &Text, told: &[Hit<Told>], sprays: bool, volume: bool) -> Option<Hit<Told>> {
-    const CARRIERS: [&str; 34] = [
+    const CARRIERS: [&str; 33] = [
         "pump",
         "pumps",
         "bottle",
@@ -241,7 +241,6 @@ pub(super) fn asks_how_strong(text: &Text, told: &[Hit<Told>], sprays: bool, vol
         "लीटर",
         "पानी",
         "water",
-        "paani",
         "mashin",
         "machine",
         "मशीन",

@@ -99,7 +99,7 @@ const fn of_job(job: JobKind) -> Option<Mark> {
 /// Whether a word ends as the makers' names of poisons against insects, fungi and weeds do: there are hundreds of them.
 pub(super) fn is_chemical(word: &str) -> bool {
     const SHORTEST: usize = 7;
-    const ENDS: [&str; 32] = [
+    const ENDS: [&str; 31] = [
         "phos",
         "fos",
         "phosphide",
@@ -128,10 +128,9 @@ pub(super) fn is_chemical(word: &str) -> bool {
         "फोस",
         "थ्रिन",
         "प्रिड",
-        "नाज़ोल",
         "नाजोल",
         "थियान",
-        "ज़ेब",
+        "जेब",
     ];
     // "Bicarb" is baked with.
     word.chars().count() >= SHORTEST && ENDS.iter().any(|end| word.ends_with(end)) && word != "bicarb"
