@@ -27,6 +27,8 @@ pub(super) fn as_due_again(first: &Reading, second: Reading, text: &str) -> Read
         Some(JobKind::Spray) if planned && !eats => return second,
         Some(JobKind::Spray) if bare && (again || eats) => Kind::Spray,
         Some(JobKind::Feed) if bare && again && second.kind != Kind::Water => Kind::Feed,
+        // "Sowed it today, when can we eat them": when they are ready.
+        Some(JobKind::Sow | JobKind::Plant) if bare && again && waits(&second) => Kind::Harvest,
         // "Watered at six, is the evening needed too": one more turn of the same.
         Some(JobKind::Water) if bare && second.asks && names_no_matter(&second) => Kind::Water,
         // How long it stays and when it comes off.
