@@ -130,8 +130,14 @@ impl Found {
                 .all(|hit| TO.contains(&text.normal(hit.span.end)))
             && text.tokens.iter().any(|token| matches!(token.normal.as_str(), "kya" | "क्या"));
         let works = self.works_on(&[JobKind::Feed, JobKind::Spray, JobKind::Net, JobKind::Pick, JobKind::Prune]);
+        // "Baingan me paani daalu": water is what is put there; what rooted "paani me" is put in itself.
+        let poured = text.language != Language::En
+            && self.told.iter().any(|hit| {
+                let water = hit.meaning == Told::Thing(JobKind::Water);
+                water && !matches!(text.normal(hit.span.end), "me" | "mein" | "m" | "में")
+            });
         let asked = [Point::Amount, Point::HowMuchWater, Point::SowingDepth, Point::Wait, Point::Strength];
-        let other = works || self.names_stuff() || asked.into_iter().any(|point| self.says_point(point));
+        let other = works || poured || self.names_stuff() || asked.into_iter().any(|point| self.says_point(point));
         let set = self.says_point(Point::SetsIn) && self.names_crop() && self.asks;
         let sized = !self.quantities.dimensions.is_empty();
         (set && timed && !given && !other && !sized).then_some(Kind::Sow)
