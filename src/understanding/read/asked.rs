@@ -196,6 +196,50 @@ impl Found {
         let chatter = kind == Kind::None && sureness < SURELY && self.asks && self.names_crop() && !self.of_others();
         perhaps.filter(|_| chatter).map(|_| (Kind::Care, UNSURE))
     }
+
+    /// When work was done last, and by whom: it is asked, not told.
+    pub(super) fn about_what_was_done(&self) -> Option<(Kind, f64)> {
+        /// Such words leave little else (judgement).
+        const SURE: f64 = 0.85;
+        let asked = self.asks && self.points().any(|point| point == Point::LastDone);
+        let job = self.did.or_else(|| self.jobs().first().copied()).filter(|_| asked)?;
+        let kind = match job {
+            JobKind::Water => Kind::Water,
+            JobKind::Spray => Kind::Spray,
+            JobKind::Feed => Kind::Feed,
+            JobKind::Pick => Kind::Harvest,
+            _ => return None,
+        };
+        Some((kind, SURE))
+    }
+
+    /// What beds there are, and what grows in one.
+    pub(super) fn about_own_beds(&self) -> Option<(Kind, f64)> {
+        /// A phrase that leaves little else (judgement).
+        const SURE: f64 = 0.85;
+        let bed = |hit: &Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_) | Named::Site(_));
+        let other = |hit: &Hit<Named>| matches!(hit.meaning, Named::Mix(_) | Named::Trouble(_) | Named::SomeoneElse);
+        let says = |point| self.points().any(|said| said == point);
+        let asked = says(Point::OwnBeds) || says(Point::Stands) && self.names.iter().any(bed);
+        let of_others = self.told.iter().any(|hit| hit.meaning == Told::Others);
+        let plainly =
+            asked && !of_others && self.did.is_none() && self.signs.is_empty() && !self.names.iter().any(other);
+        plainly.then_some((Kind::Care, SURE))
+    }
+
+    /// How deep a bed and how much sun a crop wants. How deep its seed goes is told too.
+    pub(super) fn about_what_a_crop_wants(&self) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.85;
+        let crop = self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)));
+        let laid = self.points().any(|point| point == Point::SowingDepth);
+        let asked = laid || self.points().any(|point| matches!(point, Point::BedDepth | Point::SunWanted));
+        let seed = !laid && self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Sow));
+        let full_size = self.quantities.dimensions.iter().any(|found| found.length.is_some() && found.width.is_some());
+        let told = self.did.is_some() && !laid;
+        // A carrot in soil is no circling root.
+        let ails = !(self.signs.is_empty() || self.asks && self.says_point(Point::BedDepth));
+        (asked && crop && !seed && !full_size && !told && !ails).then_some((Kind::Care, SURE))
+    }
 }
 
 fn is_mix(hit: &Hit<Named>) -> bool {

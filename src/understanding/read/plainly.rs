@@ -134,84 +134,6 @@ impl Found {
         self.once_more(text).then_some((Kind::None, SURE))
     }
 
-    /// "Get me Ravi on the phone", "आशा जी से बात करनी है": one of the crew is wanted, and nothing of a garden is asked.
-    fn about_one_of_the_crew(&self, text: &Text) -> Option<(Kind, f64)> {
-        const SURE: f64 = 0.85;
-        const WANTED: [&str; 42] = [
-            "call",
-            "phone",
-            "ring",
-            "send",
-            "get",
-            "ask",
-            "tell",
-            "talk",
-            "speak",
-            "connect",
-            "message",
-            "need",
-            "want",
-            "please",
-            "pls",
-            "contact",
-            "number",
-            "reach",
-            "inform",
-            "fon",
-            "bhej",
-            "bhejo",
-            "bhejiye",
-            "bhejna",
-            "bula",
-            "bulao",
-            "bulaiye",
-            "bulana",
-            "baat",
-            "bolo",
-            "bol",
-            "batao",
-            "bata",
-            "भेज",
-            "भेजो",
-            "भेजिए",
-            "बुला",
-            "बुलाओ",
-            "बुलाइए",
-            "बात",
-            "फोन",
-            "कॉल",
-        ];
-        let wanted = text.tokens.iter().any(|token| WANTED.contains(&token.normal.as_str()));
-        let garden = !self.names.is_empty() || !self.signs.is_empty() || !self.quantities.said.is_empty();
-        let work = self.did.is_some() || !self.jobs().is_empty() || self.saw().is_some();
-        (self.crew && wanted && !garden && !work && !self.of_others()).then_some((Kind::Person, SURE))
-    }
-
-    /// What another person has or did, who is none that the asker may know of: none of it is told.
-    fn about_someone_else(&self) -> Option<(Kind, f64)> {
-        const SURE: f64 = 0.9;
-        let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
-        let named = self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
-        let of_work = says(Told::Data) || self.points().any(|point| matches!(point, Point::LastDone | Point::Stands));
-        (named && of_work && self.asks && !says(Told::OthersSaid)).then_some((Kind::None, SURE))
-    }
-
-    /// When work was done last, and by whom: it is asked, not told.
-    fn about_what_was_done(&self) -> Option<(Kind, f64)> {
-        /// Such words leave little else (judgement).
-        const SURE: f64 = 0.85;
-        let asked = self.asks && self.points().any(|point| point == Point::LastDone);
-        let job = self.did.or_else(|| self.jobs().first().copied()).filter(|_| asked)?;
-        let kind = match job {
-            JobKind::Water => Kind::Water,
-            JobKind::Spray => Kind::Spray,
-            JobKind::Feed => Kind::Feed,
-            JobKind::Pick => Kind::Harvest,
-            _ => return None,
-        };
-        Some((kind, SURE))
-    }
-
     /// Whether one may pick or eat after a spray is about the spray, however it is put.
     fn about_waiting(&self) -> Option<(Kind, f64)> {
         /// What may do harm is read so (judgement).
@@ -401,34 +323,6 @@ impl Found {
         let net = self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Net));
         let percent = self.quantities.said.iter().any(|said| said.written.unit == Unit::Percent);
         (net && percent && self.asks).then_some((Kind::Shade, SURE))
-    }
-
-    /// What beds there are, and what grows in one.
-    fn about_own_beds(&self) -> Option<(Kind, f64)> {
-        /// A phrase that leaves little else (judgement).
-        const SURE: f64 = 0.85;
-        let bed = |hit: &Hit<Named>| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_) | Named::Site(_));
-        let other = |hit: &Hit<Named>| matches!(hit.meaning, Named::Mix(_) | Named::Trouble(_) | Named::SomeoneElse);
-        let says = |point| self.points().any(|said| said == point);
-        let asked = says(Point::OwnBeds) || says(Point::Stands) && self.names.iter().any(bed);
-        let of_others = self.told.iter().any(|hit| hit.meaning == Told::Others);
-        let plainly =
-            asked && !of_others && self.did.is_none() && self.signs.is_empty() && !self.names.iter().any(other);
-        plainly.then_some((Kind::Care, SURE))
-    }
-
-    /// How deep a bed and how much sun a crop wants. How deep its seed goes is told too.
-    fn about_what_a_crop_wants(&self) -> Option<(Kind, f64)> {
-        const SURE: f64 = 0.85;
-        let crop = self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)));
-        let laid = self.points().any(|point| point == Point::SowingDepth);
-        let asked = laid || self.points().any(|point| matches!(point, Point::BedDepth | Point::SunWanted));
-        let seed = !laid && self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Sow));
-        let full_size = self.quantities.dimensions.iter().any(|found| found.length.is_some() && found.width.is_some());
-        let told = self.did.is_some() && !laid;
-        // A carrot in soil is no circling root.
-        let ails = !self.signs.is_empty() && !(self.asks && self.says_point(Point::BedDepth));
-        (asked && crop && !seed && !full_size && !told && !ails).then_some((Kind::Care, SURE))
     }
 
     /// Work that is told of a bed or crop, and nothing asked: a record, whatever its words lean to. A plant that looks

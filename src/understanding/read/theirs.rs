@@ -1,8 +1,8 @@
-//! What stands in a place that the asker may not see.
+//! What is of someone else, in a place that the asker may not see or by a name, and the crew where one of it is wanted.
 
 use super::{Found, Hit, Named, Reader, Told};
 use crate::garden::Role;
-use crate::knowledge::Kind;
+use crate::knowledge::{Kind, Point};
 use crate::script::{Text, index_word, sound_key};
 use crate::understanding::asker::Asker;
 use crate::understanding::reading::Reading;
@@ -218,6 +218,68 @@ impl Found {
         let after = crop.map_or(from, |crop| crop.span.end);
         // A word may stand between that tells which: "Meera's east box", "Meera ka bhindi wala box".
         begins(from) || begins(after) || begins(after + 1) || honoured && crop.is_some() && self.asks
+    }
+
+    /// "Get me Ravi on the phone", "आशा जी से बात करनी है": one of the crew is wanted, and nothing of a garden is asked.
+    pub(super) fn about_one_of_the_crew(&self, text: &Text) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.85;
+        const WANTED: [&str; 42] = [
+            "call",
+            "phone",
+            "ring",
+            "send",
+            "get",
+            "ask",
+            "tell",
+            "talk",
+            "speak",
+            "connect",
+            "message",
+            "need",
+            "want",
+            "please",
+            "pls",
+            "contact",
+            "number",
+            "reach",
+            "inform",
+            "fon",
+            "bhej",
+            "bhejo",
+            "bhejiye",
+            "bhejna",
+            "bula",
+            "bulao",
+            "bulaiye",
+            "bulana",
+            "baat",
+            "bolo",
+            "bol",
+            "batao",
+            "bata",
+            "भेज",
+            "भेजो",
+            "भेजिए",
+            "बुला",
+            "बुलाओ",
+            "बुलाइए",
+            "बात",
+            "फोन",
+            "कॉल",
+        ];
+        let wanted = text.tokens.iter().any(|token| WANTED.contains(&token.normal.as_str()));
+        let garden = !self.names.is_empty() || !self.signs.is_empty() || !self.quantities.said.is_empty();
+        let work = self.did.is_some() || !self.jobs().is_empty() || self.saw().is_some();
+        (self.crew && wanted && !garden && !work && !self.of_others()).then_some((Kind::Person, SURE))
+    }
+
+    /// What another person has or did, who is none that the asker may know of: none of it is told.
+    pub(super) fn about_someone_else(&self) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.9;
+        let says = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
+        let named = self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
+        let of_work = says(Told::Data) || self.points().any(|point| matches!(point, Point::LastDone | Point::Stands));
+        (named && of_work && self.asks && !says(Told::OthersSaid)).then_some((Kind::None, SURE))
     }
 }
 
