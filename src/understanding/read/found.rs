@@ -126,7 +126,10 @@ impl Found {
             asks,
             noted,
         };
-        let did = deeds.job();
+        // "Kisne boi": who did it is asked, and nothing told. Of work whose last time is kept, that is told.
+        let who = text.tokens.iter().any(|token| matches!(token.normal.as_str(), "kisne" | "किसने"));
+        let kept = |job: &JobKind| matches!(job, JobKind::Water | JobKind::Spray | JobKind::Feed | JobKind::Pick);
+        let did = deeds.job().filter(|job| !who || kept(job));
         let tray_sown = did == Some(JobKind::Sow) && deeds.tray_set();
         let harmed = did.is_none()
             && !told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_)))

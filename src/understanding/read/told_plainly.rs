@@ -82,12 +82,11 @@ impl Deeds<'_> {
             return None;
         }
         let claims = self.claims();
-        let crops = self.places(|name| matches!(name, Named::Crop(_)));
-        let whole = |at: usize| {
-            let crop = crops.iter().find(|crop| crop.start > at && crop.start - at <= NEAR);
-            crop.is_some_and(|crop| !PARTS.contains(&self.text.normal(crop.end)))
+        let verb = |at: &usize| {
+            VERBS.contains(&self.text.normal(*at))
+                && claims.is_made(&(*at..*at + 1))
+                && self.is_of_a_whole_crop(*at, NEAR)
         };
-        let verb = |at: &usize| VERBS.contains(&self.text.normal(*at)) && claims.is_made(&(*at..*at + 1)) && whole(*at);
         (0..self.text.tokens.len()).find(verb).map(|_| JobKind::Plant)
     }
 
@@ -191,6 +190,13 @@ impl Deeds<'_> {
         taken.then_some(JobKind::Pick)
     }
 
+    /// Whether a crop, and no part of it, stands so near behind this word.
+    fn is_of_a_whole_crop(&self, at: usize, near: usize) -> bool {
+        let crops = self.places(|name| matches!(name, Named::Crop(_)));
+        let crop = crops.iter().find(|crop| crop.start > at && crop.start - at <= near);
+        crop.is_some_and(|crop| !PARTS.contains(&self.text.normal(crop.end)))
+    }
+
     /// "Cut the coriander yesterday": the crop itself, on a day that has come.
     fn cut_down(&self) -> Option<JobKind> {
         const NEAR: usize = 4;
@@ -198,12 +204,9 @@ impl Deeds<'_> {
             return None;
         }
         let claims = self.claims();
-        let crops = self.places(|name| matches!(name, Named::Crop(_)));
-        let whole = |at: usize| {
-            let crop = crops.iter().find(|crop| crop.start > at && crop.start - at <= NEAR);
-            crop.is_some_and(|crop| !PARTS.contains(&self.text.normal(crop.end)))
+        let cut = |at: &usize| {
+            self.text.normal(*at) == "cut" && claims.is_made(&(*at..*at + 1)) && self.is_of_a_whole_crop(*at, NEAR)
         };
-        let cut = |at: &usize| self.text.normal(*at) == "cut" && claims.is_made(&(*at..*at + 1)) && whole(*at);
         (0..self.text.tokens.len()).find(cut).map(|_| JobKind::Pick)
     }
 
