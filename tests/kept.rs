@@ -68,12 +68,13 @@ fn other_knowledge_is_not_answered_from_it() {
     let folder = tempfile::tempdir().unwrap();
     let old = kept(folder.path());
     let files = Files::embedded();
-    let mut texts: Vec<(String, String)> = ["crops", "materials", "mixes", "troubles", "words", "wording", "asking"]
-        .iter()
-        .flat_map(|within| files.within(within, ""))
-        .chain(files.within("articles", ".md"))
-        .map(owned)
-        .collect();
+    let mut texts: Vec<(String, String)> =
+        ["crops", "materials", "mixes", "troubles", "words", "wording", "asking", "heard"]
+            .iter()
+            .flat_map(|within| files.within(within, ""))
+            .chain(files.within("articles", ".md"))
+            .map(owned)
+            .collect();
     texts.extend(
         ["sources.toml", "signs.toml", "refused.toml", "other-plants.toml", "places.toml", "usual-crops.toml"]
             .map(|name| owned((name, files.text(name).unwrap()))),

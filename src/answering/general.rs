@@ -18,8 +18,12 @@ const USUAL_PRODUCT: &str = "neem-oil";
 /// An answer as it was, but where it asks which bed is meant: then the rule of the trade beside the question, or, where
 /// it was asked in general, in its place.
 pub fn instead(answer: Answer, reading: &Reading, facts: &Facts<'_>) -> Answer {
-    let asks = answer.outcome == Outcome::AskedBack && answer.lines.iter().any(|line| line.phrase == "ask-which-bed");
-    if !asks {
+    let asks = |what: &str| answer.outcome == Outcome::AskedBack && answer.lines.iter().any(|line| line.phrase == what);
+    // "Are holes needed, or is the cloth enough": how a box is made is told of any size.
+    if asks("ask-size") && reading.asks && reading.quantities.is_empty() && !reading.points.contains(&Point::Amount) {
+        return care::instead(reading, facts).map_or(answer, care::told);
+    }
+    if !asks("ask-which-bed") {
         return answer;
     }
     // What wet coir weighs: of no bed.

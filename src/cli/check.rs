@@ -36,7 +36,7 @@ fn told(census: &Census) -> String {
     let names: Vec<String> = census.names.iter().map(|(language, count)| format!("{count} {language}")).collect();
     format!(
         "{} crops ({} also as microgreens), {} troubles, {} materials, {} mixes, {} articles, {} places\n\
-         {} ways of asking; names: {}\n\
+         {} ways of asking, {} whole messages; names: {}\n\
          {} facts, {} of them read in their source",
         census.crops,
         census.microgreens,
@@ -46,6 +46,7 @@ fn told(census: &Census) -> String {
         census.articles,
         census.places,
         census.ways_of_asking,
+        census.heard_messages,
         names.join(", "),
         census.facts,
         census.facts_read_in_their_source,

@@ -1,4 +1,5 @@
-//! How words lean towards kinds of message: multinomial logistic regression over the ways of asking.
+//! How words lean towards kinds of message: multinomial logistic regression over the ways of asking and over whole
+//! messages as they may be sent.
 //!
 //! Retrieval finds the nearest single phrasing; this weighs every word, every pair of neighbours and every run of
 //! three letters by how it tells the kinds apart, so that a message no phrasing is near to still leans somewhere, and
@@ -16,10 +17,14 @@ use std::collections::HashMap;
 /// rounds change nothing).
 const ROUNDS: usize = 3;
 const STEP: f32 = 0.3;
+/// A feature that stands in one example alone tells nothing of others.
+const MET_OFTEN: f32 = 2.0;
 /// A gradient less than this moves nothing.
 const LEAST_GRADIENT: f32 = 1e-3;
 /// What a run of letters counts against a word.
 const LETTERS_COUNT: f32 = 0.5;
+/// What a whole message counts against a way of asking (looked for on messages beside both).
+const HEARD_COUNT: f32 = 3.0;
 /// What a meaning counts against a word.
 const MEANINGS_COUNT: f32 = 0.5;
 
@@ -38,14 +43,15 @@ pub struct Habit {
 type Weighed = Vec<(usize, f32)>;
 
 impl Habit {
-    /// Learns from the ways of asking.
-    pub fn of(ways: &[(Kind, Vec<String>)]) -> Self {
+    /// Learns from the ways of asking, and from whole messages.
+    pub fn of(ways: &[(Kind, Vec<String>)], heard: &[(Kind, Vec<String>)]) -> Self {
         let kinds = kinds_of(ways.iter().map(|(kind, _)| *kind));
         // Each feature gets a number when it is first met, and its row by the alphabet when all are known.
         let mut numbers: HashMap<String, usize> = HashMap::new();
         let mut standing_in: Vec<f32> = Vec::new();
-        let mut counted: Vec<(usize, Vec<(usize, f32)>)> = Vec::new();
-        for (kind, words) in ways {
+        let mut counted: Vec<(usize, f32, Vec<(usize, f32)>)> = Vec::new();
+        let ways = ways.iter().map(|way| (way, 1.0));
+        for ((kind, words), counts_for) in ways.chain(heard.iter().map(|heard| (heard, HEARD_COUNT))) {
             let Ok(kind) = kinds.binary_search(kind) else { continue };
             let mut met: Vec<usize> = Vec::new();
             each_feature(words, |feature| {
@@ -61,40 +67,45 @@ impl Habit {
                     *standing_in += 1.0;
                 }
             }
-            counted.push((kind, counts));
+            counted.push((kind, counts_for, counts));
         }
         let total = counted.len() as f32;
-        let mut names: Vec<(&str, usize)> = numbers.iter().map(|(name, number)| (name.as_str(), *number)).collect();
+        let often = |number: usize| standing_in.get(number).is_some_and(|count| *count >= MET_OFTEN);
+        let mut names: Vec<(&str, usize)> = numbers
+            .iter()
+            .filter(|(_, number)| often(**number))
+            .map(|(name, number)| (name.as_str(), *number))
+            .collect();
         names.sort_unstable();
-        let mut rows = vec![0; names.len()];
+        let mut rows = vec![None; numbers.len()];
         let mut rarities = Vec::with_capacity(names.len());
         for (row, (_, number)) in names.iter().enumerate() {
             let count = standing_in.get(*number).copied().unwrap_or_default();
             rarities.push(libm::logf((1.0 + total) / (1.0 + count)) + 1.0);
             if let Some(its) = rows.get_mut(*number) {
-                *its = row;
+                *its = Some(row);
             }
         }
         let features = Ranked::of(names.into_iter().map(|(name, _)| name));
         let weights = vec![0.0; features.len() * kinds.len()];
         let mut habit = Self { kinds, features, rarities, weights };
-        let examples: Vec<(usize, Weighed)> = counted
+        let examples: Vec<(usize, f32, Weighed)> = counted
             .into_iter()
-            .map(|(kind, counts)| {
-                let by_row = counts.into_iter().filter_map(|(number, count)| Some((*rows.get(number)?, count)));
-                (kind, habit.weighed(by_row.collect()))
+            .map(|(kind, counts_for, counts)| {
+                let by_row = counts.into_iter().filter_map(|(number, count)| Some(((*rows.get(number)?)?, count)));
+                (kind, counts_for, habit.weighed(by_row.collect()))
             })
             .collect();
         habit.learn(&examples);
         habit
     }
 
-    fn learn(&mut self, examples: &[(usize, Weighed)]) {
+    fn learn(&mut self, examples: &[(usize, f32, Weighed)]) {
         let mut gone = vec![1e-6_f32; self.weights.len()];
         let order = shuffled(examples.len());
         let mut shares = Vec::new();
         for _ in 0..ROUNDS {
-            for (kind, features) in order.iter().filter_map(|place| examples.get(*place)) {
+            for (kind, counts_for, features) in order.iter().filter_map(|place| examples.get(*place)) {
                 self.shares_of(features, &mut shares);
                 if let Some(own) = shares.get_mut(*kind) {
                     *own -= 1.0;
@@ -109,7 +120,7 @@ impl Habit {
                 for (row, value) in features {
                     let from = row * self.kinds.len();
                     for (kind, share) in &moved {
-                        let gradient = share * value;
+                        let gradient = counts_for * share * value;
                         if gradient.abs() > LEAST_GRADIENT
                             && let Some(gone) = gone.get_mut(from + kind)
                             && let Some(weight) = self.weights.get_mut(from + kind)
@@ -202,12 +213,19 @@ fn kinds_of(kinds: impl Iterator<Item = Kind>) -> Vec<Kind> {
 /// Marks a run of letters among the features; no word begins with it.
 const LETTERS: &str = "#";
 
+/// Marks a word as it is written; no word begins with it.
+pub const WRITTEN: &str = "~";
+
 /// Tells words, pairs of neighbours with the borders of the message, runs of three letters, meanings, and pairs of
-/// meanings in their order, whatever stands between them. Class words are no letters; meanings stand at the end.
+/// meanings in their order, whatever stands between them. Class words are no letters; meanings, then words as
+/// written, stand at the end.
 fn each_feature(words: &[String], mut tell: impl FnMut(&str)) {
     let mut feature = String::new();
-    let (words, meanings) =
-        words.split_at(words.iter().position(|word| word.starts_with(MEANING)).unwrap_or(words.len()));
+    let marked = |word: &String| word.starts_with(MEANING) || word.starts_with(WRITTEN);
+    let (words, meanings) = words.split_at(words.iter().position(marked).unwrap_or(words.len()));
+    let (meanings, written) =
+        meanings.split_at(meanings.iter().position(|word| word.starts_with(WRITTEN)).unwrap_or(meanings.len()));
+    written.iter().for_each(|word| tell(word));
     for (place, meaning) in meanings.iter().enumerate() {
         tell(meaning);
         for later in meanings.iter().skip(place + 1).filter(|later| *later != meaning) {

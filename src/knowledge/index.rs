@@ -1,14 +1,14 @@
 //! The search index: ways of asking, and articles. Derived from the facts; may be deleted.
 
 use super::article::Article;
-use super::asking::Kind;
-use super::habit::Habit;
+use super::asking::{Kind, WayOfAsking};
+use super::habit::{Habit, WRITTEN};
 use super::meanings::Slips;
 use super::pack::{Packed, Ranked, Unpacking};
 use super::shelf::Shelf;
 use super::spellings::Spellings;
 use super::{Knowledge, kept};
-use crate::script::{Language, Text, index_words_as};
+use crate::script::{Language, Text, Token, index_words_as};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 use thiserror::Error;
@@ -67,14 +67,7 @@ impl Index {
                 let ways = ways.iter().map(|(_, words)| words.clone()).collect::<Vec<_>>();
                 move || Shelf::build(ways.iter().map(Vec::as_slice))
             });
-            let meant = known.ways_of_asking.iter().map(|way| {
-                let tokens = Text::read_as(&way.phrase, way.language).tokens;
-                known.meanings.of(&tokens, way.language, Slips::Refused)
-            });
-            let with_meanings = |((kind, words), meant): (&(Kind, Vec<String>), Vec<String>)| {
-                (*kind, words.iter().cloned().chain(meant).collect())
-            };
-            let habit = Habit::of(&ways.iter().zip(meant).map(with_meanings).collect::<Vec<_>>());
+            let habit = Habit::of(&lessons(known, &known.ways_of_asking), &lessons(known, &known.heard));
             let gone = |_| tantivy::TantivyError::SystemError("a thread of the index ended early".to_owned());
             let (articles, asking) = (articles.join().map_err(gone)??, asking.join().map_err(gone)??);
             Ok(Self {
@@ -161,7 +154,7 @@ impl Index {
         known.into_iter().take(ENOUGH).map(|(_, word)| (*word).to_owned()).collect()
     }
 
-    /// How usual these words and meanings are for each kind, as shares of 1.
+    /// How usual these words, meanings and words as written are for each kind, as shares of 1.
     #[must_use]
     pub fn leaning(&self, words: &[String]) -> Vec<(Kind, f64)> {
         self.habit.shares(words)
@@ -269,6 +262,29 @@ fn with_classes(phrase: &str, language: Language) -> Vec<String> {
         if position % 2 == 0 { words.extend(index_words_as(piece, language)) } else { words.push(class_word(piece)) }
     }
     words
+}
+
+/// What the kinds are learned from: the words of each example, what they mean, and how they are written.
+fn lessons(known: &Knowledge, examples: &[WayOfAsking]) -> Vec<(Kind, Vec<String>)> {
+    let lesson = |way: &WayOfAsking| {
+        let tokens = Text::read_as(&way.phrase, way.language).tokens;
+        let meant = known.meanings.of(&tokens, way.language, Slips::Refused);
+        let words = with_classes(&way.phrase, way.language).into_iter();
+        (way.kind, words.chain(meant).chain(written_outside_classes(&way.phrase, way.language)).collect())
+    };
+    examples.iter().map(lesson).collect()
+}
+
+/// The words of a phrasing as they are written, without its braces, each marked as such.
+fn written_outside_classes(phrase: &str, language: Language) -> Vec<String> {
+    let outside = phrase.split(['{', '}']).step_by(2);
+    outside.flat_map(|piece| Text::read_as(piece, language).tokens).map(|token| as_written(&token)).collect()
+}
+
+/// A word as it is written, told apart from its stem: tense and number count.
+#[must_use]
+pub fn as_written(token: &Token) -> String {
+    format!("{WRITTEN}{}", token.normal)
 }
 
 /// The words of an article; what people say when they ask counts more than what the text goes on to say.

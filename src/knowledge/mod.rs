@@ -55,7 +55,7 @@ pub use fact::{Fact, SourceRef};
 pub use files::{Files, Unreadable};
 pub use harm::{Emergency, Harm, HarmTold, HarmWords};
 pub use ill_will::{EnglishIllWill, HindiIllWill, IllWillWords};
-pub use index::{Found, Index, IndexFault, class_word};
+pub use index::{Found, Index, IndexFault, as_written, class_word};
 pub use lexicon::Lexicon;
 pub use looks::{LookWords, Looks};
 pub use material::{FeedUse, Material, MaterialKind, SprayUse};
@@ -97,6 +97,8 @@ pub struct Knowledge {
     pub other_plants: OtherPlants,
     pub articles: BTreeMap<String, Article>,
     pub ways_of_asking: Vec<WayOfAsking>,
+    /// Whole messages as they may be sent, with their kind: learned from, never searched.
+    pub heard: Vec<WayOfAsking>,
     pub places: Vec<Place>,
     /// Ids of the crops that people ask for first, the commonest first.
     pub usual_crops: Vec<String>,
@@ -142,7 +144,7 @@ impl Knowledge {
             let places = scope.spawn(|| part(&sources, |reader| place::read(files, reader)));
             let asking = scope.spawn(|| {
                 let mut problems = Vec::new();
-                (asking::read(files, &mut problems), problems)
+                ((asking::read(files, "asking", &mut problems), asking::read(files, "heard", &mut problems)), problems)
             });
             let mut known = Self {
                 fingerprint: files.fingerprint(),
@@ -164,8 +166,8 @@ impl Knowledge {
             known.articles = noted.and(joined(articles));
             (known.materials, known.mixes, known.refused_shoots) = noted.and(joined(stuff));
             known.places = noted.and(joined(places));
-            let (ways_of_asking, of_asking) = joined(asking);
-            known.ways_of_asking = ways_of_asking;
+            let (examples, of_asking) = joined(asking);
+            (known.ways_of_asking, known.heard) = examples;
             noted.problems.extend(of_asking);
             (known, noted)
         });

@@ -73,9 +73,9 @@ macro_rules! signs {
 signs! {
     Celsius = "celsius", Heat = "heat", Fahrenheit = "fahrenheit", Times = "times", Between = "between",
     Length = "length", Width = "width", Depth = "depth", Diameter = "diameter", Round = "round",
-    Filler = "filler", Thing = "things", Label = "labels", NotInch = "not-inch",
+    Filler = "filler", Thing = "things", Label = "labels", Storey = "storeys", NotInch = "not-inch",
     Ago = "ago", Later = "later", Within = "within", Repeating = "repeating", Last = "last", Next = "next",
-    This = "this", On = "on", OfMonth = "of-month", Marked = "marked", Through = "through",
+    This = "this", Weekend = "weekend", On = "on", OfMonth = "of-month", Marked = "marked", Through = "through",
     NotMonth = "not-month", Done = "done", ToCome = "to-come",
     Bounds = "bounds", BoundAfter = "bound-after", Pending = "pending",
 }

@@ -78,6 +78,7 @@ impl Reader<'_> {
             .or_else(|| self.counted(at))
             .or_else(|| self.day_of_month(at))
             .or_else(|| self.word(at))
+            .or_else(|| self.weekend(at))
     }
 
     fn sign(&self, sign: Sign, at: usize) -> Option<usize> {
@@ -338,9 +339,7 @@ impl Reader<'_> {
             DayWord::ShortWeekday(weekday) => {
                 let before = at.checked_sub(1).map_or("", |before| self.text.normal(before));
                 let after = self.text.normal(span.end);
-                // "wed and thurs": the other day makes it one.
-                let listed = matches!(after, "and" | "or" | "&" | "n" | "," | "aur" | "ya")
-                    && matches!(self.words.days.at(self.text, span.end + 1), Some((DayWord::Weekday(_), _)));
+                let listed = self.stands_beside_a_weekday(&span);
                 let sure =
                     matches!(before, "on" | "last" | "next" | "this" | "coming" | "due" | "come" | "visit" | "over")
                         || matches!(after, "ko" | "को")

@@ -206,7 +206,7 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     if seen && [&whole, &first, &second].iter().all(|part| part.did.is_none()) {
         return vec![whole];
     }
-    let apart = stand_apart(&first, &second, today, text, texts.1)
+    let apart = stand_apart((&whole, &first, &second), today, text, texts.1)
         && !cut(&whole, &first, &second)
         && !is_start(&whole, &first, today)
         && !is_offer(&whole, &first)

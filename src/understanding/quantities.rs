@@ -314,6 +314,9 @@ fn count(text: &Text, words: &Words, items: &[Item], place: usize) -> Option<Cou
             .last()
             .unwrap_or(next);
     }
+    if words.sign(Sign::Storey, text, next).is_some() {
+        return None;
+    }
     let thing = (next..next + 2).find(|at| words.sign(Sign::Thing, text, *at).is_some());
     let joins = [Sign::Between, Sign::Through, Sign::Marked].iter().any(|sign| words.sign(*sign, text, next).is_some());
     let word = text.tokens.get(next).is_some_and(|token| token.is_word() && !joins).then_some(next);

@@ -42,7 +42,7 @@ mod worlds;
 use super::asker::Asker;
 use super::follow_up::{Says, completed, corrected, one_vessel, started, undone};
 use super::gazetteer::{Gazetteer, Named, Told};
-use super::kind::decide;
+use super::kind::{Leaning, decide};
 use super::own_beds::with_beds;
 use super::phrasebook::Hit;
 use super::quantities::{self, Quantities};
@@ -104,13 +104,21 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
     let mut contrasts =
         asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
-    let verdict = decide(reader.index, &found.class_form(&text), &meant, found.evidence(&text, reader));
-    let plainly = found
-        .plainly(&text, reader)
+    let (words, written) = found.class_form(&text);
+    let habit = Leaning(reader.index.leaning(&[words.as_slice(), &meant, &written].concat()));
+    let evidence = found.evidence(&text, reader);
+    let verdict = decide(reader.index, &words, &habit, evidence);
+    let firmly = found.firmly(&text);
+    let plainly = firmly
+        .or_else(|| found.plainly(&text, reader))
         .or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness))
         .or_else(|| found.in_few_words(&text, verdict.sureness))
         .or_else(|| found.about_a_named_thing(verdict, asker.before.as_ref()));
     let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
+    // A message that stands alone is what such words are usual for; in a conversation they may mean another thing.
+    let outvoted =
+        (asker.before.is_none() && firmly.is_none()).then(|| habit.against(kind, words.len(), evidence)).flatten();
+    let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
     // Letters without sense lean to a kind by chance.
     let kind = if sureness < LEANS && found.is_senseless(&text, reader) { Kind::None } else { kind };
     let mut reading = Reading {

@@ -2,7 +2,8 @@
 
 use super::{DayFound, Reader};
 use crate::knowledge::{DayWord, Sign, TimeUnit};
-use chrono::{Datelike, Days, NaiveDate, Weekday};
+use chrono::{Datelike, Days, NaiveDate, TimeDelta, Weekday};
+use std::ops::Range;
 
 impl Reader<'_> {
     /// "We leave on Friday, back Monday": of two days to come the second comes after the first, unless they are a
@@ -40,5 +41,34 @@ impl Reader<'_> {
                 i64::from(weekday.num_days_from_monday()) - i64::from(self.today.weekday().num_days_from_monday());
             week.then_some(weeks + from_monday)
         })
+    }
+
+    /// "This weekend", "on the weekend", "पिछले वीकेंड": its Saturday and Sunday. "Every weekend" names no day.
+    pub(super) fn weekend(&self, at: usize) -> Option<DayFound> {
+        let span = at..at + self.sign(Sign::Weekend, at)?;
+        if self.before(Sign::Repeating, at) {
+            return None;
+        }
+        let into = i64::from(self.today.weekday().num_days_from_monday());
+        let saturday = i64::from(Weekday::Sat.num_days_from_monday()) - into;
+        let over = self.before(Sign::Last, at) || self.told_done(&span) && !self.before(Sign::This, at);
+        // On its Saturday and Sunday the weekend is this one, unless the next or the last is meant.
+        let running = saturday <= 0;
+        let days = match (over, running) {
+            (true, _) => saturday - 7,
+            (false, true) if self.before(Sign::Next, at) => saturday + 7,
+            (false, _) => saturday,
+        };
+        let first = self.today.checked_add_signed(TimeDelta::try_days(days)?)?;
+        Some(DayFound { first, last: first.checked_add_days(Days::new(1))?, span })
+    }
+
+    /// "Wed and thurs", "sat n sun": the other day makes it one.
+    pub(super) fn stands_beside_a_weekday(&self, span: &Range<usize>) -> bool {
+        let joins = |at: usize| matches!(self.text.normal(at), "and" | "or" | "&" | "n" | "," | "aur" | "ya");
+        let weekday = |at: usize| {
+            matches!(self.words.days.at(self.text, at), Some((DayWord::Weekday(_) | DayWord::ShortWeekday(_), _)))
+        };
+        joins(span.end) && weekday(span.end + 1) || span.start >= 2 && joins(span.start - 1) && weekday(span.start - 2)
     }
 }

@@ -1,7 +1,7 @@
 //! A message as a way of asking: names, sizes and days replaced by their class.
 
 use super::{Asker, Found, Named, Reader};
-use crate::knowledge::class_word;
+use crate::knowledge::{as_written, class_word};
 use crate::script::{Text, index_word};
 use chrono::NaiveDate;
 use std::ops::Range;
@@ -76,11 +76,12 @@ impl Found {
         class
     }
 
-    /// The words of the text with its names replaced by their class. Crops, sizes and days are replaced;
-    /// beds, materials and troubles keep their words beside the class, since phrasings use both.
-    pub(super) fn class_form(&self, text: &Text) -> Vec<String> {
+    /// The words of the text with its names replaced by their class, and those that stay as they are written. Crops,
+    /// sizes and days are replaced; beds, materials and troubles keep their words beside the class, since phrasings
+    /// use both.
+    pub(super) fn class_form(&self, text: &Text) -> (Vec<String>, Vec<String>) {
         let class = self.classes(text);
-        let mut words = Vec::new();
+        let (mut words, mut written) = (Vec::new(), Vec::new());
         let mut last = "";
         for (token, class) in text.tokens.iter().zip(&class) {
             let (name, keep) = class.unwrap_or(("", true));
@@ -89,9 +90,10 @@ impl Found {
             }
             if keep {
                 words.extend(index_word(token, text.language));
+                written.push(as_written(token));
             }
             last = name;
         }
-        words
+        (words, written)
     }
 }

@@ -228,11 +228,10 @@ impl Found {
         self.put_off(text).or_else(|| self.stays(text)).map(|_| (Kind::Record, SURE))
     }
 
-    /// What can be told without weighing words.
-    pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+    /// What is told by words of one sense, whatever such a message is usually about.
+    pub(super) fn firmly(&self, text: &Text) -> Option<(Kind, f64)> {
         self.about_the_talk(text)
             .or_else(|| self.about_doing_likewise())
-            .or_else(|| self.about_its_company())
             .or_else(|| self.about_one_of_the_crew(text))
             .or_else(|| self.about_a_saying())
             .or_else(|| self.about_a_poison_astray())
@@ -243,9 +242,14 @@ impl Found {
             .or_else(|| self.about_what_was_done())
             .or_else(|| self.about_waiting())
             .or_else(|| self.about_harm_done())
+            .or_else(|| self.about_water(text))
+    }
+
+    /// What can be told without weighing words.
+    pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+        self.about_its_company()
             .or_else(|| self.about_a_cover_laid(text))
             .or_else(|| self.about_a_cure())
-            .or_else(|| self.about_water(text))
             .or_else(|| self.about_a_new_bed(text, reader))
             .or_else(|| self.about_a_plant_after_work(text))
             .or_else(|| self.about_a_made_feed())
