@@ -206,7 +206,7 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     if seen && [&whole, &first, &second].iter().all(|part| part.did.is_none()) {
         return vec![whole];
     }
-    let apart = stand_apart((&whole, &first, &second), today, text, texts.1)
+    let apart = stand_apart(&first, &second, today, text, texts.1)
         && !cut(&whole, &first, &second)
         && !is_start(&whole, &first, today)
         && !is_offer(&whole, &first)
@@ -340,7 +340,9 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
     }
     let ((_, sure), Two { first, second, texts }) = best?;
     let told = first.kind == Kind::Record && first.did.is_some() && first.sureness >= SURE_ALONE;
-    if sure < if told { SURE_AFTER_WORK } else { SURE_ALONE } {
+    // "The distance and the feed, both": each has a word of its own.
+    let spoken = first.kind != second.kind && [&first, &second].iter().all(|part| part.speaks_of.contains(&part.kind));
+    if sure < if told || spoken { SURE_AFTER_WORK } else { SURE_ALONE } {
         return None;
     }
     let (first, second) = completed_together(first, second, by);

@@ -55,18 +55,10 @@ fn ails(part: &Reading) -> bool {
     part.kind == Kind::Trouble && (named || part.sureness >= SURELY && !part.asks)
 }
 
-/// So sure a whole message is a question and no record (judgement).
-const SURELY_ASKED: f64 = 0.8;
-
 /// Two requests are two only where their kinds differ, and where one is not the ground of the other:
 /// "sowed radish on 25 April, when is it ready" is one question, and whether one may pick after a spray is
 /// a question about the spray, as is when the next one is due.
-pub(super) fn stand_apart(
-    (whole, first, second): (&Reading, &Reading, &Reading),
-    today: NaiveDate,
-    text: &str,
-    right: &str,
-) -> bool {
+pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, text: &str, right: &str) -> bool {
     let ground = |told: &Reading, asked: &Reading, told_first: bool| {
         let started = matches!(told.did, Some(JobKind::Sow | JobKind::Plant | JobKind::Spray));
         let again = match told.did {
@@ -78,7 +70,6 @@ pub(super) fn stand_apart(
         let begun = matches!(told.did, Some(JobKind::Sow | JobKind::Plant));
         // Work told of a bed by its name is noted as well, and of a crop where it was just done.
         let fresh = told.days.iter().all(|(day, _)| (today - *day).num_days() <= 1) && !tells_of_last(text);
-        let just_done = told.days.is_empty() || told.days.iter().any(|(day, _)| *day >= today);
         // The only box of hers is told as plainly by its kind; when the next is due may be asked of a spray just done.
         let only = told.bed_kind.is_some() && told.beds.len() == 1;
         let next = asked.points.contains(&Point::Time) && !asked.points.contains(&Point::Wait);
@@ -88,9 +79,7 @@ pub(super) fn stand_apart(
         let fed = told.did == Some(JobKind::Feed) && told.beds_named;
         let counted_from =
             again && next && (is_old(told, today) && !fed || begun || is_past_of_past(text) || tells_of_last(text));
-        // As one message it is a question, by what such words are usual for.
-        let asked_alone = whole.kind == asked.kind && whole.sureness >= SURELY_ASKED && !just_done;
-        let noted = told_first && which && told.kind == Kind::Record && !counted_from && !asked_alone;
+        let noted = told_first && which && told.kind == Kind::Record && !counted_from;
         !noted && (again || started && asked.kind == Kind::Harvest)
     };
     // A trouble stands beside a call for a person, or beside what is wrong with another crop.

@@ -12,13 +12,17 @@ use chrono::NaiveDate;
 pub(super) fn as_due_again(first: &Reading, second: Reading, text: &str) -> Reading {
     /// A question that is less sure of itself is asked of the work just told (judgement).
     const SURELY: f64 = 0.8;
+    /// A date is asked for in so few words.
+    const NEXT_DATE: usize = 6;
     let same_crops = second.crops.iter().all(|crop| first.crops.contains(crop));
     let bare = same_crops && !second.beds_named && second.measures.is_empty() && second.did.is_none();
     // "Fed today, when is neem due?" names another work; "what else is due" asks for all.
     let other = second.materials.iter().any(|material| !first.materials.contains(material));
     let next = second.points.contains(&Point::Time) && says_next(text);
     let bare = bare && !other && (second.kind != Kind::Due || second.sureness < SURELY || next);
-    let again = second.asks && second.points.contains(&Point::Time);
+    // "The next date, please" asks without a word that asks.
+    let named = says_next(text) && text.split_whitespace().count() <= NEXT_DATE && second.did.is_none();
+    let again = second.asks && second.points.contains(&Point::Time) || named;
     let waits = |part: &Reading| part.points.contains(&Point::Wait);
     let eats = second.kind == Kind::Harvest || second.asks && (waits(&second) || waits(first));
     // "Want to spray this evening, how soon after can we pick": of that spray, done or to come.
@@ -38,7 +42,7 @@ pub(super) fn as_due_again(first: &Reading, second: Reading, text: &str) -> Read
         Some(JobKind::Net) if bare && second.asks && second.sureness < SURELY => Kind::Shade,
         _ => return second,
     };
-    Reading { kind, sureness: second.sureness.max(SURE_ALONE), ..second }
+    Reading { kind, sureness: second.sureness.max(SURE_ALONE), asks: second.asks || named, ..second }
 }
 
 /// "Next is which day", "agli kis din": one more time of the same, and nothing else that is due.

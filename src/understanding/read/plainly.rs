@@ -231,6 +231,7 @@ impl Found {
     /// What is told by words of one sense, whatever such a message is usually about.
     pub(super) fn firmly(&self, text: &Text) -> Option<(Kind, f64)> {
         self.about_the_talk(text)
+            .or_else(|| self.about_own_beds())
             .or_else(|| self.about_doing_likewise())
             .or_else(|| self.about_one_of_the_crew(text))
             .or_else(|| self.about_a_saying())
@@ -265,7 +266,6 @@ impl Found {
             .or_else(|| self.about_one_thing(text, reader))
             .or_else(|| self.about_a_frame(text, reader))
             .or_else(|| self.about_a_net())
-            .or_else(|| self.about_own_beds())
     }
 
     /// A plant that looks wrong after the work told. What was sprayed against, cut off or pulled out is part of the work.
