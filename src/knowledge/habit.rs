@@ -15,7 +15,7 @@ use std::collections::HashMap;
 
 /// Rounds over all phrases, and the length of a first step (looked for on messages beside the ways of asking: more
 /// rounds change nothing).
-const ROUNDS: usize = 3;
+const ROUNDS: usize = 6;
 const STEP: f32 = 0.3;
 /// A feature that stands in one example alone tells nothing of others.
 const MET_OFTEN: f32 = 2.0;
@@ -24,7 +24,7 @@ const LEAST_GRADIENT: f32 = 1e-3;
 /// What a run of letters counts against a word.
 const LETTERS_COUNT: f32 = 0.5;
 /// What a whole message counts against a way of asking (looked for on messages beside both).
-const HEARD_COUNT: f32 = 3.0;
+const HEARD_COUNT: f32 = 2.0;
 /// What a meaning counts against a word.
 const MEANINGS_COUNT: f32 = 0.5;
 

@@ -22,6 +22,8 @@ pub struct Evidence {
     pub strange: f64,
     /// What another person has is asked for.
     pub of_others: bool,
+    /// What the body wants or the law forbids is named.
+    pub not_ours: bool,
     /// A word for picking stands beside a sowing.
     pub picking: bool,
     /// A sowing or planting is told as the ground of a question.
@@ -58,7 +60,10 @@ impl Leaning {
         let its = self.0.iter().find(|(of, _)| *of == kind).map_or(0.0, |(_, share)| *share);
         // Where nothing was done or seen, or it is the ground of a question, there is nothing to note.
         let notes = usual != Kind::Record || evidence.told && !evidence.asks;
-        (usual != kind && share > PLAIN && its < SELDOM && words >= ENOUGH && notes).then_some((usual, share))
+        // What the law forbids is not told in any words.
+        let refused = kind == Kind::None && evidence.not_ours;
+        let plain = share > PLAIN && its < SELDOM && words >= ENOUGH;
+        (usual != kind && plain && notes && !refused).then_some((usual, share))
     }
 }
 

@@ -236,6 +236,7 @@ impl Found {
             trouble: self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_))),
             strange: self.strange(text, reader),
             of_others: self.of_others(),
+            not_ours: self.told.iter().any(|hit| hit.meaning == Told::NotOurs),
             picking,
             signs: self.signs.len(),
             on_plant: self.on_plant,

@@ -230,10 +230,12 @@ impl Found {
 
     /// What is told by words of one sense, whatever such a message is usually about.
     pub(super) fn firmly(&self, text: &Text) -> Option<(Kind, f64)> {
-        self.about_the_talk(text)
-            .or_else(|| self.about_own_beds())
-            .or_else(|| self.about_doing_likewise())
-            .or_else(|| self.about_one_of_the_crew(text))
+        let first = self.about_the_talk(text).or_else(|| self.about_own_beds()).or_else(|| self.about_doing_likewise());
+        // In the company of another world's words a medicine is none of ours.
+        if first.is_some() || self.about_its_company().is_some() {
+            return first;
+        }
+        self.about_one_of_the_crew(text)
             .or_else(|| self.about_a_saying())
             .or_else(|| self.about_a_poison_astray())
             .or_else(|| self.about_a_feed_astray())
