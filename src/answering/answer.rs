@@ -272,18 +272,9 @@ fn unsure(reading: &Reading, facts: &Facts<'_>) -> Answer {
         Kind::Trouble if reading.sureness >= WORTH_ASKING => trouble::answer(reading, facts),
         Kind::Due if reading.sureness >= HARMLESS => of_kind(reading, facts),
         Kind::Sow | Kind::Shade if reading.sureness >= HARMLESS && reading.asks => harmless(reading, facts),
-        // "Tomato bag?": what of it is asked, whatever it leans to.
-        _ if reading.sureness >= WORTH_ASKING || is_name_alone(reading) => {
-            which_kind::ask(reading).unwrap_or_else(handed_over::not_known)
-        }
+        _ if reading.sureness >= WORTH_ASKING => which_kind::ask(reading).unwrap_or_else(handed_over::not_known),
         _ => handed_over::not_known(),
     }
-}
-
-/// Nothing but a crop or a bed is said.
-fn is_name_alone(reading: &Reading) -> bool {
-    let named = reading.beds_named || !reading.crops.is_empty();
-    named && reading.telling.is_empty() && reading.did.is_none() && reading.measures.is_empty()
 }
 
 /// A season or a net: of the crop or bed that was named, else that is asked back.

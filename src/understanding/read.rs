@@ -64,6 +64,9 @@ pub struct Reader<'a> {
 /// Less sure than this a kind is only leaned to (judgement).
 const LEANS: f64 = 0.8;
 
+/// A name alone is asked what of it (judgement).
+const NAME_ALONE: f64 = 0.4;
+
 /// What is denied for another is told in so few tokens.
 const CONTRAST: usize = 14;
 
@@ -126,6 +129,10 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
         perhaps: verdict.perhaps,
         ..found.reading(&text, reader, kind, sureness)
     };
+    if asker.before.is_none() && found.is_a_name_alone(&text) {
+        // What is asked most of a bed or a crop is offered, whatever a bare name leans to.
+        (reading.kind, reading.perhaps, reading.sureness) = (Kind::Water, Some(Kind::Harvest), NAME_ALONE);
+    }
     if let Some(days) = found.days_of_a_move(&text, today) {
         reading.days = vec![days];
     }

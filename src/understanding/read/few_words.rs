@@ -1,6 +1,6 @@
 //! What is asked in a few words beside something else: "and how heavy will one of them be", "has its season gone?".
 
-use super::{Found, Named};
+use super::{Found, Hit, Named};
 use crate::garden::JobKind;
 use crate::knowledge::Kind;
 use crate::script::Text;
@@ -15,6 +15,14 @@ const GONE: usize = 3;
 const SURE: f64 = 0.8;
 
 impl Found {
+    /// Nothing but a crop or a bed is said: "tomato bag?", "methi".
+    pub(super) fn is_a_name_alone(&self, text: &Text) -> bool {
+        let name = |hit: &Hit<Named>| matches!(hit.meaning, Named::Crop(_) | Named::OwnBed(_));
+        let named = |at: usize| self.names.iter().any(|hit| name(hit) && hit.span.contains(&at));
+        let mark = |at: usize| text.tokens.get(at).is_none_or(|token| !token.is_word() && token.number.is_none());
+        self.names.iter().any(name) && (0..text.tokens.len()).all(|at| named(at) || mark(at) || self.is_empty_word(at))
+    }
+
     /// A kind that its few words tell plainly; a reading as sure as `SURE` stands.
     pub(super) fn in_few_words(&self, text: &Text, sureness: f64) -> Option<(Kind, f64)> {
         let other = self.did.is_some() || !self.signs.is_empty() || text.tokens.len() > SHORT;
