@@ -368,7 +368,7 @@ fn completed_together(first: Reading, second: Reading, by: &By<'_>) -> (Reading,
         Some(JobKind::Spray) => second.kind == Kind::Spray,
         Some(JobKind::Feed) => second.kind == Kind::Feed,
         // When what was sown on a day gone by is ready.
-        Some(JobKind::Sow | JobKind::Plant) => second.kind == Kind::Harvest && !first.days.is_empty(),
+        Some(JobKind::Sow | JobKind::Plant) => second.kind == Kind::Harvest && second.asks && !first.days.is_empty(),
         _ => false,
     };
     if of_that && second.did.is_none() {

@@ -17,13 +17,7 @@ pub(super) fn as_due_again(first: &Reading, second: Reading, text: &str) -> Read
     const NEXT_DATE: usize = 6;
     // "After neem, and when is its next feed": a word of its own says what is asked.
     let own = matches!(second.kind, Kind::Water | Kind::Feed | Kind::Shade | Kind::Sow | Kind::Space | Kind::Mix);
-    let of_the_work = match first.did {
-        Some(JobKind::Feed) => second.kind == Kind::Feed,
-        Some(JobKind::Water) => second.kind == Kind::Water,
-        Some(JobKind::Net) => second.kind == Kind::Shade,
-        _ => false,
-    };
-    if own && !of_the_work && second.speaks_of == [second.kind] {
+    if own && first.did.is_none() && second.speaks_of == [second.kind] {
         return second;
     }
     let same_crops = second.crops.iter().all(|crop| first.crops.contains(crop));
