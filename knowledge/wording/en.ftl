@@ -1795,3 +1795,7 @@ due-round = { $how ->
 ## Shoots eaten raw
 
 caution-raw-shoots = pregnant women, small children, old and ill people eat shoots only cooked through. Nobody eats a tray that smells, is slimy, has grey or black mould, or was sprayed with anything.
+
+## A turn left out
+
+water-skip-turn = Leave this turn while it is moist a finger-joint down; feel it again at the next one, and water then if it is dry.

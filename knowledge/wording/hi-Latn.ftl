@@ -1769,3 +1769,7 @@ due-round = { $how ->
 ## Shoots eaten raw
 
 caution-raw-shoots = garbhvati, chhote bachche, buzurg aur beemar log ankur achhi tarah pakaakar hi khayein. Jis tray se badbu aaye, jo chipchipi ho, jis par saleti ya kaali fafoond ho ya jis par kuchh chhidka gaya ho, use koi na khaye.
+
+## A turn left out
+
+water-skip-turn = Ungli ke ek por neeche tak geeli hai to yeh baari chhod dein; agli baari par phir chhookar dekhein, sookhi ho tab paani dein.

@@ -8,7 +8,7 @@ use super::subject::{Subject, place_choices, subjects};
 use super::water_bed::BedWater;
 use super::water_working::{cite, working};
 use super::{water_asked, water_away, water_now, water_salt};
-use crate::garden::Assumed;
+use crate::garden::{Assumed, SeenKind};
 use crate::knowledge::Aspect;
 use crate::needs::heat::{PastLimit, past_limit};
 use crate::needs::salt::{FlushDay, Salts};
@@ -117,7 +117,10 @@ fn meant(reading: &Reading, facts: &Facts<'_>) -> Reading {
 /// How often and how much, and whether now.
 fn usual(answer: &mut Answer, beds: &[BedWater<'_>], reading: &Reading) {
     let Some(first) = beds.first() else { return };
-    if reading.aspects.contains(&Aspect::Now) {
+    // What a hand has felt comes before what the sum says of now.
+    if reading.saw == Some(SeenKind::StillWet) {
+        answer.lines.push(Line::new("water-skip-turn"));
+    } else if reading.aspects.contains(&Aspect::Now) {
         answer.lines.extend(beds.iter().take(TOLD_ONE_BY_ONE).flat_map(water_now::lines));
     }
     let several = beds.len() > 1;

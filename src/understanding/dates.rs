@@ -271,10 +271,16 @@ impl Reader<'_> {
             return Some(DayFound { first, last: last.last, span: at..last.span.end });
         }
         // "Podina 12 ko kata tha": before its verb.
-        let verb = (end + 1..=end + 2).any(|place| self.words.is_done(self.text, place));
+        let verb = (end + 1..=end + 2).any(|place| self.words.is_done(self.text, place)) || self.goes_away(end + 1);
         let length = match self.sign(Sign::OfMonth, end) {
             Some(length) => length,
-            None if matches!(self.text.normal(end), "ko" | "को") && verb && at > 0 && number.span.len() == 1 => 1,
+            None if matches!(self.text.normal(end), "ko" | "को")
+                && verb
+                && (at > 0 || self.goes_away(end + 1))
+                && number.span.len() == 1 =>
+            {
+                1
+            }
             None => return None,
         };
         let bare = self.sign(Sign::OfMonth, end).is_none();
@@ -301,6 +307,35 @@ impl Reader<'_> {
         let done = self.told_done(&span);
         let candidates = (-2_i32..=2).filter_map(|months| shifted(self.today.with_day(1)?, months)?.with_day(day));
         self.nearest(candidates, done).map(|day| Self::single(day, span))
+    }
+
+    /// "25 ko gaon ja rahe hain": the day on which someone leaves or comes back.
+    fn goes_away(&self, from: usize) -> bool {
+        const APART: usize = 5;
+        const GOES: [&str; 20] = [
+            "gaon",
+            "gaanv",
+            "bahar",
+            "baahar",
+            "ja",
+            "jaa",
+            "jana",
+            "jaana",
+            "jaenge",
+            "jayenge",
+            "nikal",
+            "niklenge",
+            "lautenge",
+            "wapas",
+            "गांव",
+            "बाहर",
+            "जा",
+            "जाना",
+            "निकल",
+            "लौटेंगे",
+        ];
+        let ends = |at: &usize| !matches!(self.text.normal(*at), "," | "." | "?" | ";" | "।");
+        (from..from + APART).take_while(ends).any(|at| GOES.contains(&self.text.normal(at)))
     }
 
     /// A day written with its month; without a year the one that fits the tense.
@@ -381,12 +416,27 @@ impl Reader<'_> {
             ahead
         } else if self.before(Sign::Next, span.start) {
             if ahead == 0 { 7 } else { ahead }
-        } else if self.told_done(span) {
+        } else if self.told_done(span) && !self.is_next_turn(span) {
             last
         } else {
             ahead
         };
         self.today.checked_add_signed(TimeDelta::try_days(days)?)
+    }
+
+    /// "Sprayed Saturday, again Wednesday?": the second day of the same is to come, unless its own verb says that it was.
+    fn is_next_turn(&self, span: &Range<usize>) -> bool {
+        const APART: usize = 3;
+        const AGAIN: [&str; 9] = ["again", "phir", "fir", "dobara", "dubara", "agla", "agli", "फिर", "दोबारा"];
+        let from = span.start.saturating_sub(APART);
+        let again = (from..span.start).rev().find(|at| AGAIN.contains(&self.text.normal(*at)));
+        let clause = |at: &usize| !matches!(self.text.normal(*at), "." | "," | ";" | "?" | "।");
+        let done = |at: usize| self.words.is_done(self.text, at);
+        let told = |again: usize| {
+            let before = (0..again).rev().take_while(clause).any(done);
+            before || (span.end..self.text.tokens.len()).take_while(clause).any(done)
+        };
+        again.is_some_and(|again| !told(again))
     }
 
     /// Whether one word between two days makes them the ends of a run.

@@ -364,6 +364,16 @@ fn correct_subject(reading: &mut Reading, now: &Reading, before: &Reading, asker
     }
 }
 
+/// "So ready by?" after a sowing told with its day: the harvest of that sowing.
+pub fn counted_from(now: &mut Reading, before: &Reading) {
+    let sown = matches!(before.did, Some(JobKind::Sow | JobKind::Plant)) && before.kind == Kind::Record;
+    let of_it = now.kind == Kind::Harvest && now.follow_up && now.crops == before.crops && now.did.is_none();
+    if sown && of_it && now.days.is_empty() && !before.days.is_empty() {
+        now.did = before.did;
+        now.days.clone_from(&before.days);
+    }
+}
+
 /// "Undo that": the record told before.
 pub fn undone(now: &Reading, before: &Reading, undoes: bool) -> Option<Reading> {
     let told = before.kind == Kind::Record

@@ -318,6 +318,8 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
         if grounds::is_only_felt(&first, texts.0) {
             continue;
         }
+        let first = grounds::as_needed(first, texts.0);
+        let second = grounds::as_its_word_says(&first, second);
         let second = as_due_again(&first, second, texts.1);
         let second = grounds::as_watering_skipped(&first, second, texts.1);
         let second = as_wait_after(&first, second, texts.1);
@@ -365,6 +367,8 @@ fn completed_together(first: Reading, second: Reading, by: &By<'_>) -> (Reading,
         Some(JobKind::Water) => second.kind == Kind::Water,
         Some(JobKind::Spray) => second.kind == Kind::Spray,
         Some(JobKind::Feed) => second.kind == Kind::Feed,
+        // When what was sown on a day gone by is ready.
+        Some(JobKind::Sow | JobKind::Plant) => second.kind == Kind::Harvest && second.asks && !first.days.is_empty(),
         _ => false,
     };
     if of_that && second.did.is_none() {
@@ -377,9 +381,19 @@ fn completed_together(first: Reading, second: Reading, by: &By<'_>) -> (Reading,
             second.materials.clone_from(&first.materials);
         }
     }
+    let mut first = first;
     if first.crops.is_empty() && first.measures.is_empty() && !first.beds_named {
-        let first = beside(first, &second, by.asker);
-        return (first, second);
+        first = beside(first, &second, by.asker);
+    }
+    // "Still damp, leave it tonight?": whether to water hangs on what was seen there, on either side of the question.
+    let seen = |told: &Reading, asked: &Reading| {
+        let asks = asked.kind == Kind::Water && asked.asks && asked.saw.is_none() && asked.did.is_none();
+        told.saw.filter(|_| asks && told.kind == Kind::Record && told.did.is_none())
+    };
+    if let Some(saw) = seen(&first, &second) {
+        second.saw = Some(saw);
+    } else if let Some(saw) = seen(&second, &first) {
+        first.saw = Some(saw);
     }
     (first, second)
 }

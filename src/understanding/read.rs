@@ -40,7 +40,7 @@ mod words;
 mod worlds;
 
 use super::asker::Asker;
-use super::follow_up::{Says, completed, corrected, one_vessel, started, undone};
+use super::follow_up::{Says, completed, corrected, counted_from, one_vessel, started, undone};
 use super::gazetteer::{Gazetteer, Named, Told};
 use super::kind::{Leaning, decide};
 use super::own_beds::with_beds;
@@ -184,6 +184,7 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
         // "Why so many days' gap": the working of it.
         reading.why |= says == Says::NoKind && found.asks_why_of_it(&text, reader);
         reading = completed(reading, before, says, asker);
+        counted_from(&mut reading, before);
     }
     with_beds(reading, asker)
 }

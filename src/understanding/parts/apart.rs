@@ -6,6 +6,9 @@ use crate::script::{Language, Text};
 use crate::understanding::reading::Reading;
 use chrono::NaiveDate;
 
+/// What was sown or planted in earth on a day not longer ago is noted beside the question that is asked of it (judgement).
+pub(super) const FRESH_DAYS: i64 = 3;
+
 /// The border runs through the measures of one thing: "a box of 3 x 2 ft, 10 in deep".
 pub(super) fn cut(whole: &Reading, first: &Reading, second: &Reading) -> bool {
     whole.measures.iter().any(|measured| !first.measures.contains(measured) && !second.measures.contains(measured))
@@ -45,7 +48,34 @@ fn calls(part: &Reading) -> bool {
 fn is_fragment(part: &Reading, text: &str) -> bool {
     /// So few words hold nothing else.
     const FEW: usize = 3;
-    own_words(part) && part.did.is_none() && part.saw.is_none() && text.split_whitespace().count() <= FEW
+    /// "Both, please tell me": said of the request, and no part of it.
+    const COURTESY: [&str; 22] = [
+        "dono",
+        "both",
+        "please",
+        "tell",
+        "me",
+        "give",
+        "bata",
+        "batao",
+        "bataiye",
+        "batayen",
+        "batana",
+        "dijiye",
+        "dijie",
+        "do",
+        "de",
+        "दोनों",
+        "बता",
+        "बताओ",
+        "बताइए",
+        "बताएं",
+        "दीजिए",
+        "दें",
+    ];
+    let read = Text::read(text);
+    let words = read.tokens.iter().filter(|token| token.is_word() && !COURTESY.contains(&token.normal.as_str()));
+    own_words(part) && part.did.is_none() && part.saw.is_none() && words.count() <= FEW
 }
 
 fn ails(part: &Reading) -> bool {
@@ -69,11 +99,16 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         };
         let begun = matches!(told.did, Some(JobKind::Sow | JobKind::Plant));
         // Work told of a bed by its name is noted as well, and of a crop where it was just done.
-        let fresh = told.days.iter().all(|(day, _)| (today - *day).num_days() <= 1) && !tells_of_last(text);
+        let fresh_days = if begun && !told.microgreen { FRESH_DAYS } else { 1 };
+        let recent = told.days.iter().all(|(day, _)| (today - *day).num_days() <= fresh_days);
+        let fresh = recent && !tells_of_last(text);
         // The only box of hers is told as plainly by its kind; when the next is due may be asked of a spray just done.
         let only = told.bed_kind.is_some() && told.beds.len() == 1;
         let next = asked.points.contains(&Point::Time) && !asked.points.contains(&Point::Wait);
-        let of_crop = !told.crops.is_empty() && fresh && (told.did != Some(JobKind::Spray) || next);
+        // A spray of a day that was told is noted where the next one is asked, or how many days to wait after it.
+        let sprayed = told.did == Some(JobKind::Spray);
+        let until_when = asked.points.contains(&Point::Time) && !told.days.is_empty() && !is_past_of_past(text);
+        let of_crop = !told.crops.is_empty() && fresh && (!sprayed || next || until_when);
         let which = told.beds_named || only || of_crop;
         // What fed a bed that was named is noted, however old: the next is counted from it, and so are the amounts.
         let fed = told.did == Some(JobKind::Feed) && told.beds_named;
@@ -185,8 +220,46 @@ fn is_passive(text: &str) -> bool {
 
 /// "Last fed on 4 May. Next?" tells what was done before; nothing is to be noted.
 pub(super) fn tells_of_last(text: &str) -> bool {
-    const LAST: [&str; 8] = ["last", "previous", "pichli", "pichla", "aakhri", "पिछली", "पिछला", "आखिरी"];
-    Text::read(text).tokens.iter().any(|token| LAST.contains(&token.normal.as_str()))
+    const LAST: [&str; 12] = [
+        "last",
+        "previous",
+        "pichli",
+        "pichla",
+        "pichhli",
+        "pichhla",
+        "aakhri",
+        "akhri",
+        "पिछली",
+        "पिछला",
+        "आखिरी",
+        "आख़िरी",
+    ];
+    // "Last Saturday", "pichli shaam": the day of it, and not the last of its sort.
+    const DAYS: [&str; 21] = [
+        "night",
+        "evening",
+        "morning",
+        "week",
+        "month",
+        "monday",
+        "tuesday",
+        "wednesday",
+        "thursday",
+        "friday",
+        "saturday",
+        "sunday",
+        "mon",
+        "tue",
+        "wed",
+        "thu",
+        "fri",
+        "sat",
+        "raat",
+        "shaam",
+        "sham",
+    ];
+    let text = Text::read(text);
+    (0..text.tokens.len()).any(|at| LAST.contains(&text.normal(at)) && !DAYS.contains(&text.normal(at + 1)))
 }
 
 /// "It was cut on the 11th. When next?": told as a state, it is what the question counts from.
@@ -201,7 +274,9 @@ pub(super) fn counts_from(first: &Reading, second: &Reading, text: &str) -> bool
         Some(JobKind::Spray) => matches!(second.kind, Kind::Spray | Kind::Due) || bare,
         _ => false,
     };
-    of_that && first.kind == Kind::Record && second.asks && !first.days.is_empty() && is_told_as_state(text)
+    let given = matches!(first.did, Some(JobKind::Feed | JobKind::Spray));
+    let before = is_told_as_state(text) || given && tells_of_last(text);
+    of_that && first.kind == Kind::Record && second.asks && !first.days.is_empty() && before
 }
 
 /// "Was sown", "were last fed", "has been cut": the passive before its day.

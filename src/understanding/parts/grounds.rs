@@ -1,6 +1,7 @@
 //! What one part of a message tells as the ground of the question beside it.
 
 use super::SURE_ALONE;
+use super::apart::FRESH_DAYS;
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
 use crate::script::Text;
@@ -14,14 +15,20 @@ pub(super) fn as_due_again(first: &Reading, second: Reading, text: &str) -> Read
     const SURELY: f64 = 0.8;
     /// A date is asked for in so few words.
     const NEXT_DATE: usize = 6;
+    // "After neem, and when is its next feed": a word of its own says what is asked.
+    let own = matches!(second.kind, Kind::Water | Kind::Feed | Kind::Shade | Kind::Sow | Kind::Space | Kind::Mix);
+    if own && first.did.is_none() && second.speaks_of == [second.kind] {
+        return second;
+    }
     let same_crops = second.crops.iter().all(|crop| first.crops.contains(crop));
     let bare = same_crops && !second.beds_named && second.measures.is_empty() && second.did.is_none();
     // "Fed today, when is neem due?" names another work; "what else is due" asks for all.
     let other = second.materials.iter().any(|material| !first.materials.contains(material));
     let next = second.points.contains(&Point::Time) && says_next(text);
-    let bare = bare && !other && (second.kind != Kind::Due || second.sureness < SURELY || next);
-    // "The next date, please" asks without a word that asks.
-    let named = says_next(text) && text.split_whitespace().count() <= NEXT_DATE && second.did.is_none();
+    // "The next date, please", "time for another?" ask without a word that asks when.
+    let few = text.split_whitespace().count() <= NEXT_DATE;
+    let named = few && (says_next(text) || says_another(text)) && second.did.is_none();
+    let bare = bare && !other && (second.kind != Kind::Due || second.sureness < SURELY || next || named);
     let again = second.asks && second.points.contains(&Point::Time) || named;
     let waits = |part: &Reading| part.points.contains(&Point::Wait);
     let eats = second.kind == Kind::Harvest || second.asks && (waits(&second) || waits(first));
@@ -42,7 +49,43 @@ pub(super) fn as_due_again(first: &Reading, second: Reading, text: &str) -> Read
         Some(JobKind::Net) if bare && second.asks && second.sureness < SURELY => Kind::Shade,
         _ => return second,
     };
-    Reading { kind, sureness: second.sureness.max(SURE_ALONE), asks: second.asks || named, ..second }
+    let mut asked = Reading { kind, sureness: second.sureness.max(SURE_ALONE), asks: second.asks || named, ..second };
+    if named && matches!(kind, Kind::Spray | Kind::Feed) {
+        asked.points.insert(Point::Time);
+    }
+    asked
+}
+
+/// "Time for another?", "ek aur kab": one more turn of what was told, and no other plant.
+fn says_another(text: &str) -> bool {
+    const TURNS: [&str; 7] = ["time", "due", "turn", "dose", "round", "kab", "कब"];
+    let text = Text::read(text);
+    let says = |word: &str| text.tokens.iter().any(|token| token.normal == word);
+    let another = says("another") || says("aur") && says("ek") || says("और") && says("एक");
+    another && TURNS.into_iter().any(says)
+}
+
+/// "A net, and how much water once it is under the net": the only word of the second part that speaks of another kind
+/// says what it asks.
+pub(super) fn as_its_word_says(first: &Reading, second: Reading) -> Reading {
+    let computed = |kind: Kind| matches!(kind, Kind::Water | Kind::Feed | Kind::Space | Kind::Mix | Kind::Load);
+    match second.speaks_of.as_slice() {
+        [kind] if second.asks && second.did.is_none() && second.kind == first.kind && computed(*kind) => {
+            Reading { kind: *kind, sureness: SURE_ALONE.max(second.sureness), ..second }
+        }
+        _ => second,
+    }
+}
+
+/// "4 x 2 ft box, soil needed": how much of it is asked, though no word asks.
+pub(super) fn as_needed(part: Reading, text: &str) -> Reading {
+    const NEEDED: [&str; 10] =
+        ["needed", "required", "reqd", "chahiye", "chaiye", "lagegi", "lagega", "चाहिए", "लगेगी", "लगेगा"];
+    let summed = matches!(part.kind, Kind::Mix | Kind::Build | Kind::Seed | Kind::Load) && !part.measures.is_empty();
+    let read = Text::read(text);
+    let last = read.tokens.iter().rfind(|token| token.is_word());
+    let needed = last.is_some_and(|token| NEEDED.contains(&token.normal.as_str()));
+    Reading { asks: part.asks || summed && needed && part.did.is_none(), ..part }
 }
 
 /// "Next is which day", "agli kis din": one more time of the same, and nothing else that is due.
@@ -77,8 +120,9 @@ pub(super) fn as_wait_after(first: &Reading, second: Reading, text: &str) -> Rea
 /// A sowing told as the ground of a question about its harvest is no record beside it.
 pub(super) fn is_start(whole: &Reading, first: &Reading, today: NaiveDate) -> bool {
     let told = first.kind == Kind::Record && !first.asks;
-    // "Sown today": noted as well.
-    let fresh = |(day, _): &(NaiveDate, NaiveDate)| (0..=1).contains(&(today - *day).num_days());
+    // "Sown today", "planted on Saturday": noted as well. Shoots are cut within days.
+    let fresh_days = if first.microgreen { 1 } else { FRESH_DAYS };
+    let fresh = |(day, _): &(NaiveDate, NaiveDate)| (0..=fresh_days).contains(&(today - *day).num_days());
     let noted = !first.days.is_empty() && first.days.iter().all(fresh);
     told && !noted && whole.kind == Kind::Harvest && matches!(first.did, Some(JobKind::Sow | JobKind::Plant))
 }

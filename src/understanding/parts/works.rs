@@ -168,6 +168,9 @@ pub(super) fn before_a_plan<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> 
         let plan = by.part(right);
         let text = Text::read_as(right, by.language);
         let next = (0..text.tokens.len()).any(|at| by.reader.known.words.sign(Sign::Next, &text, at).is_some());
+        // "The next date, please": asked for, and no plan.
+        let date = |at: usize| matches!(text.normal(at), "date" | "dates" | "tareekh" | "tarikh" | "तारीख" | "tarik");
+        let next = next && !(plan.days.is_empty() && (0..text.tokens.len()).any(date));
         let later = !plan.days.is_empty() && plan.days.iter().all(|(day, _)| *day > by.today) || next;
         // "Sava do kilo" holds a number that is also "give", "5 may" a day: a plan says of what, or "will".
         let will = (0..text.tokens.len()).any(|at| matches!(text.normal(at), "will" | "ll" | "going" | "shall"));

@@ -3,7 +3,7 @@
 use super::claims::{BOTH_TENSES, Claims};
 use super::{Hit, Named, Quantities, Told};
 use crate::garden::JobKind;
-use crate::knowledge::{Knowledge, MaterialKind, Point};
+use crate::knowledge::{Aspect, Knowledge, MaterialKind, Point};
 use crate::quantity::UnitOf;
 use crate::script::{Language, Text};
 use std::collections::HashSet;
@@ -155,7 +155,11 @@ impl Deeds<'_> {
     /// "Bina dawa ke", "without water".
     fn is_without(&self, thing: &Range<usize>) -> bool {
         const WITHOUT: [&str; 6] = ["without", "bina", "bagair", "bager", "बिना", "बगैर"];
-        thing.start.checked_sub(1).is_some_and(|before| WITHOUT.contains(&self.text.normal(before)))
+        // "25 April ko daali, pehli katai kab": the first one is to come.
+        const FIRST: [&str; 9] = ["pehli", "pahli", "pehla", "pahla", "agli", "agla", "पहली", "पहला", "अगली"];
+        let of_picking = self.told.iter().any(|hit| hit.meaning == Told::Thing(JobKind::Pick) && hit.span == *thing);
+        let word = thing.start.checked_sub(1).map_or("", |before| self.text.normal(before));
+        WITHOUT.contains(&word) || self.asks && of_picking && FIRST.contains(&word)
     }
 
     /// In Hindi the verb comes after the thing: one before a comma or stop was done to something else.
@@ -231,6 +235,11 @@ impl Deeds<'_> {
         let word = |what: &str| (0..self.text.tokens.len()).any(|at| self.text.normal(at) == what);
         let took = word("took") && (word("off") || word("down") || word("home"));
         let told = self.says(&Told::Got) || self.notes() || self.handed_out() || took;
+        // "Hose on the east box 3 min this morning".
+        let hosed = self.says(&Told::Aspect(Aspect::Hose)) && !self.quantities.durations.is_empty();
+        if hosed && self.come && !self.days.is_empty() && !self.is_to_come() {
+            return Some(JobKind::Water);
+        }
         let done = told || self.done_claimed();
         // "Chilli, 180 g today": a crop, its weight and a day that has come.
         let weighed = self.come && !self.is_to_come() && self.names_any(|name| matches!(name, Named::Crop(_)));
@@ -244,7 +253,12 @@ impl Deeds<'_> {
     pub(super) fn is_to_come(&self) -> bool {
         // "May" of "16 May" is no word for what is to come.
         let dated = |at: usize| self.days.iter().any(|day| day.contains(&at));
-        (0..self.text.tokens.len()).any(|at| !dated(at) && self.known.words.is_to_come(self.text, at))
+        // "One can each to the bag".
+        let poured = |at: usize| {
+            let vessel = self.told.iter().any(|hit| hit.meaning == Told::Vessel && hit.span.contains(&at));
+            vessel && counted(self.text, at)
+        };
+        (0..self.text.tokens.len()).any(|at| !dated(at) && !poured(at) && self.known.words.is_to_come(self.text, at))
     }
 
     fn says_done(&self) -> bool {

@@ -101,6 +101,11 @@ impl Found {
             _ => true,
         };
         reading.microgreen |= (self.tray_sown || self.tray_eaten_raw()) && self.names.iter().all(cut_young);
+        // "New bed: south rail bag, 30 L": of what sort it is says the other word.
+        let sort = |hit: &super::Hit<Named>| {
+            matches!(hit.meaning, Named::BedKind(_)) && !says_any_bed(text.normal(hit.span.start))
+        };
+        let sorted = reading.new_bed && self.names.iter().any(sort);
         for hit in &self.names {
             let list = match &hit.meaning {
                 Named::OwnBed(bed) => {
@@ -117,7 +122,11 @@ impl Found {
                     continue;
                 }
                 Named::SomeoneElse => continue,
-                Named::BedKind(_) if says_any_bed(text.normal(hit.span.start)) && reading.is_unmeasured() => continue,
+                Named::BedKind(_)
+                    if says_any_bed(text.normal(hit.span.start)) && (reading.is_unmeasured() || sorted) =>
+                {
+                    continue;
+                }
                 Named::BedKind(kind) => {
                     reading.bed_kind = reading.bed_kind.or(Some(*kind));
                     continue;

@@ -149,6 +149,7 @@ impl Found {
         }
         told.extend(together::overdone(&told, did));
         let days = dates::read(text, &reader.known.words, today, past);
+        together::last_is_told(text, &days, today, &mut told);
         let material = |kinds: &[MaterialKind]| {
             names.iter().any(|hit| match &hit.meaning {
                 Named::Material(id) => reader.known.materials.get(id).is_some_and(|found| kinds.contains(&found.kind)),

@@ -5,6 +5,7 @@ use crate::garden::JobKind;
 use crate::knowledge::Point;
 use crate::script::{Language, Text};
 use crate::understanding::dates::DayFound;
+use chrono::NaiveDate;
 use std::ops::Range;
 
 /// Marks at which a clause ends.
@@ -29,7 +30,143 @@ pub(super) fn given_by_others(text: &Text, told: &[Hit<Told>]) -> Vec<Hit<Told>>
         let done = clause.iter().filter(|hit| matches!(hit.meaning, Told::Done | Told::PutIn));
         given.extend(done.map(|hit| Hit { span: hit.span.clone(), meaning: Told::ByOthers, exact: true }));
     }
+    given.extend(handed_to_her(text).map(|at| Hit { span: at..at + 1, meaning: Told::ByOthers, exact: true }));
     given
+}
+
+/// "Dost ne dawa di hai", "mausi ne beej diye": the verbs of giving whose giver is none of the household, where nothing was
+/// given to a plant and the verb is none of a pair ("chhidak di").
+fn handed_to_her(text: &Text) -> impl Iterator<Item = usize> + '_ {
+    const GIVERS: [&str; 44] = [
+        "dost",
+        "friend",
+        "frnd",
+        "saheli",
+        "padosi",
+        "padosan",
+        "bhabhi",
+        "mausi",
+        "chachi",
+        "chacha",
+        "mami",
+        "mama",
+        "bua",
+        "nani",
+        "dadi",
+        "uncle",
+        "aunty",
+        "auntie",
+        "rishtedar",
+        "wale",
+        "wali",
+        "wala",
+        "walon",
+        "dukandar",
+        "dukaandar",
+        "kisi",
+        "kisaan",
+        "kisan",
+        "दोस्त",
+        "सहेली",
+        "पडोसी",
+        "पडोसन",
+        "भाभी",
+        "मौसी",
+        "चाची",
+        "चाचा",
+        "मामा",
+        "बुआ",
+        "रिश्तेदार",
+        "वाले",
+        "वाली",
+        "दुकानदार",
+        "किसी",
+        "किसान",
+    ];
+    const GAVE: [&str; 18] = [
+        "di",
+        "diya",
+        "diye",
+        "dia",
+        "dii",
+        "de",
+        "bheji",
+        "bheja",
+        "bheje",
+        "pakda",
+        "pakdai",
+        "thama",
+        "दी",
+        "दिया",
+        "दिए",
+        "दे",
+        "भेजी",
+        "भेजा",
+    ];
+    const TO_A_PLANT: [&str; 12] = ["me", "mein", "mai", "ko", "pe", "par", "में", "को", "पे", "पर", "paani", "pani"];
+    const PAIRED: [&str; 26] = [
+        "daal",
+        "dal",
+        "chhidak",
+        "chidak",
+        "maar",
+        "mar",
+        "laga",
+        "kar",
+        "tod",
+        "kaat",
+        "kat",
+        "bo",
+        "hata",
+        "utha",
+        "ukhad",
+        "डाल",
+        "छिडक",
+        "मार",
+        "लगा",
+        "कर",
+        "तोड",
+        "काट",
+        "बो",
+        "हटा",
+        "उखाड",
+        "gira",
+    ];
+    let ne = |at: &usize| {
+        let giver = at.checked_sub(1).is_some_and(|who| GIVERS.contains(&text.normal(who)));
+        giver && matches!(text.normal(*at), "ne" | "ने") && text.language != Language::En
+    };
+    (0..text.tokens.len()).filter(ne).filter_map(|ne| {
+        let end = (ne..text.tokens.len()).find(|at| ENDS.contains(&text.normal(*at))).unwrap_or(text.tokens.len());
+        let verb = (ne + 1..end).find(|at| GAVE.contains(&text.normal(*at)))?;
+        let to_a_plant = (ne + 1..verb).any(|at| TO_A_PLANT.contains(&text.normal(at)));
+        (!to_a_plant && !PAIRED.contains(&text.normal(verb - 1))).then_some(verb)
+    })
+}
+
+/// "When next, last time was the 14th": when it was done last is told with its day, and not asked.
+pub(super) fn last_is_told(text: &Text, days: &[DayFound], today: NaiveDate, told: &mut Vec<Hit<Told>>) {
+    const NEXT: [&str; 15] = [
+        "next",
+        "nxt",
+        "again",
+        "agla",
+        "agli",
+        "agle",
+        "dobara",
+        "phir",
+        "fir",
+        "अगला",
+        "अगली",
+        "अगले",
+        "दोबारा",
+        "फिर",
+        "दुबारा",
+    ];
+    let next = text.tokens.iter().any(|token| NEXT.contains(&token.normal.as_str()));
+    if next && days.iter().any(|day| day.last < today) {
+        told.retain(|hit| hit.meaning != Told::Point(Point::LastDone));
+    }
 }
 
 /// "Kya spray ho gaya", "jaali lag gayi thi kya": whether work was done is asked, in Hindi without another word that asks.

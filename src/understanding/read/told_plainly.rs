@@ -29,6 +29,7 @@ impl Deeds<'_> {
             .or_else(|| self.put_into())
             .or_else(|| self.had_theirs())
             .or_else(|| self.replaced())
+            .or_else(|| self.eaten())
             .or_else(|| self.telegraphed())
     }
 
@@ -88,6 +89,23 @@ impl Deeds<'_> {
                 && self.is_of_a_whole_crop(*at, NEAR)
         };
         (0..self.text.tokens.len()).find(verb).map(|_| JobKind::Plant)
+    }
+
+    /// "Ate the basil today": the household picked it, where a verb of eating stands first or behind who ate.
+    fn eaten(&self) -> Option<JobKind> {
+        const NEAR: usize = 4;
+        const WHO: [&str; 6] = ["i", "we", "family", "kids", "children", "just"];
+        if self.text.language != Language::En || self.is_to_come() || self.stuff() {
+            return None;
+        }
+        let claims = self.claims();
+        let verb = |at: &usize| {
+            let placed = at.checked_sub(1).is_none_or(|before| WHO.contains(&self.text.normal(before)));
+            let ate = self.text.normal(*at) == "ate" && placed;
+            ate && claims.is_made(&(*at..*at + 1)) && self.is_of_a_whole_crop(*at, NEAR)
+        };
+        let ails = [Told::Ails, Told::Creature].iter().any(|told| self.says(told));
+        (0..self.text.tokens.len()).find(verb).filter(|_| !ails).map(|_| JobKind::Pick)
     }
 
     /// "2 mugs to the mint and 1 can to the tomato": so much for each, told without a verb.
