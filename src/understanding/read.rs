@@ -23,10 +23,12 @@ mod leans;
 mod likewise;
 mod matters;
 mod new_bed;
+mod once;
 mod places;
 mod plainly;
 mod questions;
 mod seen;
+mod sized;
 mod sky;
 #[cfg(test)]
 mod tests;
@@ -158,6 +160,7 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
             asker,
         )
         .or_else(|| found.names_the_new_bed(&text, &reading, before))
+        .or_else(|| found.sizes_the_new_bed(&reading, before))
         .or_else(|| undone(&reading, before, found.undoes()))
         .or_else(|| started(&reading, before, found.begins_with(&text, &Told::FollowUp)))
     {

@@ -22,7 +22,7 @@ pub(super) fn parted_plainly(first: &Reading, second: &Reading, (left, right): (
     let questions = [left, right].iter().all(|part| part.trim_end().ends_with('?'));
     let sure = first.sureness >= SURELY && second.sureness >= SURELY;
     let signs = |part: &Reading| part.kind == Kind::Trouble && !part.signs.is_empty();
-    let besides = ails(first) && second.asks && asks_besides(right);
+    let besides = ails(first) && second.asks && asks_besides(right) || ails_and_amount(first, second);
     // "What net, when to pick": both ask in words of their own kind.
     let speaks = |part: &Reading| part.asks || calls(part);
     let topics = speaks(first) && (speaks(second) || is_fragment(second, right));
@@ -53,6 +53,13 @@ fn ails(part: &Reading) -> bool {
     const SURELY: f64 = 0.9;
     let named = !(part.signs.is_empty() && part.troubles.is_empty());
     part.kind == Kind::Trouble && (named || part.sureness >= SURELY && !part.asks)
+}
+
+/// "The leaves are yellow, how much feed": what ails it, and how much is poured or fed, which no article tells.
+fn ails_and_amount(first: &Reading, second: &Reading) -> bool {
+    let amount = [Point::Amount, Point::HowMuchWater].iter().any(|point| second.points.contains(point));
+    let poured = matches!(second.kind, Kind::Feed | Kind::Water) && second.did.is_none() && second.signs.is_empty();
+    ails(first) && !first.signs.is_empty() && first.did.is_none() && second.asks && amount && poured
 }
 
 /// Two requests are two only where their kinds differ, and where one is not the ground of the other:
@@ -95,7 +102,8 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
     let besides = ails(first)
         && second.asks
         && !matches!(second.kind, Kind::Trouble | Kind::Care | Kind::None | Kind::Person)
-        && (tells_of_more(text) || asks_besides(text));
+        && (tells_of_more(text) || asks_besides(text))
+        || ails_and_amount(first, second);
     let talk = |reading: &Reading| {
         let alone = reading.kind == Kind::Trouble && !person && !two_troubles && !also && !besides;
         // How a thing is staked or pruned is asked beside what is summed.
