@@ -1,6 +1,7 @@
 //! "What do I buy and cut for a box of this size?"
 
 use super::answer::{Answer, Outcome};
+use super::care;
 use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
@@ -15,10 +16,19 @@ use crate::needs::surroundings::vessel;
 use crate::quantity::{Area, Estimate, Length, Unit, UnitOf, Written};
 use crate::understanding::{Measured, Reading};
 
+/// The article on how water leaves a box.
+const HOLES_ARTICLE: &str = "holes-or-cloth";
+
 /// Trays, sides, cloth, wire, and the mix.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if reading.all_beds && reading.measures.is_empty() {
         return whole(reading, facts);
+    }
+    if reading.measures.is_empty() && !reading.beds_named {
+        // "Holes at the bottom, or is the cloth enough" is told of any size.
+        if let Some(article) = care::article(facts).filter(|article| article.id == HOLES_ARTICLE) {
+            return care::told(article);
+        }
     }
     if reading.measures.is_empty() && !reading.beds_named || tray_alone(reading) {
         return Answer::ask(Line::new("ask-size"), sizes());

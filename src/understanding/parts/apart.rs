@@ -121,7 +121,7 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         let about = (!reading.crops.is_empty() || reading.beds_named) && reading.quantities.is_empty();
         // "Weight of a 3x2x1 ft box": nothing but a request has these words.
         let sized = !reading.measures.is_empty() || amount_asked(reading);
-        let request = sized && reading.sureness >= SURELY;
+        let request = sized && (reading.sureness >= SURELY || own_words(reading) && reading.sureness >= PLAINLY);
         reading.asks
             || calls(reading)
             || reading.new_bed

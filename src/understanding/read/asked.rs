@@ -198,7 +198,8 @@ impl Found {
         if kind == Kind::Person && not_ours {
             return Some((Kind::None, SURE));
         }
-        let chatter = kind == Kind::None && sureness < SURELY && self.asks && self.names_crop() && !self.of_others();
+        let chatter = kind == Kind::None && sureness < SURELY && self.asks && !self.of_others();
+        let chatter = chatter && (self.names_crop() || self.feeds);
         perhaps.filter(|_| chatter).map(|_| (Kind::Care, UNSURE))
     }
 

@@ -96,11 +96,7 @@ impl Found {
         names.retain(|hit| !(matches!(hit.meaning, Named::Crop(_)) && harmed::is_dropping(text, &told, &hit.span)));
         names.retain(|hit| !(matches!(hit.meaning, Named::Trouble(_)) && matters::is_likened(text, &hit.span)));
         // "Onion peel" is what is left of one.
-        if names.iter().any(|hit| matters::is_peeled(text, hit)) {
-            let peel = |point| Hit { span: 0..0, meaning: Told::Point(point), exact: true };
-            told.extend(matters::is_peel_water(text).then(|| [peel(Point::Household), peel(Point::Growing)]).into_iter().flatten());
-            names.retain(|hit| !matters::is_peeled(text, hit));
-        }
+        names.retain(|hit| !matters::is_peeled(text, hit));
         let other_crop = asker.before.as_ref().is_some_and(|before| !before.crops.is_empty());
         let crops_within = if other_crop { Vec::new() } else { matters::crops_within(text, &names, reader, asker) };
         names.sort_by_key(|hit| hit.span.start);

@@ -180,17 +180,6 @@ pub(super) fn is_likened(text: &Text, span: &std::ops::Range<usize>) -> bool {
     LIKE.contains(&text.normal(span.end))
 }
 
-/// "Onion peel water", "chhilke ka paani": what some pour on plants.
-pub(super) fn is_peel_water(text: &Text) -> bool {
-    const WATER: [&str; 7] = ["water", "tea", "paani", "pani", "ghol", "पानी", "घोल"];
-    const NEAR: usize = 3;
-    let peel = |at: &usize| {
-        let word = text.normal(*at);
-        word.starts_with("peel") || word.starts_with("skin") || word.starts_with("chhilk") || word.starts_with("chilk") || word.starts_with("छिलक")
-    };
-    (0..text.tokens.len()).filter(peel).any(|at| (at + 1..=at + NEAR).any(|next| WATER.contains(&text.normal(next))))
-}
-
 /// "Onion peels", "pyaz ke chhilke": what is left of a crop, and no crop.
 pub(super) fn is_peeled(text: &Text, hit: &Hit<Named>) -> bool {
     const PEELS: [&str; 6] = ["peel", "peels", "peelings", "husk", "husks", "rind"];
