@@ -69,6 +69,7 @@ water-rhythm =
         [weekly] About { $turn } for the { $bed }, once this week ({ $week } in all).
         [third] About { $turn } every third morning for the { $bed } ({ $week } over the week).
         [second] About { $turn } every second morning for the { $bed } ({ $week } over the week).
+        [once] About { $turn } in one go, once a day, for the { $bed } ({ $week } over the week).
         [daily] About { $turn } each morning for the { $bed } ({ $week } over the week).
         [twice] About { $turn } each morning and { $turn } each evening for the { $bed } ({ $week } over the week).
        *[thrice] About { $turn } three times a day for the { $bed }: early morning, noon in the shade, evening ({ $week } over the week).
@@ -1799,3 +1800,7 @@ caution-raw-shoots = pregnant women, small children, old and ill people eat shoo
 ## A turn left out
 
 water-skip-turn = Leave this turn while it is moist a finger-joint down; feel it again at the next one, and water then if it is dry.
+## Water in one go
+water-once = That is the whole day's: pour it in two or three rounds, some minutes apart, and stop when it runs out below. In this heat twice a day is safer; mulch and a net at noon help it through.
+ask-new-bed-size = How big is it? Length and width, or how far across, and how deep; of a bag, its litres.
+mix-bags = Of bags of { $holds } that is { $bags }, if what is in them is loose and ready.

@@ -69,6 +69,7 @@ water-rhythm =
         [weekly] { $bed }: is hafte ek baar kareeb { $turn } paani dein (kul { $week }).
         [third] { $bed }: har teesre din subah kareeb { $turn } paani dein (hafte mein kul { $week }).
         [second] { $bed }: ek din chhodkar subah kareeb { $turn } paani dein (hafte mein kul { $week }).
+        [once] { $bed }: din mein ek hi baar, kareeb { $turn } ek saath dein (hafte mein kul { $week }).
         [daily] { $bed }: roz subah kareeb { $turn } paani dein (hafte mein kul { $week }).
         [twice] { $bed }: roz subah kareeb { $turn } aur shaam ko kareeb { $turn } paani dein (hafte mein kul { $week }).
        *[thrice] { $bed }: roz teen baar kareeb { $turn } paani dein: tadke, dopahar ko chhaon mein, shaam ko (hafte mein kul { $week }).
@@ -1773,3 +1774,7 @@ caution-raw-shoots = garbhvati, chhote bachche, buzurg aur beemar log ankur achh
 ## A turn left out
 
 water-skip-turn = Ungli ke ek por neeche tak geeli hai to yeh baari chhod dein; agli baari par phir chhookar dekhein, sookhi ho tab paani dein.
+## Ek saath paani
+water-once = Yeh poore din ka paani hai: do-teen baar mein, kuchh minute ruk-ruk kar daalein, aur neeche se nikalne lage to ruk jayein. Is garmi mein din mein do baar behtar hai; mulch aur dopahar mein jaali se sahara milta hai.
+ask-new-bed-size = Kitna bada hai? Lambai, chaudai aur gehrai batayein; gol ho to kitna chauda aur gehra; thaili ho to kitne litre ki.
+mix-bags = { $holds } ki thailiyan hon to { $bags }, agar unmein taiyar dheeli mitti hai.

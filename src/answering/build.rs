@@ -1,19 +1,23 @@
 //! "What do I buy and cut for a box of this size?"
 
 use super::answer::{Answer, Outcome};
+use super::care;
 use super::facts::Facts;
 use super::figure::Figure;
 use super::line::{Line, Said};
 use super::mix::{all_beds, put, put_below, put_whole, recipe_notes};
 use super::subject::{Subject, box_measures, subjects};
-use crate::garden::{Bed, Shape};
+use crate::garden::{Bed, BedKind, Shape};
 use crate::knowledge::{Mix, SourceRef};
 use crate::needs::build::{BuildNeed, USUAL_TRAY, build_need, parts_need, total};
 use crate::needs::load::bed_load;
 use crate::needs::mix::mix_need;
 use crate::needs::surroundings::vessel;
-use crate::quantity::{Area, Estimate, Length, Unit, Written};
-use crate::understanding::Reading;
+use crate::quantity::{Area, Estimate, Length, Unit, UnitOf, Written};
+use crate::understanding::{Measured, Reading};
+
+/// The article on how water leaves a box.
+const HOLES_ARTICLE: &str = "holes-or-cloth";
 
 /// Trays, sides, cloth, wire, and the mix.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
@@ -21,8 +25,17 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return whole(reading, facts);
     }
     if reading.measures.is_empty() && !reading.beds_named {
+        // "Holes at the bottom, or is the cloth enough" is told of any size.
+        if let Some(article) = care::article(facts).filter(|article| article.id == HOLES_ARTICLE) {
+            return care::told(article);
+        }
+    }
+    if reading.measures.is_empty() && !reading.beds_named || tray_alone(reading) {
         return Answer::ask(Line::new("ask-size"), sizes());
     }
+    // What trays are counted for is the box that they lie in.
+    let in_box = Reading { bed_kind: Some(BedKind::Box), ..reading.clone() };
+    let reading = if tray_measured(reading).is_some() || too_large_for_tray(reading) { &in_box } else { reading };
     let subject = match subjects(reading, facts) {
         Ok(subjects) => subjects.into_iter().next(),
         Err(question) => return question,
@@ -146,6 +159,26 @@ fn tray_measured(reading: &Reading) -> Option<(Written, Written)> {
     const LEAST_TRAY: Length = Length::metres(0.1);
     let of_use = |side: Written| side.length().is_some_and(|side| side >= LEAST_TRAY);
     (reading.measures.len() > 1 && of_use(sides.0) && of_use(sides.1)).then_some(sides)
+}
+
+/// "8 ft by 2.5 ft, 14 in tall: boards, cloth, trays": what is so long or so deep has trays under it, and is none.
+fn too_large_for_tray(reading: &Reading) -> bool {
+    const LONGEST_M: f64 = 1.25;
+    const DEEPEST_M: f64 = 0.15;
+    let metres = |side: Option<Written>| side.and_then(Written::length).map_or(0.0, |side| side.as_metres());
+    let large = |one: &Measured| metres(one.length) > LONGEST_M || metres(one.depth) > DEEPEST_M;
+    reading.bed_kind == Some(BedKind::Tray) && reading.measures.iter().any(large)
+}
+
+/// "Trays of 50 cm square in a 2 metre box": a tray was measured, and of the box one side.
+fn tray_alone(reading: &Reading) -> bool {
+    let metres = |written: &Written| written.length().map(|length| length.as_metres());
+    let [measured] = reading.measures.as_slice() else { return false };
+    let sides = [measured.length, measured.width].map(|side| side.and_then(|side| metres(&side)));
+    let [Some(length), Some(width)] = sides else { return false };
+    let lengths = reading.quantities.iter().filter(|said| said.unit.measures() == UnitOf::Length);
+    let longer = lengths.filter_map(metres).any(|other| other > length.max(width) * 1.01);
+    reading.bed_kind == Some(BedKind::Tray) && longer
 }
 
 fn tray_written(reading: &Reading) -> Vec<Written> {

@@ -7,7 +7,7 @@ use super::figure::Figure;
 use super::hint::says;
 use super::line::{Line, Said};
 use super::subject::{Subject, described_bed, subjects};
-use crate::garden::BedKind;
+use crate::garden::{BedKind, Shape};
 use crate::knowledge::{Mix, Point};
 use crate::needs::mix::{MixNeed, blocks_need, loose_need, mix_need, top_up_need, total};
 use crate::needs::surroundings::vessel;
@@ -56,6 +56,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
             let count = reading.count.unwrap_or(1.0).max(1.0);
             let need = mix_need(&vessel(&subject.bed.shape), count, mix, facts.known);
             put(&mut answer, mix, &need, &subject.called(), count);
+            answer.lines.extend(bags(reading, &need, &subject));
         }
         None if litres.is_some() => put_litres(&mut answer, mix, litres.unwrap_or_default(), facts),
         None => {
@@ -66,6 +67,18 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     recipe_notes(&mut answer, mix);
     answer
+}
+
+/// "One 10 litre bag for two 12 inch pots": how many such bags of ready mix that is.
+fn bags(reading: &Reading, need: &MixNeed, subject: &Subject<'_>) -> Option<Line> {
+    /// Bags of ready mix hold so much (common practice, litres).
+    const HOLDS: std::ops::RangeInclusive<f64> = 5.0..=100.0;
+    let in_bags = matches!(subject.bed.shape, Shape::Box { .. } | Shape::Round { .. }) && subject.own.is_none();
+    let holds = reading.quantities.iter().find(|said| said.volume().is_some_and(|v| HOLDS.contains(&v.as_litres())));
+    let holds = holds.filter(|_| in_bags)?;
+    let litres = holds.volume()?.as_litres();
+    let bags = need.loose.map(|loose| (loose.as_litres() / litres).ceil());
+    Some(Line::new("mix-bags").with("holds", Said::Size(vec![*holds])).with("bags", Said::Span(bags, 0)))
 }
 
 /// "50 litres of mix": so much as it is stirred, for no bed that was told.

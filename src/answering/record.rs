@@ -33,7 +33,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return Answer::ask(Line::new("record-on-which-day"), Vec::new());
     }
     if reading.one_more && !reading.new_bed && reading.did.is_none() && reading.saw.is_none() {
-        return Answer::ask(Line::new("ask-what-bed"), Vec::new());
+        let known = !reading.crops.is_empty() || reading.bed_kind.is_some();
+        return Answer::ask(Line::new(if known { "ask-new-bed-size" } else { "ask-what-bed" }), Vec::new());
     }
     if reading.new_bed {
         return new_bed::answer(reading, facts);

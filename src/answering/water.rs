@@ -131,6 +131,7 @@ fn usual(answer: &mut Answer, beds: &[BedWater<'_>], reading: &Reading) {
     }
     for bed in beds.iter().take(TOLD_ONE_BY_ONE) {
         answer.lines.push(rhythm(bed));
+        answer.lines.extend(bed.once.then(|| Line::new("water-once")));
         answer.lines.extend(water_asked::in_vessels(bed, reading));
         answer.lines.extend(bed.gently());
         if reading.aspects.contains(&Aspect::EachDay) {
@@ -202,7 +203,7 @@ pub fn rhythm_key(rhythm: f64) -> &'static str {
 pub fn rhythm(bed: &BedWater<'_>) -> Line {
     let BedWater { subject, week, .. } = bed;
     let line = Line::new("water-rhythm")
-        .with("rhythm", Said::Key(rhythm_key(week.rhythm)))
+        .with("rhythm", Said::Key(if bed.once { "once" } else { rhythm_key(week.rhythm) }))
         .with("bed", subject.called())
         .with("week", Said::Volume(week.litres));
     match bed.each_turn() {

@@ -4,7 +4,7 @@ use super::facts::Facts;
 use super::line::{Line, Said};
 use super::subject::Subject;
 use crate::garden::{JobKind, RainExposure};
-use crate::knowledge::Aspect;
+use crate::knowledge::{Aspect, Point};
 use crate::needs::day_course::{Hour, share_by};
 use crate::needs::dry_down::{DryDown, dry_down};
 use crate::needs::looks::{factor, lost_since, waterings};
@@ -32,6 +32,8 @@ pub struct BedWater<'a> {
     pub flushed: bool,
     /// What a drip (L an hour) or a hose (L a minute) was said to give.
     pub rate: Option<f64>,
+    /// The day's water is given in one go, though two or three would be kept.
+    pub once: bool,
     pub today: Day,
     /// The hour of asking.
     pub hour: f64,
@@ -61,7 +63,8 @@ impl<'a> BedWater<'a> {
         let around = subject.surroundings(facts, subject.today())?;
         let own = subject.own.as_ref().and_then(|id| facts.bed(id));
         let factor = own.map_or(LossFactor::UNSEEN, |(_, bed)| factor(&around, &bed.jobs, &bed.seen));
-        let week = water_week_of(&around, &factor)?;
+        let mut week = water_week_of(&around, &factor)?;
+        let once = once_a_day(reading, &mut week);
         let today = week.days.first()?.0;
         let now = (subject.today(), f64::from(subject.now.num_seconds_from_midnight()) / 3600.0);
         let last = last(&around, own.map(|(_, bed)| bed.jobs.as_slice()), reading, now, &factor);
@@ -89,6 +92,7 @@ impl<'a> BedWater<'a> {
             water_ds_m,
             flushed,
             rate,
+            once,
             today,
             hour: now.1,
             gentle,
@@ -167,6 +171,18 @@ impl<'a> BedWater<'a> {
         let to_come = rain * (caught * (1.0 - share_by(self.hour)));
         (likely && to_come >= lacks.max(self.surface)).then_some(rain)
     }
+}
+
+/// Who can come once a day gives the whole day's water then, however often the bed would have it.
+fn once_a_day(reading: &Reading, week: &mut WaterWeek) -> bool {
+    const DAILY: f64 = 7.0;
+    let asked = [Point::Amount, Point::HowMuchWater].iter().any(|point| reading.points.contains(point));
+    let once = asked && reading.points.contains(&Point::OnceADay) && week.rhythm > DAILY;
+    if once {
+        week.rhythm = DAILY;
+        week.waterings = Estimate::exactly(DAILY);
+    }
+    once
 }
 
 /// The last watering on record, or told in the same message.

@@ -152,6 +152,8 @@ pub enum Point {
     ThrowsOut,
     /// When, of work of one's own, and of which is not said.
     BareAsked,
+    /// Water is to be given in one go a day.
+    OnceADay,
 }
 
 impl Point {
@@ -177,6 +179,7 @@ impl Point {
                 | Self::FitsThere
                 | Self::ThrowsOut
                 | Self::BareAsked
+                | Self::OnceADay
         )
     }
 

@@ -28,11 +28,14 @@ pub(super) struct Piece {
 /// How many tokens may stand between the parts of one size (`4 x 2 ft box, 1 ft deep`).
 const PARTS_APART: usize = 3;
 
+/// And where the sides are said and the depth follows.
+const DEPTH_APART: usize = 7;
+
 /// Puts the lengths of a text together.
 pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensions> {
     let mut found: Vec<Dimensions> = Vec::new();
     let mut rest = pieces;
-    let leads = words_lead(text, words, pieces);
+    let lead = words_lead(text, words, pieces);
     let counted = numbers(text);
     let mut lone: Vec<&Piece> = Vec::new();
     while let Some(first) = rest.first() {
@@ -48,6 +51,7 @@ pub(super) fn read(text: &Text, words: &Words, pieces: &[Piece]) -> Vec<Dimensio
             }),
             [only] => {
                 let taken = found.last().map_or(0, |size| size.span.end);
+                let leads = lead || led_in_its_clause(text, words, pieces, only);
                 match single(text, words, only, (taken, leads), &counted) {
                     Some(single) => add(text, &mut found, single),
                     None => lone.push(only),
@@ -140,6 +144,20 @@ fn words_lead(text: &Text, words: &Words, pieces: &[Piece]) -> bool {
     pieces.len() > 1 && last_ends && pieces.iter().all(|piece| !piece.times && before(piece))
 }
 
+/// "9 inch gehra, lambai 5 fut chaudai 2 fut": the same within what stands between two stops or commas.
+fn led_in_its_clause(text: &Text, words: &Words, pieces: &[Piece], piece: &Piece) -> bool {
+    let stop = |at: &usize| matches!(text.normal(*at), "," | "." | ";" | "।" | "?" | "!");
+    let start = (0..piece.span.start).rfind(|at| stop(at)).map_or(0, |at| at + 1);
+    let end = (piece.span.end..text.tokens.len()).find(stop).unwrap_or(text.tokens.len());
+    let within = |other: &&Piece| start <= other.span.start && other.span.end <= end;
+    let sides = [Sign::Depth, Sign::Width, Sign::Length, Sign::Diameter];
+    let side_at = |at: usize| at >= start && at < end && sides.iter().any(|sign| words.sign(*sign, text, at).is_some());
+    let before = |piece: &Piece| piece.span.start.checked_sub(1).is_some_and(side_at);
+    let of_clause: Vec<&Piece> = pieces.iter().filter(within).collect();
+    let last_ends = of_clause.last().is_some_and(|last| !side_at(last.span.end));
+    of_clause.len() > 1 && last_ends && of_clause.iter().all(|piece| !piece.times && before(piece))
+}
+
 /// One length with the word that tells what it measures, after it or before it.
 fn single(
     text: &Text,
@@ -198,7 +216,10 @@ const fn field(size: &mut Dimensions, sign: Sign) -> &mut Option<Written> {
 fn add(text: &Text, found: &mut Vec<Dimensions>, single: Dimensions) {
     if let Some(before) = found.last_mut() {
         let gap = before.span.end..single.span.start;
-        let near = gap.len() <= PARTS_APART && !gap.clone().any(|at| matches!(text.normal(at), "." | "?" | "!" | ";"));
+        // "8 ft by 2.5 ft along the parapet, 14 in tall".
+        let of_depth = single.depth.is_some() && before.depth.is_none() && before.width.is_some();
+        let apart = if of_depth { DEPTH_APART } else { PARTS_APART };
+        let near = gap.len() <= apart && !gap.clone().any(|at| matches!(text.normal(at), "." | "?" | "!" | ";"));
         let new = |have: &Option<Written>, more: &Option<Written>| have.is_none() || more.is_none();
         let fits = new(&before.length, &single.length)
             && new(&before.width, &single.width)

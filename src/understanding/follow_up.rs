@@ -2,7 +2,7 @@
 
 use super::asker::{Asker, OwnBed};
 use super::reading::{InVessels, Measured, Reading};
-use crate::garden::{BedId, JobKind};
+use crate::garden::{BedId, BedKind, JobKind};
 use crate::knowledge::Kind;
 use crate::quantity::{UnitOf, Written};
 
@@ -230,6 +230,13 @@ fn with_measures(now: &mut Reading, before: &Reading) {
         _ => return,
     };
     let whole = new.length.is_some() && new.width.is_some() || new.diameter.is_some();
+    // "60 x 40 cm ki hai tray" after trays were counted for a box: what is laid in it.
+    if now.kind == Kind::Build && whole && is_tray_in(now.bed_kind, &new, old, before.bed_kind) {
+        now.measures = vec![*old, new];
+        now.quantities.extend([old.length, old.width, old.depth].into_iter().flatten());
+        now.bed_kind = before.bed_kind.or(Some(BedKind::Box));
+        return;
+    }
     let round = |measured: &Measured| measured.diameter.is_some();
     if whole && round(&new) != round(old) {
         return;
@@ -242,6 +249,14 @@ fn with_measures(now: &mut Reading, before: &Reading) {
     }];
     now.count = now.count.or(before.count);
     now.bed_kind = now.bed_kind.or(before.bed_kind);
+}
+
+/// A tray, smaller than the box that was measured before.
+fn is_tray_in(kind: Option<BedKind>, new: &Measured, old: &Measured, before: Option<BedKind>) -> bool {
+    let metres = |side: Option<Written>| side.and_then(Written::length).map(|side| side.as_metres());
+    let area = |one: &Measured| Some(metres(one.length)? * metres(one.width)?);
+    let smaller = area(new).zip(area(old)).is_some_and(|(new, old)| new < old);
+    kind == Some(BedKind::Tray) && before != Some(BedKind::Tray) && smaller
 }
 
 /// A length without a word for its side: the diameter of a round thing; the depth, where it is short beside the sides and

@@ -360,7 +360,7 @@ fn is_work_and_question(first: &Reading, second: &Reading) -> bool {
 
 /// What one part leaves unsaid, the other says: "how much water for okra and when is it ready".
 fn completed_together(first: Reading, second: Reading, by: &By<'_>) -> (Reading, Reading) {
-    let mut second = beside(second, &first, by.asker);
+    let mut second = beside(details::without_other_bed(second, &first), &first, by.asker);
     // Work told beside "again today?", "when next?", "when may we pick?" is what the answer counts from, not what was
     // on record before.
     let of_that = match first.did {
@@ -401,7 +401,9 @@ fn completed_together(first: Reading, second: Reading, by: &By<'_>) -> (Reading,
 /// A part with what it leaves unsaid taken from the other one; its own measures stay as they are.
 fn beside(part: Reading, other: &Reading, asker: &Asker) -> Reading {
     let measures = part.measures.clone();
-    let mut part = Reading { follow_up: false, ..completed(part, other, Says::NoSubject, asker) };
+    // "A box of 5 x 3 ft: how much mix, and how many chillies": in that box, and not where hers stand.
+    let says = if details::is_in_the_same(&part, other) { Says::NoPlace } else { Says::NoSubject };
+    let mut part = Reading { follow_up: false, ..completed(part, other, says, asker) };
     if !measures.is_empty() {
         part.measures = measures;
     }

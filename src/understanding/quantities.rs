@@ -104,6 +104,7 @@ pub fn read(text: &Text, words: &Words) -> Quantities {
     compound::put_together(text, words, &mut items);
     join(text, words, &mut items);
     shared::units(&mut items);
+    shared::sides(text, words, &mut items);
     shared::across(text, words, &mut items);
     shared::percent(text, &mut items);
     let mut found = Quantities::default();

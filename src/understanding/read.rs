@@ -23,10 +23,12 @@ mod leans;
 mod likewise;
 mod matters;
 mod new_bed;
+mod once;
 mod places;
 mod plainly;
 mod questions;
 mod seen;
+mod sized;
 mod sky;
 #[cfg(test)]
 mod tests;
@@ -119,8 +121,10 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
         .or_else(|| found.about_a_named_thing(verdict, asker.before.as_ref()));
     let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
     // A message that stands alone is what such words are usual for; in a conversation they may mean another thing.
-    let outvoted =
-        (asker.before.is_none() && firmly.is_none()).then(|| habit.against(kind, words.len(), evidence)).flatten();
+    // A trouble of a crop, by its name, is told whatever else such words are said of.
+    let named = kind == Kind::Trouble && !found.crops_within.is_empty();
+    let weighed = asker.before.is_none() && firmly.is_none() && !named;
+    let outvoted = weighed.then(|| habit.against(kind, words.len(), evidence)).flatten();
     let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
     // Letters without sense lean to a kind by chance.
     let kind = if sureness < LEANS && found.is_senseless(&text, reader) { Kind::None } else { kind };
@@ -165,6 +169,7 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
             asker,
         )
         .or_else(|| found.names_the_new_bed(&text, &reading, before))
+        .or_else(|| found.sizes_the_new_bed(&reading, before))
         .or_else(|| undone(&reading, before, found.undoes()))
         .or_else(|| started(&reading, before, found.begins_with(&text, &Told::FollowUp)))
     {

@@ -43,7 +43,8 @@ impl Speaker<'_> {
             Said::Volume(litres) => self.volume(litres.low().as_litres(), litres.high().as_litres()),
             Said::About(litres) => {
                 let litres = litres.value().as_litres();
-                if litres < 1.0 {
+                // What rounds to a litre is one.
+                if litres < 1.0 && nearest(litres * 1000.0) < 1000.0 {
                     self.unit("unit-ml", nearest(litres * 1000.0))
                 } else {
                     self.unit("unit-L", nearest(litres))

@@ -25,7 +25,7 @@ pub(super) fn parted_plainly(first: &Reading, second: &Reading, (left, right): (
     let questions = [left, right].iter().all(|part| part.trim_end().ends_with('?'));
     let sure = first.sureness >= SURELY && second.sureness >= SURELY;
     let signs = |part: &Reading| part.kind == Kind::Trouble && !part.signs.is_empty();
-    let besides = ails(first) && second.asks && asks_besides(right);
+    let besides = ails(first) && second.asks && asks_besides(right) || ails_and_amount(first, second);
     // "What net, when to pick": both ask in words of their own kind.
     let speaks = |part: &Reading| part.asks || calls(part);
     let topics = speaks(first) && (speaks(second) || is_fragment(second, right));
@@ -85,6 +85,13 @@ fn ails(part: &Reading) -> bool {
     part.kind == Kind::Trouble && (named || part.sureness >= SURELY && !part.asks)
 }
 
+/// "The leaves are yellow, how much feed": what ails it, and how much is poured or fed, which no article tells.
+fn ails_and_amount(first: &Reading, second: &Reading) -> bool {
+    let amount = [Point::Amount, Point::HowMuchWater].iter().any(|point| second.points.contains(point));
+    let poured = matches!(second.kind, Kind::Feed | Kind::Water) && second.did.is_none() && second.signs.is_empty();
+    ails(first) && !first.signs.is_empty() && first.did.is_none() && second.asks && amount && poured
+}
+
 /// Two requests are two only where their kinds differ, and where one is not the ground of the other:
 /// "sowed radish on 25 April, when is it ready" is one question, and whether one may pick after a spray is
 /// a question about the spray, as is when the next one is due.
@@ -130,7 +137,8 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
     let besides = ails(first)
         && second.asks
         && !matches!(second.kind, Kind::Trouble | Kind::Care | Kind::None | Kind::Person)
-        && (tells_of_more(text) || asks_besides(text));
+        && (tells_of_more(text) || asks_besides(text))
+        || ails_and_amount(first, second);
     let talk = |reading: &Reading| {
         let alone = reading.kind == Kind::Trouble && !person && !two_troubles && !also && !besides;
         // How a thing is staked or pruned is asked beside what is summed.
@@ -148,7 +156,7 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         let about = (!reading.crops.is_empty() || reading.beds_named) && reading.quantities.is_empty();
         // "Weight of a 3x2x1 ft box": nothing but a request has these words.
         let sized = !reading.measures.is_empty() || amount_asked(reading);
-        let request = sized && reading.sureness >= SURELY;
+        let request = sized && (reading.sureness >= SURELY || own_words(reading) && reading.sureness >= PLAINLY);
         reading.asks
             || calls(reading)
             || reading.new_bed

@@ -2,6 +2,7 @@
 
 use crate::garden::JobKind;
 use crate::knowledge::Kind;
+use crate::quantity::{UnitOf, Written};
 use crate::understanding::reading::Reading;
 use chrono::NaiveDate;
 
@@ -45,4 +46,18 @@ pub(super) fn with_detail(first: Reading, detail: &Reading, today: NaiveDate) ->
         whole.materials.clone_from(&detail.materials);
     }
     whole
+}
+
+/// A place is described in the other part, and this one asks how many, how much seed, or of something "in it".
+pub(super) fn is_in_the_same(part: &Reading, other: &Reading) -> bool {
+    let volume = |said: &Written| said.unit.measures() == UnitOf::Volume;
+    let described = !other.measures.is_empty() || other.bed_kind.is_some() && other.quantities.iter().any(volume);
+    let of_room = matches!(part.kind, Kind::Space | Kind::Seed) || part.kind == Kind::Water && part.of_it;
+    let placed = part.beds_named || part.bed_kind.is_some() || !part.measures.is_empty() || part.all_beds;
+    described && !other.new_bed && of_room && !placed && !part.crops.is_empty() && part.did.is_none()
+}
+
+/// The same without the bed in which such a crop stands.
+pub(super) fn without_other_bed(part: Reading, other: &Reading) -> Reading {
+    if is_in_the_same(&part, other) { Reading { beds: Vec::new(), ..part } } else { part }
 }

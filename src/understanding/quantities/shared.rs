@@ -62,6 +62,40 @@ pub(super) fn across(text: &Text, words: &Words, items: &mut [Item]) {
     }
 }
 
+/// Gives a side whose unit is said with another side that one: `length 5 width 2 ft`, `lambai 5 fut chaudai 2`.
+pub(super) fn sides(text: &Text, words: &Words, items: &mut [Item]) {
+    /// Sides of more feet than this are no sides of a box, and no box is so many feet deep (judgement).
+    const LONGEST_FT: f64 = 15.0;
+    const DEEPEST_FT: f64 = 3.0;
+    const SIDES: [Sign; 3] = [Sign::Length, Sign::Width, Sign::Depth];
+    let side = |at: usize| SIDES.into_iter().find(|sign| words.sign(*sign, text, at).is_some());
+    let before = |item: &Item| side(item.span.start.checked_sub(1)?);
+    // Where the words stand before their numbers, the first of them stands before the first number that has one.
+    let first = (0..text.tokens.len()).find(|at| matches!(side(*at), Some(Sign::Length | Sign::Width)));
+    let leads = |item: &Item| first.is_some_and(|at| at < item.span.start) && before(item).is_some();
+    let of = |item: &Item| if leads(item) { before(item) } else { side(item.span.end) };
+    let sided: Vec<Option<Sign>> = items.iter().map(of).collect();
+    let known: Vec<(usize, Sign, Unit)> = (0..items.len())
+        .filter_map(|place| match (sided.get(place).copied().flatten()?, items.get(place)?.of) {
+            (sign, Some(Of::Unit(unit))) if unit.measures() == UnitOf::Length => Some((place, sign, unit)),
+            _ => None,
+        })
+        .collect();
+    for place in 0..items.len() {
+        let Some(sign) = sided.get(place).copied().flatten() else { continue };
+        let Some(item) = items.get_mut(place).filter(|item| item.of.is_none() && !item.times) else { continue };
+        let flat = |known: &&(usize, Sign, Unit)| known.1 != Sign::Depth;
+        let after = known.iter().filter(flat).find(|known| known.0 > place);
+        let Some((_, of, unit)) = after.or_else(|| known.iter().rfind(flat)).or(known.first()) else { continue };
+        let unit = match (unit, sign, of) {
+            (Unit::Foot, Sign::Depth, _) if item.value > DEEPEST_FT => Unit::Inch,
+            (Unit::Inch, Sign::Length | Sign::Width, Sign::Depth) if item.value <= LONGEST_FT => Unit::Foot,
+            _ => *unit,
+        };
+        item.of = Some(Of::Unit(unit));
+    }
+}
+
 /// "35, 50 and 90 percent": all of them are.
 pub(super) fn percent(text: &Text, items: &mut [Item]) {
     for place in (1..items.len()).rev() {

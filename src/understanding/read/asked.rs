@@ -184,6 +184,11 @@ impl Found {
         if matches!(kind, Kind::Mix | Kind::Build) && ails && bare && self.quantities.dimensions.is_empty() {
             return Some((Kind::Trouble, sureness));
         }
+        // "The brinjal borer is back".
+        let of_it = kind == Kind::None && sureness < SURELY && !self.crops_within.is_empty() && bare;
+        if of_it && self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_))) && !self.of_others() {
+            return Some((Kind::Trouble, ENOUGH));
+        }
         // What is fed is not what is sprayed.
         if kind == Kind::Spray && self.feeds && !self.sprays && self.asks && bare {
             return Some((Kind::Feed, sureness));
@@ -193,7 +198,8 @@ impl Found {
         if kind == Kind::Person && not_ours {
             return Some((Kind::None, SURE));
         }
-        let chatter = kind == Kind::None && sureness < SURELY && self.asks && self.names_crop() && !self.of_others();
+        let chatter = kind == Kind::None && sureness < SURELY && self.asks && !self.of_others();
+        let chatter = chatter && (self.names_crop() || self.feeds);
         perhaps.filter(|_| chatter).map(|_| (Kind::Care, UNSURE))
     }
 

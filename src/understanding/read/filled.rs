@@ -143,6 +143,12 @@ impl Found {
                 list.0.push(list.1.clone());
             }
         }
+        if reading.bed_kind.is_some() {
+            reading.bed_kind = self.kind_measured(text).or(reading.bed_kind);
+        }
+        if reading.crops.is_empty() {
+            reading.crops.clone_from(&self.crops_within);
+        }
         if reading.senseless {
             // A name among such words met by chance.
             reading.crops.clear();

@@ -47,6 +47,8 @@ pub(super) struct Found {
     pub(super) crew: bool,
     /// What the company of its words tells: most often that it is of another world than a garden.
     pub(super) by_company: Option<Kind>,
+    /// Crops that the name of a trouble holds, where no other is named: "the brinjal borer".
+    pub(super) crops_within: Vec<String>,
 }
 
 impl Found {
@@ -93,6 +95,10 @@ impl Found {
         // "Chidiya ki beet" is what birds drop.
         names.retain(|hit| !(matches!(hit.meaning, Named::Crop(_)) && harmed::is_dropping(text, &told, &hit.span)));
         names.retain(|hit| !(matches!(hit.meaning, Named::Trouble(_)) && matters::is_likened(text, &hit.span)));
+        // "Onion peel" is what is left of one.
+        names.retain(|hit| !matters::is_peeled(text, hit));
+        let other_crop = asker.before.as_ref().is_some_and(|before| !before.crops.is_empty());
+        let crops_within = if other_crop { Vec::new() } else { matters::crops_within(text, &names, reader, asker) };
         names.sort_by_key(|hit| hit.span.start);
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);
@@ -110,6 +116,8 @@ impl Found {
         told.extend(together::given_by_others(text, &told));
         told.extend(together::by_its_numbers(text, &dated));
         told.extend(together::what_lives(&told));
+        let once = super::once::is_told(text).then_some(Told::Point(Point::OnceADay));
+        told.extend(once.map(|meaning| Hit { span: 0..0, meaning, exact: true }));
         let named: Vec<Range<usize>> = dated.iter().map(|day| day.span.clone()).collect();
         let come = dated.iter().any(|day| day.last <= today);
         let gone = dated.iter().any(|day| day.last < today);
@@ -209,6 +217,7 @@ impl Found {
             likewise: false,
             crew: asker.everyone.names_crew(&forms),
             by_company: None,
+            crops_within,
         };
         found.likewise = found.asks_to_do_likewise(text);
         if found.likewise {

@@ -27,6 +27,8 @@ fn is_given(text: &Text, volume: &Range<usize>) -> bool {
         "gets", "get", "give", "giving", "gave", "given", "pour", "pouring", "poured", "drinks", "takes", "roz",
         "rozana", "daily",
     ];
+    const EACH_TIME: [&str; 11] =
+        ["day", "morning", "evening", "night", "noon", "afternoon", "time", "turn", "week", "watering", "other"];
     const RHYTHM: [&str; 29] = [
         "every",
         "daily",
@@ -66,5 +68,7 @@ fn is_given(text: &Text, volume: &Range<usize>) -> bool {
         matches!(text.normal(volume.end), "bag" | "pot" | "tub" | "drum" | "growbag" | "grow" | "bags" | "pots")
             || matches!(text.normal(volume.end), "ka" | "ke" | "wala" | "wale" | "का" | "के" | "वाला" | "वाले");
     let gives = before.into_iter().any(|at| GIVES.contains(&text.normal(at)));
-    !of_a_vessel && (gives || after.into_iter().any(|at| RHYTHM.contains(&text.normal(at))))
+    // "12 bags of 20 L each": a rhythm has its time behind it, "each evening".
+    let each = |at: usize| text.normal(at) == "each" && !EACH_TIME.contains(&text.normal(at + 1));
+    !of_a_vessel && (gives || after.into_iter().any(|at| RHYTHM.contains(&text.normal(at)) && !each(at)))
 }

@@ -1,10 +1,12 @@
 //! Matters that people name in words of the hand: what a wet pot weighs, soil that is to be light, a root that is put in, what
 //! fits in there, how many trays cover a place.
 
-use super::{Found, Hit, Named, Told};
+use super::{Found, Hit, Named, Reader, Told};
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
 use crate::script::{Language, Text};
+use crate::understanding::asker::Asker;
+use crate::understanding::phrasebook::Forms;
 
 /// Such words leave little else (judgement).
 const SURE: f64 = 0.85;
@@ -176,4 +178,49 @@ pub(super) fn is_likened(text: &Text, span: &std::ops::Range<usize>) -> bool {
         "trail",
     ];
     LIKE.contains(&text.normal(span.end))
+}
+
+/// "Onion peels", "pyaz ke chhilke": what is left of a crop, and no crop.
+pub(super) fn is_peeled(text: &Text, hit: &Hit<Named>) -> bool {
+    const PEELS: [&str; 6] = ["peel", "peels", "peelings", "husk", "husks", "rind"];
+    const SKINS: [&str; 2] = ["skin", "skins"];
+    const OF: [&str; 8] = ["ke", "ka", "ki", "k", "के", "का", "की", "वाले"];
+    const CHHILKE: [&str; 13] = [
+        "chhilke",
+        "chhilka",
+        "chhilko",
+        "chhilkon",
+        "chilke",
+        "chilka",
+        "chilko",
+        "chilkon",
+        "chhilkey",
+        "छिलके",
+        "छिलका",
+        "छिलको",
+        "छिलकों",
+    ];
+    let Named::Crop(crop) = &hit.meaning else { return false };
+    let next = text.normal(hit.span.end);
+    let bulb = matches!(crop.as_str(), "onion" | "garlic" | "spring-onion");
+    let of = usize::from(OF.contains(&next));
+    PEELS.contains(&next) || bulb && SKINS.contains(&next) || CHHILKE.contains(&text.normal(hit.span.end + of))
+}
+
+/// Crops that stand within the name of a trouble, where no crop is named beside it: "the brinjal borer is back".
+pub(super) fn crops_within(text: &Text, names: &[Hit<Named>], reader: &Reader<'_>, asker: &Asker) -> Vec<String> {
+    let crop = |hit: &Hit<Named>| match &hit.meaning {
+        Named::Crop(crop) => Some(crop.clone()),
+        _ => None,
+    };
+    if names.iter().any(|hit| crop(hit).is_some()) {
+        return Vec::new();
+    }
+    let troubles = names.iter().filter(|hit| matches!(hit.meaning, Named::Trouble(_)) && hit.span.len() > 1);
+    let tokens = troubles.flat_map(|hit| hit.span.clone()).filter_map(|at| text.tokens.get(at));
+    let words = tokens.map(|token| Text::read_as(&token.text, text.language));
+    let found = words.flat_map(|word| reader.gazetteer.names(&Forms::of(&word), asker));
+    let mut crops: Vec<String> = found.filter_map(|hit| crop(&hit)).collect();
+    crops.dedup();
+    crops
 }
