@@ -112,9 +112,13 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         // The only box of hers is told as plainly by its kind; when the next is due may be asked of a spray just done.
         let only = told.bed_kind.is_some() && told.beds.len() == 1;
         let next = asked.points.contains(&Point::Time) && !asked.points.contains(&Point::Wait);
-        // A spray of a day that was told is noted where the next one is asked, or how many days to wait after it.
+        // A spray of a day that was told is noted where the next one is asked, or how many days to wait after it on a
+        // bed of hers.
         let sprayed = told.did == Some(JobKind::Spray);
-        let until_when = asked.points.contains(&Point::Time) && !told.days.is_empty() && !is_past_of_past(text);
+        let until_when = asked.points.contains(&Point::Time)
+            && !told.days.is_empty()
+            && !told.beds.is_empty()
+            && !is_past_of_past(text);
         let of_crop = !told.crops.is_empty() && fresh && (!sprayed || next || until_when);
         let which = told.beds_named || only || of_crop;
         // What fed a bed that was named is noted, however old: the next is counted from it, and so are the amounts.
