@@ -27,9 +27,8 @@ fn is_given(text: &Text, volume: &Range<usize>) -> bool {
         "gets", "get", "give", "giving", "gave", "given", "pour", "pouring", "poured", "drinks", "takes", "roz",
         "rozana", "daily",
     ];
-    const EACH_TIME: [&str; 11] = [
-        "day", "morning", "evening", "night", "noon", "afternoon", "time", "turn", "week", "watering", "other",
-    ];
+    const EACH_TIME: [&str; 11] =
+        ["day", "morning", "evening", "night", "noon", "afternoon", "time", "turn", "week", "watering", "other"];
     const RHYTHM: [&str; 29] = [
         "every",
         "daily",

@@ -186,8 +186,19 @@ pub(super) fn is_peeled(text: &Text, hit: &Hit<Named>) -> bool {
     const SKINS: [&str; 2] = ["skin", "skins"];
     const OF: [&str; 8] = ["ke", "ka", "ki", "k", "के", "का", "की", "वाले"];
     const CHHILKE: [&str; 13] = [
-        "chhilke", "chhilka", "chhilko", "chhilkon", "chilke", "chilka", "chilko", "chilkon", "chhilkey", "छिलके", "छिलका",
-        "छिलको", "छिलकों",
+        "chhilke",
+        "chhilka",
+        "chhilko",
+        "chhilkon",
+        "chilke",
+        "chilka",
+        "chilko",
+        "chilkon",
+        "chhilkey",
+        "छिलके",
+        "छिलका",
+        "छिलको",
+        "छिलकों",
     ];
     let Named::Crop(crop) = &hit.meaning else { return false };
     let next = text.normal(hit.span.end);
