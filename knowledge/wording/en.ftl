@@ -1804,3 +1804,14 @@ water-skip-turn = Leave this turn while it is moist a finger-joint down; feel it
 water-once = That is the whole day's: pour it in two or three rounds, some minutes apart, and stop when it runs out below. In this heat twice a day is safer; mulch and a net at noon help it through.
 ask-new-bed-size = How big is it? Length and width, or how far across, and how deep; of a bag, its litres.
 mix-bags = Of bags of { $holds } that is { $bags }, if what is in them is loose and ready.
+bed-counted = { $count } × { $bed }
+mix-groups = { $litres } of loose mix for { $beds } in all; it settles to { $settled }.
+mix-have =
+    { $how ->
+        [short] { $holds } of ready mix is too little for that.
+        [enough] { $holds } of ready mix is enough for all of them.
+       *[fills] { $holds } of ready mix fills { $fills } of them.
+    }
+load-groups = { $beds }, wet: { $mass } together, with plants. The { $bed } lays most on the slab under it, { $load }.
+water-of-all = For all { $count } of them: { $day } a day.
+space-row = { $length } of row

@@ -1778,3 +1778,14 @@ water-skip-turn = Ungli ke ek por neeche tak geeli hai to yeh baari chhod dein; 
 water-once = Yeh poore din ka paani hai: do-teen baar mein, kuchh minute ruk-ruk kar daalein, aur neeche se nikalne lage to ruk jayein. Is garmi mein din mein do baar behtar hai; mulch aur dopahar mein jaali se sahara milta hai.
 ask-new-bed-size = Kitna bada hai? Lambai, chaudai aur gehrai batayein; gol ho to kitna chauda aur gehra; thaili ho to kitne litre ki.
 mix-bags = { $holds } ki thailiyan hon to { $bags }, agar unmein taiyar dheeli mitti hai.
+bed-counted = { $count } × { $bed }
+mix-groups = { $beds }, sab milakar: dheeli mitti { $litres } lagegi; baithkar { $settled } reh jayegi.
+mix-have =
+    { $how ->
+        [short] { $holds } taiyar mitti iske liye kam hai.
+        [enough] { $holds } taiyar mitti in sabke liye kaafi hai.
+       *[fills] { $holds } taiyar mitti se aise { $fills } bharenge.
+    }
+load-groups = { $beds }, geele: sab milakar paudhon samet { $mass }. Neeche ki slab par sabse zyada { $bed } daalta hai: { $load }.
+water-of-all = Sab { $count } ke liye milakar: roz { $day }.
+space-row = { $length } ki katar

@@ -4,6 +4,7 @@ use super::answer::{Answer, Outcome};
 use super::care;
 use super::facts::{Facts, SiteFacts};
 use super::figure::Figure;
+use super::groups;
 use super::hint::says;
 use super::line::{Line, Said};
 use super::load_working::{area_working, site_working, working};
@@ -71,6 +72,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     // One more box is none of those that stand there: its size decides.
     if reading.one_more && described_bed(reading).is_none() {
         return with_caution(Answer::ask(Line::new("ask-what-bed"), Vec::new()));
+    }
+    if let Some(beds) = groups::described(reading, facts) {
+        return of_groups(&beds, facts);
     }
     let subjects = match subjects(reading, facts) {
         Ok(subjects) => subjects,
@@ -210,6 +214,43 @@ fn of_beds(loads: &[(&Subject<'_>, BedLoad)], reading: &Reading, facts: &Facts<'
         working(&mut answer, subject, load, facts);
     }
     assumptions(&mut answer, loads);
+    with_caution(answer)
+}
+
+/// Beds of several sizes that were described: all of them together, and the one that lays most on the slab.
+fn of_groups(beds: &[(Subject<'_>, f64)], facts: &Facts<'_>) -> Answer {
+    let load = |(subject, count): &(Subject<'_>, f64)| Some((bed_load(&subject.bed, subject.mix(facts)?)?, *count));
+    let Some(loads) = beds.iter().map(load).collect::<Option<Vec<(BedLoad, f64)>>>() else {
+        return super::handed_over::not_known();
+    };
+    let sum = |end: fn(&Estimate<Mass>) -> Mass| {
+        loads.iter().map(|(load, count)| end(&load.wet()) * *count).fold(Mass::default(), |all, one| all + one)
+    };
+    let wet = Estimate::spanning(sum(Estimate::value), [sum(Estimate::low), sum(Estimate::high)]);
+    let worst = |load: &BedLoad| load.load().high();
+    let heaviest = beds
+        .iter()
+        .zip(&loads)
+        .max_by(|a, b| worst(&a.1.0).partial_cmp(&worst(&b.1.0)).unwrap_or(std::cmp::Ordering::Equal));
+    let Some(((subject, _), (load, _))) = heaviest else { return super::handed_over::not_known() };
+    let mut answer = Answer::new(Outcome::Answered);
+    answer.figures.push(Figure::quantity("kilograms_wet", &wet));
+    answer.figures.push(Figure::quantity("kilonewtons_per_square_metre", &load.load()));
+    answer.lines.push(
+        Line::new("load-groups")
+            .with("beds", groups::called(beds))
+            .with("mass", Said::Mass(wet))
+            .with("bed", subject.called())
+            .with("load", Said::Load(load.load())),
+    );
+    match the_site(&[], facts) {
+        Some(site) => limit(&mut answer, &site.site, usual_and_worst(&load.load())),
+        None => answer.lines.push(Line::new("load-ask")),
+    }
+    lower(&mut answer);
+    for ((subject, _), (load, _)) in beds.iter().zip(&loads) {
+        working(&mut answer, subject, load, facts);
+    }
     with_caution(answer)
 }
 

@@ -4,6 +4,7 @@ use super::answer::{Answer, Outcome};
 use super::care;
 use super::facts::Facts;
 use super::figure::Figure;
+use super::groups;
 use super::hint::says;
 use super::line::{Line, Said};
 use super::subject::{Subject, described_bed, subjects};
@@ -28,6 +29,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     if reading.all_beds && described_bed(reading).is_none() {
         return whole(reading, facts);
+    }
+    if let Some(beds) = groups::described(reading, facts) {
+        return of_groups(&beds, reading, facts);
     }
     let sized = described_bed(reading).is_some() || reading.beds_named;
     let subject = if sized { subjects(reading, facts).ok().and_then(|all| all.into_iter().next()) } else { None };
@@ -56,7 +60,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
             let count = reading.count.unwrap_or(1.0).max(1.0);
             let need = mix_need(&vessel(&subject.bed.shape), count, mix, facts.known);
             put(&mut answer, mix, &need, &subject.called(), count);
-            answer.lines.extend(bags(reading, &need, &subject));
+            answer.lines.extend(bags(reading, &need, (&subject, count)));
         }
         None if litres.is_some() => put_litres(&mut answer, mix, litres.unwrap_or_default(), facts),
         None => {
@@ -69,16 +73,31 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     answer
 }
 
-/// "One 10 litre bag for two 12 inch pots": how many such bags of ready mix that is.
-fn bags(reading: &Reading, need: &MixNeed, subject: &Subject<'_>) -> Option<Line> {
-    /// Bags of ready mix hold so much (common practice, litres).
-    const HOLDS: std::ops::RangeInclusive<f64> = 5.0..=100.0;
-    let in_bags = matches!(subject.bed.shape, Shape::Box { .. } | Shape::Round { .. }) && subject.own.is_none();
-    let holds = reading.quantities.iter().find(|said| said.volume().is_some_and(|v| HOLDS.contains(&v.as_litres())));
-    let holds = holds.filter(|_| in_bags)?;
+/// "One 10 litre bag for two 12 inch pots", "100 litres of mix, how many such pots": how far so much ready mix goes.
+fn bags(reading: &Reading, need: &MixNeed, (subject, count): (&Subject<'_>, f64)) -> Option<Line> {
+    /// Less is a measure of something in it (judgement).
+    const LEAST: Volume = Volume::litres(5.0);
+    let own = match subject.bed.shape {
+        Shape::Bag { volume, .. } => Some(volume.written()),
+        _ => None,
+    };
+    let other = |said: &&Written| own != Some(**said) && said.volume().is_some_and(|volume| volume >= LEAST);
+    let mut others = reading.quantities.iter().filter(other);
+    let (holds, None) = (others.next().filter(|_| subject.own.is_none())?, others.next()) else { return None };
     let litres = holds.volume()?.as_litres();
-    let bags = need.loose.map(|loose| (loose.as_litres() / litres).ceil());
-    Some(Line::new("mix-bags").with("holds", Said::Size(vec![*holds])).with("bags", Said::Span(bags, 0)))
+    let line = Line::new(if reading.in_bags { "mix-bags" } else { "mix-have" }).with("holds", Said::Size(vec![*holds]));
+    if reading.in_bags {
+        let bags = need.loose.map(|loose| (loose.as_litres() / litres).ceil());
+        return Some(line.with("bags", Said::Span(bags, 0)));
+    }
+    // The most that one takes fills the fewest.
+    let fills = (litres * count / need.loose.high().as_litres().max(0.1)).floor();
+    let how = match fills {
+        fills if fills < count => "short",
+        _ if count > 1.0 => "enough",
+        _ => "fills",
+    };
+    Some(line.with("how", Said::Key(how)).with("fills", Said::Count(fills as i64)))
 }
 
 /// "50 litres of mix": so much as it is stirred, for no bed that was told.
@@ -140,6 +159,26 @@ fn top_up(sunk: Written, reading: &Reading, facts: &Facts<'_>) -> Answer {
     );
     answer.lines.push(parts(&need));
     working(&mut answer, mix, &need);
+    recipe_notes(&mut answer, mix);
+    answer
+}
+
+/// Beds of several sizes that were described, added up and only then rounded.
+fn of_groups(beds: &[(Subject<'_>, f64)], reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let id = mix_meant(reading, None);
+    let Some(mix) = facts.known.mixes.get(&id) else { return super::handed_over::not_known() };
+    let needs = beds.iter().map(|(subject, count)| mix_need(&vessel(&subject.bed.shape), *count, mix, facts.known));
+    let all = total(&needs.collect::<Vec<_>>());
+    let mut answer = Answer::new(Outcome::Answered);
+    figures(&mut answer, &all);
+    answer.lines.push(
+        Line::new("mix-groups")
+            .with("litres", Said::Volume(all.loose))
+            .with("settled", Said::Volume(all.settled))
+            .with("beds", groups::called(beds)),
+    );
+    answer.lines.push(parts(&all));
+    working(&mut answer, mix, &all);
     recipe_notes(&mut answer, mix);
     answer
 }

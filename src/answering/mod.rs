@@ -24,6 +24,7 @@ mod feed_bed;
 mod feed_nitrogen;
 mod figure;
 mod general;
+mod groups;
 mod handed_over;
 mod harvest;
 mod hint;

@@ -7,11 +7,11 @@ use super::line::{Line, Said};
 use super::subject::{Subject, crops, described_bed, subjects};
 use super::table::{PlanTable, Rim, Table};
 use crate::garden::Shape;
-use crate::knowledge::{Crop, MaterialKind, SourceRef};
+use crate::knowledge::{Crop, MaterialKind, Point, SourceRef};
 use crate::needs::layout::bed_layout;
-use crate::needs::space::{BoxPlaces, Rule, area_places, bed_places};
-use crate::quantity::{Area, Estimate, Length, UnitOf};
-use crate::understanding::Reading;
+use crate::needs::space::{BoxPlaces, Rule, area_places, bed_places, box_places};
+use crate::quantity::{Area, Estimate, Length, UnitOf, Written};
+use crate::understanding::{Measured, Reading};
 
 /// The gap, and for a size the number of plants.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
@@ -58,6 +58,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
 enum Place<'a> {
     Bed(Box<Subject<'a>>),
     Ground(Area),
+    /// One row of this length.
+    Row(Written, Length),
     /// Nothing was said: the gap alone is asked for.
     Unsaid,
 }
@@ -68,6 +70,9 @@ fn place<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Place<'a> {
     {
         return Place::Ground(area);
     }
+    if let Some((written, length)) = row(reading) {
+        return Place::Row(written, length);
+    }
     let described = described_bed(reading).is_some();
     let subject = subjects(reading, facts).ok().and_then(|all| {
         // A bed that was assumed or only found by its crop was not asked about.
@@ -77,6 +82,19 @@ fn place<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Place<'a> {
         })
     });
     subject.map_or(Place::Unsaid, |subject| Place::Bed(Box::new(subject)))
+}
+
+/// "How many okra in a 6 foot row": one length, and nothing that has sides.
+fn row(reading: &Reading) -> Option<(Written, Length)> {
+    /// A shorter one is a gap.
+    const LEAST: Length = Length::metres(0.5);
+    let lengths = reading.quantities.iter().filter(|said| said.unit.measures() == UnitOf::Length);
+    let lengths: Vec<&Written> = lengths.collect();
+    let ([only], true) = (lengths.as_slice(), reading.points.contains(&Point::InRow)) else { return None };
+    let sided = |one: &Measured| one.diameter.is_some() || one.width.is_some() || one.depth.is_some();
+    let length = only.length().filter(|length| *length >= LEAST)?;
+    let free = !reading.beds_named && !reading.measures.iter().any(sided);
+    free.then_some((**only, length))
 }
 
 /// An area that was said, without a shape.
@@ -181,6 +199,12 @@ fn fits(crop: &Crop, place: &Place<'_>, share: f64) -> Option<Fits> {
             let plants = Estimate::spanning(count(gap.value()), [count(gap.high()), count(gap.low())]);
             let bed = Said::Line(Box::new(Line::new("space-ground").with("area", Said::Area(*area))));
             Some(Fits { plants, bed, by: None })
+        }
+        Place::Row(written, length) => {
+            let count = |gap| (f64::from(box_places(*length, gap, gap).square.0) * share).floor().max(1.0);
+            let plants = Estimate::spanning(count(gap.value()), [count(gap.high()), count(gap.low())]);
+            let line = Line::new("space-row").with("length", Said::Size(vec![*written]));
+            Some(Fits { plants, bed: Said::Line(Box::new(line)), by: None })
         }
         Place::Bed(subject) => Some(in_bed(crop, subject, share)),
     }

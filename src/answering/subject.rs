@@ -237,9 +237,13 @@ pub fn described_bed(reading: &Reading) -> Option<(Bed, bool)> {
 fn is_of_a_bed(measured: &Measured) -> bool {
     const LONGEST_M: f64 = 4.0;
     const WIDEST_M: f64 = 2.5;
+    const STRIP_M: f64 = 1.25;
+    const STRIP_LONGEST_M: f64 = 12.0;
     let side = |written: Option<Written>| written.and_then(Written::length).map_or(0.0, |length| length.as_metres());
     let (length, width) = (side(measured.length), side(measured.width));
-    length.max(width) <= LONGEST_M && length.min(width) <= WIDEST_M && side(measured.diameter) <= WIDEST_M
+    // A strip along a wall may be longer: its middle is reached from one side.
+    let long = if length.min(width) <= STRIP_M { STRIP_LONGEST_M } else { LONGEST_M };
+    length.max(width) <= long && length.min(width) <= WIDEST_M && side(measured.diameter) <= WIDEST_M
 }
 
 /// The largest thing measured in a message: beside a box, a smaller one is its tray.
@@ -267,12 +271,26 @@ fn shape_of(measured: Measured, kind: Option<BedKind>) -> Option<(Bed, bool)> {
         let depth = Measure::of(measured.depth.unwrap_or(usual)).ok()?;
         return Some((bare(kind, Shape::Round { diameter: Measure::of(diameter).ok()?, depth }), depth_assumed));
     }
+    if let Some((across, high)) = across_and_high(&measured, kind) {
+        let shape = Shape::Round { diameter: Measure::of(across).ok()?, depth: Measure::of(high).ok()? };
+        return Some((bare(BedKind::Bag, shape), false));
+    }
     let kind = kind.filter(|kind| *kind != BedKind::Bag && *kind != BedKind::Pot).unwrap_or(BedKind::Box);
     let usual = if kind == BedKind::Tray { USUAL_TRAY_DEPTH_IN } else { USUAL_BOX_DEPTH_IN };
     let depth = Measure::of(measured.depth.unwrap_or(inches(usual))).ok()?;
     let length = Measure::of(measured.length?).ok()?;
     let width = Measure::of(measured.width?).ok()?;
     Some((bare(kind, Shape::Box { length, width, depth }), depth_assumed))
+}
+
+/// "A 12 x 15 inch grow bag": bags are sold by how far they go across and how high they stand (common practice, no source).
+fn across_and_high(measured: &Measured, kind: Option<BedKind>) -> Option<(Written, Written)> {
+    /// Bags of longer sides are flat beds.
+    const LONGEST_M: f64 = 0.65;
+    let (across, high) = measured.length.zip(measured.width)?;
+    let small = |side: Written| side.length().is_some_and(|side| side.as_metres() <= LONGEST_M);
+    let of_bag = kind == Some(BedKind::Bag) && measured.depth.is_none() && small(across) && small(high);
+    of_bag.then_some((across, high))
 }
 
 /// Usual depths, inches (common practice, no source).

@@ -132,6 +132,7 @@ fn usual(answer: &mut Answer, beds: &[BedWater<'_>], reading: &Reading) {
     for bed in beds.iter().take(TOLD_ONE_BY_ONE) {
         answer.lines.push(rhythm(bed));
         answer.lines.extend(bed.once.then(|| Line::new("water-once")));
+        answer.lines.extend(water_asked::of_all(bed, reading));
         answer.lines.extend(water_asked::in_vessels(bed, reading));
         answer.lines.extend(bed.gently());
         if reading.aspects.contains(&Aspect::EachDay) {

@@ -82,3 +82,14 @@ pub fn in_vessels(bed: &BedWater<'_>, reading: &Reading) -> Option<Line> {
 pub fn is_can(word: &str) -> bool {
     matches!(word.to_lowercase().as_str(), "can" | "cans" | "कैन")
 }
+
+/// "Six 12 inch pots": the day's water of all of them, where so many of one size were described.
+pub fn of_all(bed: &BedWater<'_>, reading: &Reading) -> Option<Line> {
+    let count = reading.beds_told.filter(|count| *count > 1)?;
+    if bed.subject.own.is_some() || bed.subject.usual || !reading.groups.is_empty() || bed.week.rhythm <= 0.0 {
+        return None;
+    }
+    let day = bed.week.litres.map(|litres| litres * f64::from(count) / 7.0);
+    let line = Line::new("water-of-all").with("count", Said::Count(i64::from(count)));
+    Some(line.with("day", Said::Volume(day)))
+}

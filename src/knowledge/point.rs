@@ -154,6 +154,8 @@ pub enum Point {
     BareAsked,
     /// Water is to be given in one go a day.
     OnceADay,
+    /// A row of plants is spoken of.
+    InRow,
 }
 
 impl Point {
@@ -180,6 +182,7 @@ impl Point {
                 | Self::ThrowsOut
                 | Self::BareAsked
                 | Self::OnceADay
+                | Self::InRow
         )
     }
 

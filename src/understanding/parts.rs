@@ -178,6 +178,10 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     if may_eat(&whole) && ![first.kind, second.kind].contains(&Kind::Spray) {
         return vec![whole];
     }
+    // "Mix for 2 boxes 4x3 ft and one 5x2 ft box": of both together.
+    if whole.groups.len() > 1 && !second.asks && second.speaks_of.is_empty() && second.did.is_none() {
+        return vec![whole];
+    }
     // "Two fists of dung, put in on Sunday": the verb stands in the second part alone.
     if !whole.asks && whole.did.is_some() && whole.did == second.did && first.did.is_none() && first.saw.is_none() {
         return vec![whole];

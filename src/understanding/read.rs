@@ -28,6 +28,7 @@ mod places;
 mod plainly;
 mod questions;
 mod seen;
+mod several;
 mod sized;
 mod sky;
 #[cfg(test)]

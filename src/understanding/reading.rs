@@ -89,6 +89,12 @@ pub struct Reading {
     #[serde(default)]
     pub given: Vec<Written>,
     pub measures: Vec<Measured>,
+    /// Things of several sizes, each with how many of it: "5 pots of 8 inch and 3 of 12 inch". Empty where one size was said.
+    #[serde(default)]
+    pub groups: Vec<Group>,
+    /// Bags are named beside what was measured: of mix that is bought in them.
+    #[serde(default)]
+    pub in_bags: bool,
     /// How many of the thing measured.
     pub count: Option<f64>,
     /// The vessel that was counted or is asked for: "two mugs", "in mugs".
@@ -237,6 +243,16 @@ pub struct Measured {
     pub width: Option<Written>,
     pub depth: Option<Written>,
     pub diameter: Option<Written>,
+}
+
+/// So many things of one size.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Group {
+    pub measured: Measured,
+    /// The litres that one holds, where that was said in place of its measures.
+    pub volume: Option<Written>,
+    pub kind: Option<BedKind>,
+    pub count: f64,
 }
 
 /// Water told or wanted in what it is carried in.

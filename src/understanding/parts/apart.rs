@@ -85,11 +85,11 @@ fn ails(part: &Reading) -> bool {
     part.kind == Kind::Trouble && (named || part.sureness >= SURELY && !part.asks)
 }
 
-/// "The leaves are yellow, how much feed": what ails it, and how much is poured or fed, which no article tells.
+/// "The leaves are yellow, how much feed": what ails it, and how much is fed, which no article tells. Thirst is asked of
+/// water alone.
 fn ails_and_amount(first: &Reading, second: &Reading) -> bool {
-    let amount = [Point::Amount, Point::HowMuchWater].iter().any(|point| second.points.contains(point));
-    let poured = matches!(second.kind, Kind::Feed | Kind::Water) && second.did.is_none() && second.signs.is_empty();
-    ails(first) && !first.signs.is_empty() && first.did.is_none() && second.asks && amount && poured
+    let fed = second.kind == Kind::Feed && second.points.contains(&Point::Amount) && second.did.is_none();
+    ails(first) && !first.signs.is_empty() && first.did.is_none() && second.asks && fed && second.signs.is_empty()
 }
 
 /// Two requests are two only where their kinds differ, and where one is not the ground of the other:

@@ -11,6 +11,15 @@ const USUAL: Unit = Unit::Foot;
 /// Sides in feet of a box that may stand on a roof (judgement): "30 by 30" is none.
 const SIDES_FT: std::ops::RangeInclusive<f64> = 1.0..=15.0;
 
+/// Bags are sold by inches: "a 12x15 grow bag" (common practice, no source).
+const BAG_IN: std::ops::RangeInclusive<f64> = 6.0..=30.0;
+
+/// "120 x 60 x 30": too much for feet and for inches alike, and a box in centimetres (judgement).
+fn are_centimetres(values: &[f64]) -> bool {
+    let [length, width, depth] = values else { return false };
+    (100.0..=300.0).contains(length) && (40.0..=150.0).contains(width) && (15.0..=60.0).contains(depth)
+}
+
 /// The word for the box stands so near to its sides, in tokens.
 const NEAR: usize = 3;
 
@@ -69,10 +78,18 @@ impl Found {
         let of_box = |named: &Named| matches!(named, Named::BedKind(BedKind::Box | BedKind::Tray));
         let is_box = self.names.iter().any(|hit| of_box(&hit.meaning) && beside(hit.span.start));
         let fits = bare.values.len() <= 3 && bare.values.iter().all(|value| SIDES_FT.contains(value));
+        let centimetres = is_box && are_centimetres(&bare.values);
+        let bag = |named: &Named| *named == Named::BedKind(BedKind::Bag);
+        let is_bag = self.names.iter().any(|hit| bag(&hit.meaning) && beside(hit.span.start));
+        let of_bag =
+            is_bag && !is_box && bare.values.len() == 2 && bare.values.iter().all(|value| BAG_IN.contains(value));
+        let (is_box, fits) = (is_box || of_bag, fits || centimetres || of_bag);
         if !is_box || !fits || !reading.measures.is_empty() {
             return;
         }
-        let side = |place: usize| bare.values.get(place).map(|value| Written { value: *value, unit: USUAL });
+        let unit = if centimetres { Unit::Centimetre } else { USUAL };
+        let unit = if of_bag { Unit::Inch } else { unit };
+        let side = |place: usize| bare.values.get(place).map(|value| Written { value: *value, unit });
         let measured = Measured { length: side(0), width: side(1), depth: side(2), diameter: None };
         reading.quantities.extend([measured.length, measured.width, measured.depth].into_iter().flatten());
         reading.measures.push(measured);

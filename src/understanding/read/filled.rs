@@ -50,6 +50,8 @@ impl Found {
             quantities: self.quantities.said.iter().map(|said| said.written).collect(),
             given: self.given_volumes(text),
             measures: self.measures(),
+            groups: self.groups(text),
+            in_bags: false,
             count: self.count(),
             vessels: self.vessels(text),
             season: self.season_asked(text, reader),
@@ -145,6 +147,8 @@ impl Found {
         }
         if reading.bed_kind.is_some() {
             reading.bed_kind = self.kind_measured(text).or(reading.bed_kind);
+            let bags = self.names.iter().any(|hit| hit.meaning == Named::BedKind(BedKind::Bag));
+            reading.in_bags = bags && reading.bed_kind != Some(BedKind::Bag);
         }
         if reading.crops.is_empty() {
             reading.crops.clone_from(&self.crops_within);

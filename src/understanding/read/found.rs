@@ -353,6 +353,6 @@ impl Found {
     }
 }
 
-fn measured(found: &quantities::Dimensions) -> Measured {
+pub(super) fn measured(found: &quantities::Dimensions) -> Measured {
     Measured { length: found.length, width: found.width, depth: found.depth, diameter: found.diameter }
 }

@@ -203,6 +203,13 @@ pub(super) fn is_peeled(text: &Text, hit: &Hit<Named>) -> bool {
     let Named::Crop(crop) = &hit.meaning else { return false };
     let next = text.normal(hit.span.end);
     let bulb = matches!(crop.as_str(), "onion" | "garlic" | "spring-onion");
+    // A pumpkin's rind is hard when it is ripe; what is poured, rotted or given was peeled off.
+    const USED: [&str; 11] =
+        ["water", "tea", "compost", "feed", "paani", "pani", "khaad", "khad", "पानी", "खाद", "कम्पोस्ट"];
+    let used = text.tokens.iter().any(|token| USED.contains(&token.normal.as_str()));
+    if !(bulb || used) {
+        return false;
+    }
     let of = usize::from(OF.contains(&next));
     PEELS.contains(&next) || bulb && SKINS.contains(&next) || CHHILKE.contains(&text.normal(hit.span.end + of))
 }

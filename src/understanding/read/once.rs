@@ -107,7 +107,7 @@ pub(super) fn is_told(text: &Text) -> bool {
             || matches!(three, ["सिर्फ" | "बस" | "केवल", "एक", "बार" | "समय"])
     }) || words.windows(2).any(|two| matches!(two, ["once", "daily"]));
     let able = has(&ABLE);
-    once && able || able && only_a_part(&words)
+    able && (once || only_a_part(&words))
 }
 
 /// "Only in the mornings", "sirf subah", "subah hi".
@@ -118,7 +118,8 @@ fn only_a_part(words: &[&str]) -> bool {
     let parts: Vec<usize> = (0..words.len()).filter(part).collect();
     let [at] = parts.as_slice() else { return false };
     let only = |place: usize| words.get(place).is_some_and(|word| ONLY.contains(word));
-    let before = (at.saturating_sub(NEAR)..*at).any(|place| only(place) && !matches!(words[place], "hi" | "ही"));
+    let before =
+        (at.saturating_sub(NEAR)..*at).any(|place| only(place) && !matches!(words.get(place), Some(&("hi" | "ही"))));
     let after = (at + 1..=at + 2).any(|place| matches!(words.get(place), Some(&("hi" | "ही" | "only"))));
     before || after
 }
