@@ -209,7 +209,15 @@ fn with_measures(now: &mut Reading, before: &Reading) {
     });
     let parts = |one: &Measured| [one.length, one.width, one.depth, one.diameter].iter().flatten().count();
     let of_one = pieces.is_some_and(|whole| parts(&whole) == before.measures.iter().map(parts).sum::<usize>());
-    let Some(old) = (if of_one { pieces } else { before.measures.first().copied() }) else { return };
+    let Some(old) = (if of_one { pieces } else { before.measures.first().copied() }) else {
+        // "Mix for three bags?" and then "of 40 litres": three of them.
+        let holds = now.quantities.iter().any(|said| said.unit.measures() == UnitOf::Volume);
+        if holds && before.kind == now.kind && before.bed_kind == Some(BedKind::Bag) {
+            now.count = now.count.or(before.count);
+            now.bed_kind = now.bed_kind.or(before.bed_kind);
+        }
+        return;
+    };
     let old = &old;
     let lengths: Vec<Written> =
         now.quantities.iter().filter(|said| said.unit.measures() == UnitOf::Length).copied().collect();

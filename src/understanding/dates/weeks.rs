@@ -63,9 +63,14 @@ impl Reader<'_> {
         Some(DayFound { first, last: first.checked_add_days(Days::new(1))?, span })
     }
 
-    /// "Wed and thurs", "sat n sun": the other day makes it one.
+    /// "Wed and thurs", "sat n sun", "fri to sun": the other day makes it one.
     pub(super) fn stands_beside_a_weekday(&self, span: &Range<usize>) -> bool {
-        let joins = |at: usize| matches!(self.text.normal(at), "and" | "or" | "&" | "n" | "," | "aur" | "ya");
+        let joins = |at: usize| {
+            matches!(
+                self.text.normal(at),
+                "and" | "or" | "&" | "n" | "," | "aur" | "ya" | "to" | "till" | "-" | "–" | "se" | "से"
+            )
+        };
         let weekday = |at: usize| {
             matches!(self.words.days.at(self.text, at), Some((DayWord::Weekday(_) | DayWord::ShortWeekday(_), _)))
         };

@@ -22,16 +22,30 @@ pub(super) fn parted_plainly(first: &Reading, second: &Reading, (left, right): (
     /// And where each has a word that speaks of its kind alone.
     const SURE: f64 = 0.75;
     let tells = |part: &Reading| part.kind == Kind::Record && (part.did.is_some() || part.saw.is_some());
+    // "Shall I plant it on the first? How much seed": the second asks in its own words, with or without a mark.
+    let marked = left.trim_end().ends_with('?');
+    let asked_too = marked
+        && second.asks
+        && own_words(second)
+        && first.kind != second.kind
+        && [first, second].iter().all(|part| part.sureness >= SURE);
     let questions = [left, right].iter().all(|part| part.trim_end().ends_with('?'));
     let sure = first.sureness >= SURELY && second.sureness >= SURELY;
     let signs = |part: &Reading| part.kind == Kind::Trouble && !part.signs.is_empty();
-    let besides = ails(first) && second.asks && asks_besides(right) || ails_and_amount(first, second);
+    let joined = asks_besides(right) || own_words(second) && joins_a_question(right);
+    let besides = ails(first) && second.asks && joined || ails_and_amount(first, second);
     // "What net, when to pick": both ask in words of their own kind.
     let speaks = |part: &Reading| part.asks || calls(part);
     let topics = speaks(first) && (speaks(second) || is_fragment(second, right));
     let topics = topics && [first, second].iter().all(|part| part.sureness >= SURE && own_words(part));
     let topics = topics && first.kind != second.kind || first.new_bed && second.asks;
-    topics || tells(first) || tells(second) || questions && sure || signs(first) && signs(second) || besides
+    topics
+        || asked_too
+        || tells(first)
+        || tells(second)
+        || questions && sure
+        || signs(first) && signs(second)
+        || besides
 }
 
 /// A word in it speaks of its kind alone.
@@ -49,7 +63,10 @@ fn is_fragment(part: &Reading, text: &str) -> bool {
     /// So few words hold nothing else.
     const FEW: usize = 3;
     /// "Both, please tell me": said of the request, and no part of it.
-    const COURTESY: [&str; 22] = [
+    const COURTESY: [&str; 25] = [
+        "or",
+        "no",
+        "not",
         "dono",
         "both",
         "please",
@@ -141,7 +158,7 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
     let besides = ails(first)
         && second.asks
         && !matches!(second.kind, Kind::Trouble | Kind::Care | Kind::None | Kind::Person)
-        && (tells_of_more(text) || asks_besides(text))
+        && (tells_of_more(text) || asks_besides(text) || own_words(second) && joins_a_question(right))
         || ails_and_amount(first, second);
     let talk = |reading: &Reading| {
         let alone = reading.kind == Kind::Trouble && !person && !two_troubles && !also && !besides;
@@ -183,6 +200,31 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
 fn amount_asked(reading: &Reading) -> bool {
     let kind = matches!(reading.kind, Kind::Seed | Kind::Mix | Kind::Build | Kind::Load);
     kind && reading.did.is_none() && !reading.quantities.is_empty()
+}
+
+/// "…, and when do I feed it next", "और पानी कितना": a question of its own that is joined on.
+fn joins_a_question(right: &str) -> bool {
+    const ASKS: [&str; 14] = [
+        "when",
+        "how",
+        "what",
+        "which",
+        "kab",
+        "kitna",
+        "kitne",
+        "kitni",
+        "kya",
+        "कब",
+        "कितना",
+        "कितने",
+        "कितनी",
+        "क्या",
+    ];
+    let text = Text::read(right);
+    let mark = |at: usize| text.tokens.get(at).is_some_and(|token| !token.is_word() && token.number.is_none());
+    let at = usize::from(mark(0));
+    let joined = matches!(text.normal(at), "and" | "aur" | "और" | "&" | "n");
+    joined && (at + 1..text.tokens.len()).any(|at| ASKS.contains(&text.normal(at)))
 }
 
 /// "Also", "one more thing": what follows is a matter of its own.
