@@ -39,7 +39,7 @@ pub struct Habit {
     weights: Vec<f32>,
 }
 
-/// A message as features: row and value, of length 1.
+/// A message as features: row and value (while they are counted, number and count), of length 1.
 type Weighed = Vec<(usize, f32)>;
 
 impl Habit {
@@ -49,7 +49,7 @@ impl Habit {
         // Each feature gets a number when it is first met, and its row by the alphabet when all are known.
         let mut numbers: HashMap<String, usize> = HashMap::new();
         let mut standing_in: Vec<f32> = Vec::new();
-        let mut counted: Vec<(usize, f32, Vec<(usize, f32)>)> = Vec::new();
+        let mut counted: Vec<(usize, f32, Weighed)> = Vec::new();
         let ways = ways.iter().map(|way| (way, 1.0));
         for ((kind, words), counts_for) in ways.chain(heard.iter().map(|heard| (heard, HEARD_COUNT))) {
             let Ok(kind) = kinds.binary_search(kind) else { continue };
