@@ -124,7 +124,9 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
     // A message that stands alone is what such words are usual for; in a conversation they may mean another thing.
     // A trouble of a crop, by its name, is told whatever else such words are said of.
     let named = kind == Kind::Trouble && !found.crops_within.is_empty();
-    let weighed = asker.before.is_none() && firmly.is_none() && !named;
+    // How much of a product nobody knows is nothing else either, nor is what its company tells of another world.
+    let product = plainly.is_some_and(|(kind, _)| kind == Kind::Spray);
+    let weighed = asker.before.is_none() && firmly.is_none() && !named && !product && !found.is_told_by_company();
     let outvoted = weighed.then(|| habit.against(kind, words.len(), evidence)).flatten();
     let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
     // Letters without sense lean to a kind by chance.

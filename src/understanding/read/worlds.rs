@@ -40,6 +40,11 @@ impl Found {
         self.by_company.map(|kind| (kind, if kind == Kind::None { SURE } else { LIKELY }))
     }
 
+    /// The company of its words says what it is about.
+    pub(super) const fn is_told_by_company(&self) -> bool {
+        self.by_company.is_some()
+    }
+
     /// "Dawa" is said of neem too, and names no product.
     fn is_any_medicine(&self, span: &Range<usize>) -> bool {
         self.told.iter().any(|hit| hit.meaning == Told::Point(Point::Drug) && hit.span == *span)
