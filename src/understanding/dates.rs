@@ -6,7 +6,7 @@ mod weeks;
 use super::calendar::{self, numeric_at, whole_at};
 use super::tense::{Tense, bound, tense};
 use crate::knowledge::{DayWord, Sign, TimeUnit, Words};
-use crate::script::{Language, Number, Text, numbers};
+use crate::script::{Language, Number, Text, Token, numbers};
 use chrono::{Datelike, Days, Months, NaiveDate, TimeDelta, Weekday};
 use std::ops::Range;
 
@@ -113,7 +113,8 @@ impl Reader<'_> {
         let span = at..at + length;
         if written.year.is_none() {
             let after = span.end;
-            let measure = self.words.units.at(self.text, after).is_some() || self.sign(Sign::Thing, after).is_some();
+            let unit = self.words.units.at(self.text, after).is_some() && !self.is_inside(after);
+            let measure = unit || self.sign(Sign::Thing, after).is_some();
             let fraction = matches!((written.day, written.month), (1, 2..=4) | (2, 3) | (3, 4));
             let meant = self.before(Sign::On, at) || self.sign(Sign::Marked, after).is_some();
             let round_the_clock = written.day == 24 && written.month == 7;
@@ -122,6 +123,14 @@ impl Reader<'_> {
             }
         }
         self.on(written, span)
+    }
+
+    /// "16/5 in tray 4", "on 14th in the basket": where, and no inches.
+    fn is_inside(&self, at: usize) -> bool {
+        let next = self.text.tokens.get(at + 1).is_some_and(Token::is_word);
+        self.text.normal(at) == "in"
+            && next
+            && !matches!(self.text.normal(at + 1), "x" | "by" | "deep" | "wide" | "tall" | "high")
     }
 
     /// `20 april`, `20th of april 2026`, `22 to 28 may`.
@@ -261,14 +270,8 @@ impl Reader<'_> {
         let number = self.number_at(at)?;
         let day = day_number(number.value)?;
         let end = number.span.end;
-        // "21 se 25 tareekh": both are of that month.
-        if let Some(through) = self.sign(Sign::Through, end)
-            && let Some(second) = self.number_at(end + through)
-            && day_number(second.value).is_some_and(|last| last > day)
-            && let Some(last) = self.day_of_month(end + through)
-        {
-            let first = last.first.with_day(day)?;
-            return Some(DayFound { first, last: last.last, span: at..last.span.end });
+        if let Some(run) = self.run_of_month(at, number) {
+            return Some(run);
         }
         // "Podina 12 ko kata tha": before its verb.
         let verb = (end + 1..=end + 2).any(|place| self.words.is_done(self.text, place)) || self.goes_away(end + 1);
@@ -285,14 +288,15 @@ impl Reader<'_> {
         };
         let bare = self.sign(Sign::OfMonth, end).is_none();
         let ordinal = matches!(self.text.normal(end), "th" | "st" | "nd" | "rd");
-        // "On the 5th floor" names no day; "on the 5th we sowed" and "the 22nd till the 26th" do.
+        // "On the 5th floor" names no day; "on the 5th we sowed", "on 5th in the tray" and "the 22nd till the 26th" do.
         let next = end + length;
         let labelled = self.sign(Sign::Label, next).is_some();
         let dated = at >= 2 && self.text.normal(at - 2) == "on" && self.text.normal(at - 1) == "the" && !labelled;
-        let floor = self.text.tokens.get(next).is_some_and(crate::script::Token::is_word)
+        let floor = self.text.tokens.get(next).is_some_and(Token::is_word)
             && self.sign(Sign::Marked, next).is_none()
             && self.sign(Sign::Through, next).is_none()
             && self.words.parts_of_day.at(self.text, next).is_none()
+            && !self.is_a_joint(next)
             && !dated;
         // "Okra, east box, 15th": by itself in a message that tells of work.
         let ends =
@@ -304,38 +308,20 @@ impl Reader<'_> {
             return None;
         }
         let span = at..end + length;
-        let done = self.told_done(&span);
-        let candidates = (-2_i32..=2).filter_map(|months| shifted(self.today.with_day(1)?, months)?.with_day(day));
-        self.nearest(candidates, done).map(|day| Self::single(day, span))
+        self.nearest_in_a_month(day, &span).map(|day| Self::single(day, span))
     }
 
-    /// "25 ko gaon ja rahe hain": the day on which someone leaves or comes back.
-    fn goes_away(&self, from: usize) -> bool {
-        const APART: usize = 5;
-        const GOES: [&str; 20] = [
-            "gaon",
-            "gaanv",
-            "bahar",
-            "baahar",
-            "ja",
-            "jaa",
-            "jana",
-            "jaana",
-            "jaenge",
-            "jayenge",
-            "nikal",
-            "niklenge",
-            "lautenge",
-            "wapas",
-            "गांव",
-            "बाहर",
-            "जा",
-            "जाना",
-            "निकल",
-            "लौटेंगे",
-        ];
-        let ends = |at: &usize| !matches!(self.text.normal(*at), "," | "." | "?" | ";" | "।");
-        (from..from + APART).take_while(ends).any(|at| GOES.contains(&self.text.normal(at)))
+    /// The day of the month, in the month that fits the tense of what is told.
+    fn nearest_in_a_month(&self, day: u32, span: &Range<usize>) -> Option<NaiveDate> {
+        let candidates = (-2_i32..=2).filter_map(|months| shifted(self.today.with_day(1)?, months)?.with_day(day));
+        self.nearest(candidates, self.told_done(span))
+    }
+
+    /// Words that go on with a sentence: what stands before them is no part of what is named after them.
+    fn is_a_joint(&self, at: usize) -> bool {
+        const JOINTS: [&str; 14] =
+            ["in", "into", "for", "with", "at", "and", "but", "so", "or", "then", "because", "when", "is", "was"];
+        JOINTS.contains(&self.text.normal(at))
     }
 
     /// A day written with its month; without a year the one that fits the tense.
@@ -422,21 +408,6 @@ impl Reader<'_> {
             ahead
         };
         self.today.checked_add_signed(TimeDelta::try_days(days)?)
-    }
-
-    /// "Sprayed Saturday, again Wednesday?": the second day of the same is to come, unless its own verb says that it was.
-    fn is_next_turn(&self, span: &Range<usize>) -> bool {
-        const APART: usize = 3;
-        const AGAIN: [&str; 9] = ["again", "phir", "fir", "dobara", "dubara", "agla", "agli", "फिर", "दोबारा"];
-        let from = span.start.saturating_sub(APART);
-        let again = (from..span.start).rev().find(|at| AGAIN.contains(&self.text.normal(*at)));
-        let clause = |at: &usize| !matches!(self.text.normal(*at), "." | "," | ";" | "?" | "।");
-        let done = |at: usize| self.words.is_done(self.text, at);
-        let told = |again: usize| {
-            let before = (0..again).rev().take_while(clause).any(done);
-            before || (span.end..self.text.tokens.len()).take_while(clause).any(done)
-        };
-        again.is_some_and(|again| !told(again))
     }
 
     /// Whether one word between two days makes them the ends of a run.

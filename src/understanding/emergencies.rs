@@ -36,6 +36,8 @@ struct Roles {
     /// Before and after a limb with which something was done.
     by: Vec<usize>,
     se: Vec<usize>,
+    /// After a limb that something is as long as.
+    measured: Vec<usize>,
     to_eat: Vec<usize>,
     /// "Koi" and the "nahi" after it.
     anyone: Vec<usize>,
@@ -101,6 +103,7 @@ impl EmergencyBook {
             limb: numbers("limb|body"),
             by: numbers("by"),
             se: numbers("se"),
+            measured: numbers("measured"),
             to_eat: numbers("to-eat"),
             anyone: numbers("anyone"),
             not: numbers("not"),
@@ -226,13 +229,14 @@ impl EmergencyBook {
         }
     }
 
-    /// What is cut by hand, a depth of three feet: no limb. The words beside it tell nothing else.
+    /// What is cut by hand, a depth of three feet, a pod as long as a finger: no limb. The words beside it tell nothing
+    /// else.
     fn forget_no_limb(&self, words: &mut [Word]) {
         let roles = &self.roles;
         for place in 0..words.len() {
             let before = place.checked_sub(1).and_then(|at| words.get(at));
             let by = before.is_some_and(|word| word.is(&roles.by) || word.number);
-            let se = words.get(place + 1).is_some_and(|word| word.is(&roles.se));
+            let se = words.get(place + 1).is_some_and(|word| word.is(&roles.se) || word.is(&roles.measured));
             let limb = words.get(place).is_some_and(|word| word.is(&roles.limb));
             if let Some(word) = words.get_mut(place).filter(|_| limb && (by || se)) {
                 word.classes.clear();

@@ -35,5 +35,5 @@ pub use asker::{Asker, OwnBed};
 pub use everyone::Everyone;
 pub use gazetteer::Gazetteer;
 pub use parts::read;
-pub use read::{Reader, classed};
+pub use read::{Reader, classed, classed_beside};
 pub use reading::{InVessels, Measured, Reading, SkyTold};

@@ -54,7 +54,7 @@ use crate::knowledge::{Index, Kind, Knowledge, Slips};
 use crate::script::{Language, Text};
 use chrono::NaiveDate;
 
-pub use classed::classed;
+pub use classed::{classed, classed_beside};
 use found::Found;
 
 /// What reading needs of the knowledge base, made ready once.

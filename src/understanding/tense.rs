@@ -135,10 +135,12 @@ pub(super) fn is_bare_in_a_question(text: &Text, at: usize) -> bool {
 fn verbs(text: &Text, words: &Words, within: Range<usize>) -> Vec<(usize, Tense)> {
     within
         .filter_map(|at| {
-            // "To be done", "must be watered".
-            let passive = text.language == Language::En && at > 0 && matches!(text.normal(at - 1), "be" | "get");
+            // "To be done", "must be watered", "a good day to put it in".
+            let before = at.checked_sub(1).map_or("", |before| text.normal(before));
+            let used = at.checked_sub(2).is_some_and(|used| text.normal(used) == "used");
+            let not_yet = text.language == Language::En && (matches!(before, "be" | "get") || before == "to" && !used);
             if words.is_done(text, at)
-                && (passive || is_bare_in_a_question(text, at) || is_bidden(text, at) || is_supposed(text, at))
+                && (not_yet || is_bare_in_a_question(text, at) || is_bidden(text, at) || is_supposed(text, at))
             {
                 Some((at, Tense::ToCome))
             } else if words.is_done(text, at) {

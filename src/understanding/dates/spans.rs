@@ -1,9 +1,11 @@
 //! Days counted from today, and runs of days.
 
-use super::{DayFound, Reader};
+use super::{DayFound, Reader, day_number};
 use crate::knowledge::{Sign, TimeUnit};
+use crate::script::{Number, Token};
 use crate::understanding::tense::Tense;
-use chrono::{Days, Months, NaiveDate};
+use chrono::{Datelike, Days, Months, NaiveDate};
+use std::ops::Range;
 
 impl Reader<'_> {
     /// `3 weeks ago`, `2 din baad`, `in 3 days`.
@@ -23,7 +25,8 @@ impl Reader<'_> {
         if let Some(both) = self.weeks_and_days(count, unit, at, end) {
             return Some(both);
         }
-        if let Some(length) = self.sign(Sign::Ago, end) {
+        let ago = self.sign(Sign::Ago, end).or_else(|| self.is_before_now(at..end).then_some(1));
+        if let Some(length) = ago {
             return self.away(count, unit, false).map(|day| Self::single(day, at..end + length));
         }
         let later = self.sign(Sign::Later, end);
@@ -33,6 +36,13 @@ impl Reader<'_> {
             return None;
         }
         self.away(count, unit, true).map(|day| Self::single(day, span))
+    }
+
+    /// "Fed it 2 days before": nothing follows that it was before, and it was done.
+    fn is_before_now(&self, span: Range<usize>) -> bool {
+        let after = self.text.tokens.get(span.end + 1);
+        let ends = after.is_none_or(|next| !next.is_word() && next.number.is_none());
+        self.text.normal(span.end) == "before" && ends && self.told_done(&span)
     }
 
     /// `2 weeks and 3 days ago`.
@@ -78,14 +88,18 @@ impl Reader<'_> {
         if ahead { self.today.checked_add_days(days) } else { self.today.checked_sub_days(days) }
     }
 
-    /// `for 6 days`, `se 6 din` after a day make a run of it.
+    /// `for 6 days`, `se 6 din`, `subah se bahar hu 6 din` after a day make a run of it.
     pub(super) fn with_length(&self, day: DayFound) -> DayFound {
-        let at = day.span.end;
+        /// As far behind "from then" the days may stand, with being away between.
+        const APART: usize = 4;
+        let at = day.span.end + self.words.parts_of_day.at(self.text, day.span.end).map_or(0, |(_, length)| length);
         let run = || {
             if !matches!(self.text.normal(at), "for" | "se" | "से") {
                 return None;
             }
-            let number = self.number_at(at + 1)?;
+            let away = (at + 2..at + 2 + APART).find(|place| self.number_at(*place).is_some());
+            let away = away.filter(|place| self.goes_away(at + 1) && self.is_one_clause(at + 1..*place));
+            let number = self.number_at(at + 1).or_else(|| self.number_at(away?))?;
             let (unit, length) = self.words.spans.at(self.text, number.span.end)?;
             let end = number.span.end + length;
             if self.sign(Sign::Ago, end).is_some() || self.sign(Sign::Later, end).is_some() {
@@ -102,5 +116,66 @@ impl Reader<'_> {
             Some(DayFound { first: day.first, last, span: day.span.start..end })
         };
         run().unwrap_or(day)
+    }
+
+    /// `21 se 25 tareekh`, `19th to 21st`, `21 se 25 tak bahar`: both are of that month.
+    pub(super) fn run_of_month(&self, at: usize, first: &Number) -> Option<DayFound> {
+        let day = day_number(first.value)?;
+        let end = self.after_ordinal(first.span.end);
+        let start = end + self.sign(Sign::Through, end)?;
+        let second = self.number_at(start)?;
+        let last_day = day_number(second.value).filter(|last| *last > day)?;
+        let closed = self.after_ordinal(second.span.end);
+        let ordinals = end > first.span.end && closed > second.span.end && self.sign(Sign::Label, closed).is_none();
+        let until = matches!(self.text.normal(closed), "tak" | "तक") && self.is_out(closed + 1);
+        let last = match self.day_of_month(start) {
+            Some(last) => last,
+            None if ordinals || until => {
+                let span = start..closed + usize::from(until);
+                Self::single(self.nearest_in_a_month(last_day, &span)?, span)
+            }
+            None => return None,
+        };
+        Some(DayFound { first: last.first.with_day(day)?, last: last.last, span: at..last.span.end })
+    }
+
+    /// Someone is out of town, said close behind.
+    fn is_out(&self, from: usize) -> bool {
+        const APART: usize = 3;
+        const OUT: [&str; 8] = ["bahar", "baahar", "gaon", "gaanv", "chhutti", "बाहर", "गांव", "छुट्टी"];
+        (from..from + APART).any(|at| OUT.contains(&self.text.normal(at)))
+    }
+
+    fn is_one_clause(&self, mut span: Range<usize>) -> bool {
+        span.all(|at| self.text.tokens.get(at).is_some_and(Token::is_word))
+    }
+
+    /// "25 ko gaon ja rahe hain": the day on which someone leaves or comes back.
+    pub(super) fn goes_away(&self, from: usize) -> bool {
+        const APART: usize = 5;
+        const GOES: [&str; 20] = [
+            "gaon",
+            "gaanv",
+            "bahar",
+            "baahar",
+            "ja",
+            "jaa",
+            "jana",
+            "jaana",
+            "jaenge",
+            "jayenge",
+            "nikal",
+            "niklenge",
+            "lautenge",
+            "wapas",
+            "गांव",
+            "बाहर",
+            "जा",
+            "जाना",
+            "निकल",
+            "लौटेंगे",
+        ];
+        let ends = |at: &usize| !matches!(self.text.normal(*at), "," | "." | "?" | ";" | "।");
+        (from..from + APART).take_while(ends).any(|at| GOES.contains(&self.text.normal(at)))
     }
 }

@@ -43,6 +43,21 @@ impl Reader<'_> {
         })
     }
 
+    /// "Sprayed Saturday, again Wednesday?": the second day of the same is to come, unless its own verb says that it was.
+    pub(super) fn is_next_turn(&self, span: &Range<usize>) -> bool {
+        const APART: usize = 3;
+        const AGAIN: [&str; 9] = ["again", "phir", "fir", "dobara", "dubara", "agla", "agli", "फिर", "दोबारा"];
+        let from = span.start.saturating_sub(APART);
+        let again = (from..span.start).rev().find(|at| AGAIN.contains(&self.text.normal(*at)));
+        let clause = |at: &usize| !matches!(self.text.normal(*at), "." | "," | ";" | "?" | "।");
+        let done = |at: usize| self.words.is_done(self.text, at);
+        let told = |again: usize| {
+            let before = (0..again).rev().take_while(clause).any(done);
+            before || (span.end..self.text.tokens.len()).take_while(clause).any(done)
+        };
+        again.is_some_and(|again| !told(again))
+    }
+
     /// "This weekend", "on the weekend", "पिछले वीकेंड": its Saturday and Sunday. "Every weekend" names no day.
     pub(super) fn weekend(&self, at: usize) -> Option<DayFound> {
         let span = at..at + self.sign(Sign::Weekend, at)?;

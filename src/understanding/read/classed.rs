@@ -9,6 +9,16 @@ use std::ops::Range;
 /// The text with `{crop}`, `{bed}`, `{size}` … in the places of names; what names a person or a site is left out.
 #[must_use]
 pub fn classed(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> String {
+    with_classes(text, reader, asker, today, false)
+}
+
+/// The same as it is learned from (`knowledge/heard/`): beds, stuff and troubles keep their words behind their class.
+#[must_use]
+pub fn classed_beside(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> String {
+    with_classes(text, reader, asker, today, true)
+}
+
+fn with_classes(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, beside: bool) -> String {
     let text = Text::read(text);
     let found = Found::of(&text, reader, asker, today, false);
     let mut class = found.classes(&text);
@@ -23,11 +33,14 @@ pub fn classed(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate)
     for (token, class) in text.tokens.iter().zip(class) {
         let gap = token.span.start > end && !said.is_empty() && !said.ends_with(' ');
         end = token.span.end;
+        let goes_on = class.is_some_and(|(name, _)| last == Some(name) || name.is_empty());
         let piece = match class {
-            Some((name, _)) if last == Some(name) || name.is_empty() => {
+            Some((name, true)) if beside && goes_on && !name.is_empty() => token.text.clone(),
+            Some((name, _)) if goes_on => {
                 last = Some(name);
                 continue;
             }
+            Some((name, true)) if beside => format!("{{{name}}} {}", token.text),
             Some((name, _)) => format!("{{{name}}}"),
             None => token.text.clone(),
         };
