@@ -1,6 +1,9 @@
 //! What is derived, laid out as bytes and taken up again. Every length is checked: bytes that are not what they should
 //! be give nothing.
 
+use std::collections::HashMap;
+use std::collections::hash_map::DefaultHasher;
+use std::hash::{Hash, Hasher};
 use std::ops::Range;
 
 /// Bytes to be kept.
@@ -76,6 +79,8 @@ impl<'a> Unpacking<'a> {
 pub struct Ranked {
     all: String,
     ends: Vec<u32>,
+    /// Places by the hash of their text: most words that are looked for are one step away, and not seventeen.
+    by_hash: HashMap<u64, u32>,
 }
 
 impl Ranked {
@@ -86,7 +91,13 @@ impl Ranked {
             ranked.all.push_str(text);
             ranked.ends.push(u32::try_from(ranked.all.len()).unwrap_or(u32::MAX));
         }
-        ranked
+        ranked.hashed()
+    }
+
+    fn hashed(mut self) -> Self {
+        let places = 0..u32::try_from(self.len()).unwrap_or(u32::MAX);
+        self.by_hash = places.map(|place| (hash(self.at(place as usize)), place)).collect();
+        self
     }
 
     pub fn len(&self) -> usize {
@@ -111,6 +122,11 @@ impl Ranked {
 
     /// The place of a text.
     pub fn place(&self, text: &str) -> Option<usize> {
+        let hashed = *self.by_hash.get(&hash(text))? as usize;
+        if self.at(hashed) == text {
+            return Some(hashed);
+        }
+        // Two texts of one hash: the order of the alphabet tells.
         let place = self.first_not(|other| other < text);
         (place < self.len() && self.at(place) == text).then_some(place)
     }
@@ -127,8 +143,14 @@ impl Ranked {
 
     pub fn unpack(from: &mut Unpacking<'_>) -> Option<Self> {
         let all = std::str::from_utf8(from.bytes()?).ok()?.to_owned();
-        Some(Self { all, ends: from.numbers()? })
+        Some(Self { all, ends: from.numbers()?, by_hash: HashMap::new() }.hashed())
     }
+}
+
+fn hash(text: &str) -> u64 {
+    let mut hasher = DefaultHasher::new();
+    text.hash(&mut hasher);
+    hasher.finish()
 }
 
 #[cfg(test)]

@@ -23,7 +23,8 @@ use chrono::NaiveDate;
 pub(super) use crowd::WILL_DO;
 use details::{is_a_day_alone, is_detail, with_detail};
 use grounds::{as_due_again, as_wait_after, is_ground_of_water, is_offer, is_start, is_undated};
-use std::cell::Cell;
+use std::cell::{Cell, RefCell};
+use std::collections::HashMap;
 
 /// A part must be surer than this to stand by itself.
 const SURE_ALONE: f64 = 0.7;
@@ -50,6 +51,8 @@ struct By<'a> {
     language: Language,
     /// How many words of parts have been read.
     read: Cell<usize>,
+    /// What was read already: a part is looked at again where it may hold two.
+    known: RefCell<HashMap<String, Reading>>,
 }
 
 impl By<'_> {
@@ -63,7 +66,12 @@ impl By<'_> {
 
     fn part(&self, text: &str) -> Reading {
         self.read.set(self.read.get() + text.split_whitespace().count());
-        as_told(read_part(text, self.language, self.reader, &self.alone, self.today))
+        if let Some(known) = self.known.borrow().get(text) {
+            return known.clone();
+        }
+        let part = as_told(read_part(text, self.language, self.reader, &self.alone, self.today));
+        self.known.borrow_mut().insert(text.to_owned(), part.clone());
+        part
     }
 
     /// A part of a list of what was done.
@@ -112,7 +120,15 @@ fn read_spelled(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate
         return (whole, Vec::new());
     }
     let alone = Asker { before: None, ..asker.clone() };
-    let by = By { reader, asker, alone, today, language: Text::read(text).language, read: Cell::new(0) };
+    let by = By {
+        reader,
+        asker,
+        alone,
+        today,
+        language: Text::read(text).language,
+        read: Cell::new(0),
+        known: RefCell::default(),
+    };
     if let Some((told, planned)) = works::before_a_plan(text, &whole, &by) {
         let (mut first, others) = read_spelled(told, reader, asker, today);
         // The days of the plan were named too; those of the work stand before them.

@@ -112,6 +112,9 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let (words, written) = found.class_form(&text);
     let habit = Leaning(reader.index.leaning(&[words.as_slice(), &meant, &written].concat()));
+    if habit.is_of_a_garden(words.len()) {
+        found.forget_other_worlds();
+    }
     let evidence = found.evidence(&text, reader);
     let verdict = decide(reader.index, &words, &habit, evidence);
     let firmly = found.firmly(&text);

@@ -23,8 +23,16 @@ pub struct WorldBook {
 struct Rule {
     all: Vec<Vec<Sort>>,
     unless: Vec<Sort>,
-    kind: Kind,
-    point: Option<Point>,
+    company: Company,
+}
+
+/// What the company of its words makes of a message.
+#[derive(Debug, Clone, Copy)]
+pub struct Company {
+    pub kind: Kind,
+    pub point: Option<Point>,
+    /// It stands whatever the other words are usual for.
+    pub whatever: bool,
 }
 
 /// A class of words by its place, or a mark.
@@ -62,8 +70,7 @@ impl WorldBook {
         let rule = |told: &crate::knowledge::WorldTold| Rule {
             all: told.all.iter().map(sorts).collect(),
             unless: told.unless.iter().flat_map(sorts).collect(),
-            kind: told.kind,
-            point: told.point,
+            company: Company { kind: told.kind, point: told.point, whatever: told.whatever },
         };
         Self { english, hindi, spelled, told: worlds.told.iter().map(rule).collect() }
     }
@@ -72,12 +79,7 @@ impl WorldBook {
     /// first in the file. `marks` are what a garden's words make of it, each with its place;
     /// `names` the places of names that hold no other word: "curry leaf" is no curry.
     #[must_use]
-    pub fn tells(
-        &self,
-        forms: &Forms,
-        marks: &[(Mark, Range<usize>)],
-        names: &[Range<usize>],
-    ) -> Option<(Kind, Option<Point>)> {
+    pub fn tells(&self, forms: &Forms, marks: &[(Mark, Range<usize>)], names: &[Range<usize>]) -> Option<Company> {
         let within = |span: &Range<usize>| {
             names.iter().any(|name| {
                 let inside = name.start <= span.start && span.end <= name.end;
@@ -94,9 +96,9 @@ impl WorldBook {
             words.map(|Hit { span, meaning, .. }| (Sort::Class(meaning), span)).collect();
         said.extend(marks.iter().map(|(mark, span)| (Sort::Mark(*mark), span.clone())));
         let told: Vec<&Rule> = self.told.iter().filter(|rule| rule.is_told(&said)).collect();
-        let product = told.iter().find(|rule| rule.point.is_some());
+        let product = told.iter().find(|rule| rule.company.point.is_some());
         let rule = product.or(told.first())?;
-        Some((rule.kind, rule.point))
+        Some(Company { whatever: told.iter().any(|rule| rule.company.whatever), ..rule.company })
     }
 }
 

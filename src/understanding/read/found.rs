@@ -47,6 +47,10 @@ pub(super) struct Found {
     pub(super) crew: bool,
     /// What the company of its words tells: most often that it is of another world than a garden.
     pub(super) by_company: Option<Kind>,
+    /// What the company of its words tells stands, whatever they are usual for.
+    pub(super) company_stands: bool,
+    /// Its words are next to never said of anything but a garden of one's own.
+    pub(super) ours: bool,
     /// Crops that the name of a trouble holds, where no other is named: "the brinjal borer".
     pub(super) crops_within: Vec<String>,
 }
@@ -217,6 +221,8 @@ impl Found {
             likewise: false,
             crew: asker.everyone.names_crew(&forms),
             by_company: None,
+            company_stands: false,
+            ours: false,
             crops_within,
         };
         found.likewise = found.asks_to_do_likewise(text);
@@ -225,9 +231,10 @@ impl Found {
         }
         let ordered = commands::is_dressed_as_one(text).then_some(Kind::None);
         let company = found.told_by_company(text, &forms, reader);
-        found.by_company = ordered.or(company.map(|(kind, _)| kind));
+        found.by_company = ordered.or(company.map(|company| company.kind));
+        found.company_stands = ordered.is_some() || company.is_some_and(|company| company.whatever);
         // A product that nobody knows is one of a maker: no dose of it is told.
-        let product = company.and_then(|(_, point)| point).map(Told::Point);
+        let product = company.and_then(|company| company.point).map(Told::Point);
         found.told.extend(product.map(|meaning| Hit { span: 0..0, meaning, exact: true }));
         found
     }
@@ -285,7 +292,9 @@ impl Found {
         if says(Told::OthersGarden) && !own && !self.asks && !says(Told::OthersSaid) {
             return true;
         }
-        let someone = says(Told::Others) && !says(Told::ByOthers)
+        // "My neighbour returned the ladder with pea seeds": someone in a tale of one's own garden.
+        let in_a_tale = self.ours && !says(Told::Data);
+        let someone = says(Told::Others) && !says(Told::ByOthers) && !in_a_tale
             || self.names.iter().any(|hit| hit.meaning == Named::SomeoneElse);
         let theirs = says(Told::Data) || (self.asks || self.did.is_none()) && !says(Told::OthersSaid);
         // A recipe is the kitchen's, unless it is one of a mix or of something to spray.

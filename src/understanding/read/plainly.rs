@@ -230,6 +230,9 @@ impl Found {
 
     /// What is told by words of one sense, whatever such a message is usually about.
     pub(super) fn firmly(&self, text: &Text) -> Option<(Kind, f64)> {
+        if self.company_stands {
+            return self.about_its_company();
+        }
         let first = self.about_the_talk(text).or_else(|| self.about_own_beds()).or_else(|| self.about_doing_likewise());
         // In the company of another world's words a medicine is none of ours.
         if first.is_some() || self.about_its_company().is_some() {

@@ -5,17 +5,13 @@ use crate::garden::JobKind;
 use crate::knowledge::{Kind, Mark, Point};
 use crate::script::Text;
 use crate::understanding::phrasebook::Forms;
+use crate::understanding::worlds::Company;
 use std::ops::Range;
 
 impl Found {
     /// What the company of its words tells: that it is of the kitchen, a phone, the body, a field, no garden's matter; or
     /// what it is of a garden's.
-    pub(super) fn told_by_company(
-        &self,
-        text: &Text,
-        forms: &Forms,
-        reader: &Reader<'_>,
-    ) -> Option<(Kind, Option<Point>)> {
+    pub(super) fn told_by_company(&self, text: &Text, forms: &Forms, reader: &Reader<'_>) -> Option<Company> {
         let whole = |named: &Named| {
             matches!(
                 named,
@@ -35,9 +31,24 @@ impl Found {
     pub(super) fn about_its_company(&self) -> Option<(Kind, f64)> {
         /// Such words leave little else (judgement).
         const SURE: f64 = 0.9;
+        /// What stands whatever else is said leaves nothing: no part of the message is read on its own.
+        const WHATEVER: f64 = 0.97;
         /// A garden's matter may be more than one.
         const LIKELY: f64 = 0.8;
-        self.by_company.map(|kind| (kind, if kind == Kind::None { SURE } else { LIKELY }))
+        let sure = |kind| match kind {
+            Kind::None if self.company_stands => WHATEVER,
+            Kind::None => SURE,
+            _ => LIKELY,
+        };
+        self.by_company.map(|kind| (kind, sure(kind)))
+    }
+
+    /// What its company tells of other worlds is not heard, nor of others in it, unless that stands whatever else is said.
+    pub(super) fn forget_other_worlds(&mut self) {
+        if !self.company_stands {
+            self.by_company = self.by_company.filter(|kind| *kind != Kind::None);
+            self.ours = true;
+        }
     }
 
     /// The company of its words says what it is about.
