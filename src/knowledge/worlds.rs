@@ -47,7 +47,7 @@ pub struct WorldTold {
     pub kind: Kind,
     /// What it says beside its kind. Where that is the danger of a product, it is heard before all else.
     pub point: Option<Point>,
-    /// It stands whatever the other words are usual for: what the law forbids, where people live.
+    /// It stands whatever the other words are usual for: what the law forbids, the body, orders, where people live.
     #[serde(default)]
     pub whatever: bool,
 }

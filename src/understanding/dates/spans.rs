@@ -128,14 +128,11 @@ impl Reader<'_> {
         let closed = self.after_ordinal(second.span.end);
         let ordinals = end > first.span.end && closed > second.span.end && self.sign(Sign::Label, closed).is_none();
         let until = matches!(self.text.normal(closed), "tak" | "तक") && self.is_out(closed + 1);
-        let last = match self.day_of_month(start) {
-            Some(last) => last,
-            None if ordinals || until => {
-                let span = start..closed + usize::from(until);
-                Self::single(self.nearest_in_a_month(last_day, &span)?, span)
-            }
-            None => return None,
-        };
+        if ordinals || until {
+            let first = self.nearest_in_a_month(day, &(at..end))?;
+            return Some(DayFound { first, last: first.with_day(last_day)?, span: at..closed + usize::from(until) });
+        }
+        let last = self.day_of_month(start)?;
         Some(DayFound { first: last.first.with_day(day)?, last: last.last, span: at..last.span.end })
     }
 
