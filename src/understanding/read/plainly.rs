@@ -5,10 +5,19 @@ use crate::garden::{JobKind, Move};
 use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Point, Sign, TimeUnit};
 use crate::quantity::Unit;
 use crate::script::Text;
+use crate::understanding::asker::Asker;
 use crate::understanding::gazetteer::Named;
+use crate::understanding::kind::Verdict;
 use crate::understanding::reading::Reading;
 use chrono::{Days, NaiveDate};
 use std::ops::Range;
+
+/// A kind, how sure, and whether it stands whatever its words are usual for.
+pub(super) struct ByRule {
+    pub(super) kind: Kind,
+    pub(super) sureness: f64,
+    pub(super) stands: bool,
+}
 
 impl Found {
     /// Days or weeks that something takes, in days.
@@ -229,7 +238,7 @@ impl Found {
     }
 
     /// What is told by words of one sense, whatever such a message is usually about.
-    pub(super) fn firmly(&self, text: &Text) -> Option<(Kind, f64)> {
+    fn firmly(&self, text: &Text) -> Option<(Kind, f64)> {
         if self.company_stands {
             return self.about_its_company();
         }
@@ -251,8 +260,24 @@ impl Found {
             .or_else(|| self.about_water(text))
     }
 
+    /// What the rules make of a message, else the verdict of its words.
+    pub(super) fn by_rule(&self, text: &Text, reader: &Reader<'_>, verdict: Verdict, asker: &Asker) -> ByRule {
+        let firmly = self.firmly(text);
+        let told = firmly
+            .or_else(|| self.plainly(text, reader))
+            .or_else(|| self.as_seen(reader, verdict.kind, verdict.sureness))
+            .or_else(|| self.in_few_words(text, verdict.sureness))
+            .or_else(|| self.about_a_named_thing(verdict, asker.before.as_ref()));
+        let (kind, sureness) = told.unwrap_or((verdict.kind, verdict.sureness));
+        // How much of a product nobody knows is nothing else, nor is what its company tells of another world.
+        let one_sense = firmly.is_some() || told.is_some() && kind == Kind::Spray || self.is_told_by_company();
+        // A trouble of a crop, by its name, is told whatever else such words are said of.
+        let named = kind == Kind::Trouble && !self.crops_within.is_empty();
+        ByRule { kind, sureness, stands: one_sense || named }
+    }
+
     /// What can be told without weighing words.
-    pub(super) fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
+    fn plainly(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
         self.about_its_company()
             .or_else(|| self.about_a_cover_laid(text))
             .or_else(|| self.about_a_cure())
