@@ -126,7 +126,10 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
     let named = kind == Kind::Trouble && !found.crops_within.is_empty();
     // How much of a product nobody knows is nothing else either, nor is what its company tells of another world.
     let product = plainly.is_some_and(|(kind, _)| kind == Kind::Spray);
-    let weighed = asker.before.is_none() && firmly.is_none() && !named && !product && !found.is_told_by_company();
+    // Nor is work that is told and not asked about: such words are usual for questions of that work.
+    let stated = kind == Kind::Record && found.did.is_some() && !found.asks;
+    let weighed =
+        asker.before.is_none() && firmly.is_none() && !named && !product && !stated && !found.is_told_by_company();
     let outvoted = weighed.then(|| habit.against(kind, words.len(), evidence)).flatten();
     let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
     // Letters without sense lean to a kind by chance.
