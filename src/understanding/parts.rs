@@ -22,7 +22,7 @@ use borders::{Border, borders, questions_begin};
 use chrono::NaiveDate;
 pub(super) use crowd::WILL_DO;
 use details::{is_a_day_alone, is_detail, with_detail};
-use grounds::{as_due_again, as_wait_after, is_ground_of_water, is_offer, is_start, is_undated};
+use grounds::{as_due_again, as_wait_after, is_ground_of_water, is_of_what_ails, is_offer, is_start, is_undated};
 use std::cell::{Cell, RefCell};
 use std::collections::HashMap;
 
@@ -229,6 +229,7 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     let apart = stand_apart(&first, &second, today, text, texts.1)
         && !cut(&whole, &first, &second)
         && !is_start(&whole, &first, today)
+        && !is_of_what_ails(&whole, &first)
         && !is_offer(&whole, &first)
         && ![&first, &second].into_iter().any(tells_of_the_sky)
         && ![&first, &second].into_iter().any(tells_of_help);

@@ -153,7 +153,10 @@ pub(super) fn stand_apart(first: &Reading, second: &Reading, today: NaiveDate, t
         && other_crop;
     let person = first.kind == Kind::Person || second.kind == Kind::Person;
     // "Fed it on Sunday. Also the leaves are cupping": told as two things.
-    let also = first.kind == Kind::Record && first.did.is_some() && second.kind == Kind::Trouble && tells_of_more(text);
+    // "Picked the beans, half of them had holes": what ails them is no part of that work.
+    let found = matches!(first.did, Some(JobKind::Pick | JobKind::Net)) && !second.signs.is_empty();
+    let told = first.kind == Kind::Record && first.did.is_some() && second.kind == Kind::Trouble;
+    let also = told && (tells_of_more(text) || found);
     // "Whitefly on my brinjal. And also tell when to feed it": asked beside what ails it.
     let besides = ails(first)
         && second.asks

@@ -147,6 +147,12 @@ pub(super) fn is_offer(whole: &Reading, first: &Reading) -> bool {
     whole.asks && whole.did.is_none() && first.did == Some(JobKind::Water)
 }
 
+/// "It hangs limp, and I did water. What happened to it": the care that was given is the ground of that question.
+pub(super) fn is_of_what_ails(whole: &Reading, first: &Reading) -> bool {
+    let cared = matches!(first.did, Some(JobKind::Water | JobKind::Feed)) && whole.did == first.did;
+    whole.kind == Kind::Trouble && whole.asks && !whole.signs.is_empty() && cared
+}
+
 /// "Touched the soil in the east box", "ungli dali": how it was tried, and nothing asked or found.
 pub(super) fn is_only_felt(first: &Reading, text: &str) -> bool {
     const FELT: [&str; 23] = [

@@ -51,11 +51,15 @@ impl Claims<'_> {
             let takes = matches!(hit.meaning, Told::Did(job) if TAKES.contains(&job)) || hit.meaning == Told::Got;
             takes && hit.span.start <= span.start && span.end <= hit.span.end && self.is_harm(&hit.span)
         });
-        let elsewhere = self.is_done_by_a_creature(at) || self.is_given_by_others(at) || self.is_a_state(span) || lost;
+        let state = self.is_a_state(span) || self.is_fresh(at);
+        let elsewhere = self.is_done_by_a_creature(at) || self.is_given_by_others(at) || state || lost;
         let unsaid = self.is_yet_to_be(span)
             || self.is_of_what_ails(span)
             || self.is_wished(span)
             || self.is_put_as_if(span)
+            || self.is_of_another_sense(span)
+            || self.is_passive_to_come(at)
+            || self.is_conceded(at)
             || span.clone().any(|at| is_bidden(self.text, at));
         !(self.is_denied(span) || elsewhere || told_beside || unsure || unsaid)
     }
@@ -134,6 +138,76 @@ impl Claims<'_> {
         let stands = [JobKind::Sow, JobKind::Plant].into_iter().any(|job| self.said_at(&Told::Did(job), span.start));
         let deed = self.told.iter().any(|hit| matches!(hit.meaning, Told::Did(_)) && hit.span == *span);
         deed && !stands && STATE.contains(&self.text.normal(span.end))
+    }
+
+    /// "Fed up of this heat": a verb of work within a phrase of another sense.
+    fn is_of_another_sense(&self, span: &Range<usize>) -> bool {
+        let deed = |hit: &Hit<Told>| matches!(hit.meaning, Told::Did(_) | Told::Done) && hit.span == *span;
+        let around = |hit: &Hit<Told>| {
+            let wider = hit.span.start <= span.start && span.end <= hit.span.end && hit.span.len() > span.len();
+            hit.meaning == Told::NoDeed && wider
+        };
+        self.text.language == Language::En && self.told.iter().any(deed) && self.told.iter().any(around)
+    }
+
+    /// "Do seedlings get fed", "when is it to be cut".
+    fn is_passive_to_come(&self, at: usize) -> bool {
+        let before = at.checked_sub(1).map_or("", |before| self.text.normal(before));
+        self.text.language == Language::En && self.asks && matches!(before, "get" | "be" | "getting" | "being")
+    }
+
+    /// "Droops even though I watered at seven, shall I go to twice a day": what helped nothing is the ground of a question.
+    fn is_conceded(&self, at: usize) -> bool {
+        const NEAR: usize = 4;
+        let even = |place: usize| {
+            let before = place.checked_sub(1).map_or("", |before| self.text.normal(before));
+            matches!(self.text.normal(place), "although" | "despite" | "tho" | "though") && {
+                before == "even" || matches!(self.text.normal(place), "although" | "despite")
+            }
+        };
+        self.text.language == Language::En && self.asks && self.before(at, NEAR).any(even)
+    }
+
+    /// "Picked up two kilos of tomatoes from the market", "bazaar se laye": none of it grew here.
+    pub(super) fn is_bought(&self) -> bool {
+        const SHOPS: [&str; 20] = [
+            "market",
+            "shop",
+            "store",
+            "vendor",
+            "mandi",
+            "supermarket",
+            "nursery",
+            "bazaar",
+            "bazar",
+            "dukan",
+            "dukaan",
+            "thele",
+            "thela",
+            "sabziwale",
+            "sabziwala",
+            "बाजार",
+            "दुकान",
+            "मंडी",
+            "ठेले",
+            "नर्सरी",
+        ];
+        let from = |at: usize| {
+            let english =
+                (1..=2).any(|back| at.checked_sub(back).is_some_and(|place| self.text.normal(place) == "from"));
+            SHOPS.contains(&self.text.normal(at)) && (english || matches!(self.text.normal(at + 1), "se" | "से"))
+        };
+        (0..self.text.tokens.len()).any(from)
+    }
+
+    /// "Freshly planted seedlings", "the newly sown tray": how they are, and no work told.
+    fn is_fresh(&self, at: usize) -> bool {
+        const OF: [&str; 14] =
+            ["for", "my", "the", "of", "these", "those", "to", "on", "our", "in", "with", "do", "are", "some"];
+        let before = |back: usize| at.checked_sub(back).map_or("", |place| self.text.normal(place));
+        let fresh = matches!(before(1), "freshly" | "newly" | "recently" | "fresh");
+        let asked = self.asks && self.days.is_empty();
+        self.text.language == Language::En && fresh && (asked || OF.contains(&before(2)))
     }
 
     /// "Kisi ne atta chhidak diya ho", "diya hoga", "diya hota": as if, perhaps, or had it been done. "Ho gaya" was done.
@@ -250,13 +324,26 @@ impl Claims<'_> {
     /// "Neat or thinned": one of two that are asked about.
     fn is_one_of_two(&self, span: &Range<usize>) -> bool {
         let or = |at: Option<usize>| at.is_some_and(|at| matches!(self.text.normal(at), "or" | "ya" | "या"));
-        or(span.start.checked_sub(1)) || or(Some(span.end))
+        or(span.start.checked_sub(1)) || or(Some(span.end)) || self.is_first_of_two(span)
+    }
+
+    /// "Khaad daale ki gobar": shall one give the one or the other. "Khaad daali ki patte jal gaye" was given.
+    fn is_first_of_two(&self, span: &Range<usize>) -> bool {
+        let verb = span.end.checked_sub(1).map_or("", |at| self.text.normal(at));
+        let wished = verb.ends_with('e') || verb.ends_with('े') || verb.ends_with('ए');
+        let or = matches!(self.text.normal(span.end), "ki" | "कि");
+        let thing = |at: usize| {
+            let stuff = |hit: &Hit<Named>| matches!(hit.meaning, Named::Material(_)) && hit.span.contains(&at);
+            let work = |hit: &Hit<Told>| matches!(hit.meaning, Told::Thing(_)) && hit.span.contains(&at);
+            self.names.iter().any(stuff) || self.told.iter().any(work)
+        };
+        self.text.language != Language::En && wished && or && thing(span.end + 1)
     }
 
     /// "After I gave a lot of water": not what the message is about.
     fn is_circumstance(&self, at: usize) -> bool {
         const NEAR: usize = 3;
-        const JOINS: [&str; 8] = ["after", "because", "when", "whenever", "though", "although", "once", "jab"];
+        const JOINS: [&str; 9] = ["after", "because", "when", "whenever", "though", "tho", "although", "once", "jab"];
         self.before(at, NEAR).any(|place| JOINS.contains(&self.text.normal(place)))
     }
 

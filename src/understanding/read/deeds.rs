@@ -38,6 +38,7 @@ impl Deeds<'_> {
             .or_else(|| self.put_in())
             .or_else(|| self.told_plainly())
             .or_else(|| self.noted())
+            .filter(|job| *job != JobKind::Pick || !self.claims().is_bought())
     }
 
     pub(super) fn claims(&self) -> Claims<'_> {

@@ -1,9 +1,12 @@
 //! What is asked in a few words beside something else: "and how heavy will one of them be", "has its season gone?".
 
-use super::{Found, Hit, Named};
+use super::{Found, Hit, Named, Told};
 use crate::garden::JobKind;
-use crate::knowledge::Kind;
+use crate::knowledge::{Kind, Point};
+use crate::quantity::UnitOf;
 use crate::script::Text;
+use crate::understanding::parts::WILL_DO;
+use crate::understanding::quantities::Said;
 
 /// A message or a part of so many tokens holds nothing else.
 const SHORT: usize = 12;
@@ -15,6 +18,24 @@ const GONE: usize = 3;
 const SURE: f64 = 0.8;
 
 impl Found {
+    /// "2 litres ok or more": what is poured by the litre, where nothing else is said.
+    pub(super) fn about_litres_alone(&self, text: &Text) -> Option<(Kind, f64)> {
+        /// As sure as a reading must be to be asked back about.
+        const ENOUGH: f64 = 0.7;
+        const MOST: usize = 7;
+        let litres = |said: &Said| said.written.unit.measures() == UnitOf::Volume;
+        let all = !self.quantities.said.is_empty() && self.quantities.said.iter().all(litres);
+        let other = |hit: &Hit<Told>| match hit.meaning {
+            Told::Thing(job) | Told::Did(job) => job != JobKind::Water,
+            Told::Point(point) => !matches!(point, Point::HowMuchWater | Point::Amount | Point::Choice),
+            _ => false,
+        };
+        let bare = self.names.is_empty() && self.quantities.dimensions.is_empty() && self.did.is_none();
+        let asked = self.asks || text.tokens.iter().any(|token| WILL_DO.contains(&token.normal.as_str()));
+        let plain = all && bare && asked && !self.told.iter().any(other);
+        (plain && text.tokens.len() <= MOST).then_some((Kind::Water, ENOUGH))
+    }
+
     /// Nothing but a crop or a bed is said: "tomato bag?", "methi".
     pub(super) fn is_a_name_alone(&self, text: &Text) -> bool {
         let name = |hit: &Hit<Named>| matches!(hit.meaning, Named::Crop(_) | Named::OwnBed(_));

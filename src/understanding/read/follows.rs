@@ -73,6 +73,9 @@ impl Found {
         if self.of_others() && !self.replaces_stuff(before) {
             return Follows { kind: None, says: Says::All };
         }
+        if self.waits_after_work(before) {
+            return Follows { kind: Some(Kind::Spray), says: Says::NoSubject };
+        }
         if let Some(goes_on) = self.goes_on(text, reader, before) {
             return goes_on;
         }
@@ -94,6 +97,17 @@ impl Found {
         Follows { kind: None, says: self.leaves_out(&said, before, kind) }
     }
 
+    /// "Sprayed the okra on Friday", then "when can we eat them": the wait after that spray, and no matter of ripeness.
+    fn waits_after_work(&self, before: &Reading) -> bool {
+        let sprayed = before.kind == Kind::Record && before.did == Some(JobKind::Spray);
+        let of_it = self.names.iter().all(|hit| match &hit.meaning {
+            Named::Crop(id) => before.crops.is_empty() || before.crops.contains(id),
+            Named::BedKind(_) => before.bed_kind.is_some(),
+            _ => false,
+        });
+        sprayed && of_it && self.asks && self.did.is_none() && self.says_point(Point::Wait)
+    }
+
     /// The reading with its kind and its time of the year as they follow from what was said.
     pub(super) fn as_it_follows(
         &self,
@@ -112,8 +126,14 @@ impl Found {
             reading.months.extend(month);
         }
         let Some(kind) = follows.kind else { return reading };
-        // The next picking is of what was picked.
-        let did = before.did.filter(|_| before.kind == Kind::Record && kind == Kind::Harvest);
+        // The next picking is of what was picked, and a wait is counted from the spray that was told.
+        let waits = self.waits_after_work(before);
+        let did = before.did.filter(|_| before.kind == Kind::Record && kind == Kind::Harvest || waits);
+        if waits {
+            reading.days.clone_from(&before.days);
+            reading.materials.clone_from(&before.materials);
+            reading.points.extend(before.points.iter().copied());
+        }
         Reading { kind, did, sureness: SURE, asks: true, ..reading }
     }
 

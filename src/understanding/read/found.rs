@@ -113,6 +113,7 @@ impl Found {
             || told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk))
             || questions::asks_of_work(&told)
             || questions::asks_if_enough(text)
+            || questions::asks_to_give_as_much(text)
             || questions::asks_by_its_order(text, &names.iter().map(|hit| hit.span.start).collect::<Vec<_>>());
         let chemicals = (0..text.tokens.len()).filter(|at| super::worlds::is_chemical(text.normal(*at)));
         let poison = |at: usize| Hit { span: at..at + 1, meaning: Told::Point(Point::SyntheticSpray), exact: true };
@@ -155,6 +156,9 @@ impl Found {
             told.push(Hit { span: 0..0, meaning: Told::Aspect(Aspect::Now), exact: true });
         }
         told.extend(together::asks_whether_done(text, &told, did));
+        if who && did.is_some() && together::one_clause(text) {
+            told.push(Hit { span: 0..0, meaning: Told::Point(Point::LastDone), exact: true });
+        }
         let starts: Vec<usize> = names.iter().map(|hit| hit.span.start).collect();
         if did.is_some() && together::one_clause(text) && questions::asks_by_its_order(text, &starts) {
             told.push(Hit { span: 0..0, meaning: Told::Point(Point::LastDone), exact: true });
@@ -197,7 +201,7 @@ impl Found {
         let sprouts = told.iter().any(|hit| hit.meaning == Told::Microgreen) || names.iter().any(tray);
         let Described { seen: mut signs, denied, like } = reader
             .gazetteer
-            .signs(&together::without_short_days(text, &days), &parts_named(&names, sprouts, reader.known));
+            .signs(&together::without_short_days(text, &days, &told), &parts_named(&names, sprouts, reader.known));
         if harmed::is_cover_laid(text) {
             signs.retain(|sign| !sign.contains("dry") && !sign.contains("crisp"));
         }

@@ -12,6 +12,17 @@ use crate::understanding::phrasebook::Forms;
 const SURE: f64 = 0.85;
 
 impl Found {
+    /// "Moved the seedlings to the shade": told, and no net is asked for.
+    pub(super) fn about_things_moved(&self, text: &Text) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.8;
+        const MOVED: [&str; 4] = ["moved", "shifted", "dragged", "carried"];
+        const SHADE: [&str; 6] = ["shade", "shaded", "shady", "indoors", "inside", "sun"];
+        let place = |words: &[&str]| text.tokens.iter().position(|token| words.contains(&token.normal.as_str()));
+        let moved = place(&MOVED).zip(place(&SHADE)).is_some_and(|(verb, shade)| verb < shade);
+        let claimed = moved && !self.asks && !self.on_plant && self.did.is_none() && !self.says_not();
+        (claimed && text.language == Language::En).then_some((Kind::Record, SURE))
+    }
+
     /// A kind that such words tell where nothing was done.
     pub(super) fn about_a_matter(&self, text: &Text) -> Option<(Kind, f64)> {
         if self.did.is_some() || self.of_others() || self.sprays {

@@ -44,10 +44,22 @@ impl Found {
         let soon_back =
             self.told.iter().any(|hit| hit.meaning == Told::Aspect(Aspect::Away) && is_for_the_day(text, hit.span.end));
         let only_water = [Aspect::Away, Aspect::Without, Aspect::Salt];
-        let plainly = !soon_back && self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
-        let again = self.did == Some(JobKind::Water) && aspects.contains(&Aspect::Now);
+        // "The gardener is away, so I will spray": what is asked is the spray.
+        let sprays = self.sprays && self.told.iter().any(|hit| hit.meaning == Told::Will);
+        let plainly =
+            !soon_back && !sprays && self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
+        let again = self.did == Some(JobKind::Water) && self.speaks_of_now();
         let unwatered = self.unwatered;
         (plainly || again || unwatered).then_some((Kind::Water, SURE))
+    }
+
+    /// "Aaj paani" asks whether to water now, and "aaj paani de diya" tells that it was done.
+    fn speaks_of_now(&self) -> bool {
+        let done = |at: usize| {
+            let verb = |hit: &Hit<Told>| matches!(hit.meaning, Told::Did(_) | Told::Done) && hit.span.start == at;
+            self.told.iter().any(verb)
+        };
+        self.told.iter().any(|hit| hit.meaning == Told::Aspect(Aspect::Now) && !done(hit.span.end))
     }
 
     /// "Sorry, …", or "no, …" at its beginning.
@@ -204,7 +216,8 @@ impl Found {
         let job = Move::JOBS.into_iter().find(|job| says(&Told::Thing(*job)))?;
         let day = !self.days.is_empty();
         let moves = says(&Told::Move) && (day || self.for_days().is_some() || text.tokens.len() <= BARE);
-        let will = says(&Told::Will) && day;
+        // "I will spray today, tell me the measure": a question about that spray.
+        let will = says(&Told::Will) && day && !says(&Told::Request);
         ((moves || will) && !asks && self.did.is_none()).then_some(job)
     }
 
@@ -258,6 +271,8 @@ impl Found {
             .or_else(|| self.about_waiting())
             .or_else(|| self.about_harm_done())
             .or_else(|| self.about_water(text))
+            .or_else(|| self.about_things_moved(text))
+            .or_else(|| self.about_litres_alone(text))
     }
 
     /// What the rules make of a message, else the verdict of its words.
@@ -273,7 +288,9 @@ impl Found {
         let one_sense = firmly.is_some() || told.is_some() && kind == Kind::Spray || self.is_told_by_company();
         // A trouble of a crop, by its name, is told whatever else such words are said of.
         let named = kind == Kind::Trouble && !self.crops_within.is_empty();
-        ByRule { kind, sureness, stands: one_sense || named }
+        // Nor is work that is told and not asked about: such words are usual for questions of that work.
+        let stated = kind == Kind::Record && self.did.is_some() && !self.asks;
+        ByRule { kind, sureness, stands: one_sense || named || stated }
     }
 
     /// What can be told without weighing words.
@@ -304,13 +321,21 @@ impl Found {
         const SURE: f64 = 0.8;
         const SINCE: [&str; 13] =
             ["now", "still", "but", "yet", "ab", "phir", "fir", "lekin", "magar", "अब", "फिर", "लेकिन", "मगर"];
-        let since = || text.tokens.iter().any(|token| SINCE.contains(&token.normal.as_str()));
+        const AGAIN: [&str; 8] = ["again", "today", "resown", "resowed", "aaj", "dobara", "आज", "दोबारा"];
+        let says = |words: &[&str]| text.tokens.iter().any(|token| words.contains(&token.normal.as_str()));
+        let since = || says(&SINCE);
+        // "Nothing came up, so I sowed it again": noted.
+        let again = || says(&AGAIN);
         let after = match self.did? {
             JobKind::Water | JobKind::Feed | JobKind::TopUp => true,
+            JobKind::Sow if self.signs.iter().any(|sign| sign == "seed-not-up") => !again(),
             JobKind::Spray | JobKind::Net | JobKind::Sow | JobKind::Plant => since(),
             _ => false,
         };
-        (after && self.on_plant && !self.asks).then_some((Kind::Trouble, SURE))
+        // "It droops, and I did water. What happened to it": the work is the ground of that question.
+        let ails = matches!(self.did, Some(JobKind::Water | JobKind::Feed))
+            && self.told.iter().any(|hit| hit.meaning == Told::Ails);
+        (after && self.on_plant && (!self.asks || ails)).then_some((Kind::Trouble, SURE))
     }
 
     /// How much water, said so, where nothing else is named that one mixes or gives.

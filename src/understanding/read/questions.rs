@@ -24,6 +24,8 @@ pub(super) fn asks(text: &Text, hit: &Hit<Told>, told: &[Hit<Told>]) -> bool {
             false
         }
         "can" if counted(text, at) => false,
+        // "No need to remind me".
+        "need" if at.checked_sub(1).is_some_and(|before| text.normal(before) == "no") => false,
         // "Can you note …" is a polite wish.
         "can" | "could" | "would" | "will" if wishes(text, at, told) => false,
         "is" | "are" if begins(text, at) => true,
@@ -47,6 +49,18 @@ pub(super) fn asks_if_enough(text: &Text) -> bool {
     let or = |at: usize| matches!(text.normal(at), "ya" | "या" | "or");
     let enough = |at: usize| ENOUGH.contains(&text.normal(at));
     (0..text.tokens.len()).any(|at| enough(at) && (at + 1..=at + APART).any(or))
+}
+
+/// "Ab bhi utna hi paani de", "kal jitna paani dein": at the end of a sentence it is asked whether to give as much still.
+pub(super) fn asks_to_give_as_much(text: &Text) -> bool {
+    const GIVE: [&str; 6] = ["de", "den", "dein", "daale", "दे", "दें"];
+    const AS_MUCH: [&str; 12] =
+        ["utna", "utni", "itna", "itni", "jitna", "jitni", "उतना", "उतनी", "इतना", "इतनी", "जितना", "जितनी"];
+    const APART: usize = 3;
+    let ends = |at: usize| text.tokens.get(at).is_none_or(|token| !token.is_word() && token.number.is_none());
+    let as_much = |at: usize| (at.saturating_sub(APART)..at).any(|place| AS_MUCH.contains(&text.normal(place)));
+    let given = |at: usize| GIVE.contains(&text.normal(at)) && ends(at + 1) && as_much(at);
+    text.language != Language::En && (0..text.tokens.len()).any(given)
 }
 
 /// "Was the east box fed", "has it been sprayed", "have they fed the tomato": a verb that stands before who did it.

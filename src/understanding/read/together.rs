@@ -256,12 +256,17 @@ pub(super) fn by_its_numbers(text: &Text, dated: &[DayFound]) -> Option<Hit<Told
     Some(Hit { span: start..start + 5, meaning: Told::Point(Point::SyntheticFeed), exact: true })
 }
 
-/// "Sprayed soap on the chilli fri": a day is no leaf that was fried.
-pub(super) fn without_short_days(text: &Text, days: &[DayFound]) -> Text {
+/// "Sprayed soap on the chilli fri": a day is no leaf that was fried. "Khaad pila aayi" is no yellow either.
+pub(super) fn without_short_days(text: &Text, days: &[DayFound], told: &[Hit<Told>]) -> Text {
     const SHORT: [&str; 3] = ["fri", "sat", "sun"];
+    let gives = |hit: &Hit<Told>| {
+        let first = hit.span.start;
+        hit.meaning == Told::Done && hit.span.len() > 1 && matches!(text.normal(first), "pila" | "पिला")
+    };
+    let given = |at: usize| told.iter().any(|hit| hit.span.contains(&at) && gives(hit));
     let dated = |at: usize| days.iter().any(|day| day.span.contains(&at)) && SHORT.contains(&text.normal(at));
     let mut rest = text.clone();
-    let kept = (0..).zip(&text.tokens).filter(|(at, _)| !dated(*at)).map(|(_, token)| token.clone());
+    let kept = (0..).zip(&text.tokens).filter(|(at, _)| !dated(*at) && !given(*at)).map(|(_, token)| token.clone());
     rest.tokens = kept.collect();
     rest
 }

@@ -4,6 +4,7 @@
 use super::deeds::{Deeds, counted};
 use super::{Named, Told};
 use crate::garden::JobKind;
+use crate::knowledge::GrownFor;
 use crate::quantity::UnitOf;
 use crate::script::Language;
 use std::ops::Range;
@@ -26,6 +27,8 @@ impl Deeds<'_> {
         }
         self.taken_from()
             .or_else(|| self.cut_down())
+            .or_else(|| self.cut_behind())
+            .or_else(|| self.lifted())
             .or_else(|| self.put_into())
             .or_else(|| self.had_theirs())
             .or_else(|| self.replaced())
@@ -137,7 +140,12 @@ impl Deeds<'_> {
         let words: Vec<usize> =
             (0..self.text.tokens.len()).filter(|at| self.text.tokens.get(*at).is_some_and(|t| t.is_word())).collect();
         let at_an_end = words.first() == Some(&verb.start) || words.last().is_some_and(|last| verb.contains(last));
-        let note = at_an_end && matches!(self.text.normal(verb.start), "done" | "hua" | "हुआ");
+        const COMPLETED: [&str; 6] = ["done", "completed", "finished", "applied", "complete", "given"];
+        // "Vermicompost two handfuls to every plant, finished".
+        let before = verb.start.checked_sub(1).map_or("", |at| self.text.normal(at));
+        let last = words.last().is_some_and(|last| verb.contains(last)) && matches!(before, "," | "-" | "." | ":");
+        let completes = last && COMPLETED.contains(&self.text.normal(verb.start));
+        let note = at_an_end && (completes || matches!(self.text.normal(verb.start), "done" | "hua" | "हुआ"));
         const GIVING: [&str; 13] = [
             "gave",
             "given",
@@ -157,7 +165,6 @@ impl Deeds<'_> {
         let ahead = verb.end <= thing.start && thing.start - verb.start <= FURTHEST;
         let one_clause = (verb.end..thing.start).all(|at| !ENDS.contains(&self.text.normal(at)));
         // "Neem spray on chilli and tomato done on 15th evening": names alone stand between.
-        const COMPLETED: [&str; 6] = ["done", "completed", "finished", "applied", "complete", "given"];
         let behind = thing.end <= verb.start && verb.start - thing.end <= FURTHEST;
         let said =
             self.text.language == Language::En && !self.asks && COMPLETED.contains(&self.text.normal(verb.start));
@@ -226,6 +233,52 @@ impl Deeds<'_> {
             self.text.normal(*at) == "cut" && claims.is_made(&(*at..*at + 1)) && self.is_of_a_whole_crop(*at, NEAR)
         };
         (0..self.text.tokens.len()).find(cut).map(|_| JobKind::Pick)
+    }
+
+    /// "Coriander cut, second time, 3 bunches": a crop and what was done with it, as a note has it.
+    fn cut_behind(&self) -> Option<JobKind> {
+        let crops = self.places(|name| matches!(name, Named::Crop(_)));
+        if self.stuff() || self.is_to_come() {
+            return None;
+        }
+        let claims = self.claims();
+        let ends = |at: usize| {
+            let day = self.days.iter().any(|day| day.start == at);
+            day || self.text.tokens.get(at).is_none_or(|token| !token.is_word() && token.number.is_none())
+        };
+        let cut = |crop: &Range<usize>| {
+            let verb = crop.end..crop.end + 1;
+            self.text.normal(crop.end) == "cut" && ends(verb.end) && claims.is_made(&verb)
+        };
+        crops.iter().any(cut).then_some(JobKind::Pick)
+    }
+
+    /// "Lifted all the garlic": what grows below ground is taken out of it whole.
+    fn lifted(&self) -> Option<JobKind> {
+        const VERBS: [&str; 3] = ["lifted", "forked", "dug"];
+        const NEAR: usize = 4;
+        let whole = |id: &String| {
+            let grown_for = self.known.crops.get(id).map(|crop| crop.grown_for);
+            matches!(grown_for, Some(GrownFor::Root | GrownFor::Bulb))
+        };
+        let below = |at: usize| {
+            self.names.iter().any(|hit| {
+                let near = hit.span.start > at && hit.span.start - at <= NEAR;
+                near && matches!(&hit.meaning, Named::Crop(id) if whole(id))
+            })
+        };
+        if self.text.language != Language::En || self.is_to_come() || self.stuff() {
+            return None;
+        }
+        let vessel = self.names.iter().any(|hit| matches!(hit.meaning, Named::BedKind(_)));
+        let claims = self.claims();
+        let verb = |at: &usize| {
+            VERBS.contains(&self.text.normal(*at))
+                && claims.is_made(&(*at..*at + 1))
+                && self.is_of_a_whole_crop(*at, NEAR)
+                && below(*at)
+        };
+        (0..self.text.tokens.len()).find(verb).filter(|_| !vessel).map(|_| JobKind::Pull)
     }
 
     /// "Put methi in the sprouting tray on Friday": a crop into a bed, on a day that has come.
