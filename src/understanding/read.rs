@@ -117,16 +117,19 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
     let firmly = found.firmly(&text);
     let plainly = firmly
         .or_else(|| found.plainly(&text, reader))
-        .or_else(|| found.as_seen(reader, verdict.kind, verdict.sureness))
+        .or_else(|| found.as_seen(&text, reader, verdict.kind, verdict.sureness))
         .or_else(|| found.in_few_words(&text, verdict.sureness))
         .or_else(|| found.about_a_named_thing(verdict, asker.before.as_ref()));
     let (kind, sureness) = plainly.unwrap_or((verdict.kind, verdict.sureness));
     // A message that stands alone is what such words are usual for; in a conversation they may mean another thing.
     // A trouble of a crop, by its name, is told whatever else such words are said of.
-    let named = kind == Kind::Trouble && !found.crops_within.is_empty();
+    let named = kind == Kind::Trouble && (!found.crops_within.is_empty() || found.asks_what_ails_it(&text));
     // How much of a product nobody knows is nothing else either, nor is what its company tells of another world.
     let product = plainly.is_some_and(|(kind, _)| kind == Kind::Spray);
-    let weighed = asker.before.is_none() && firmly.is_none() && !named && !product && !found.is_told_by_company();
+    // Nor is work that is told with its verb and not asked about, or a plant that droops although it was watered.
+    let told = found.is_told_outright(reader, kind);
+    let weighed =
+        asker.before.is_none() && firmly.is_none() && !named && !product && !told && !found.is_told_by_company();
     let outvoted = weighed.then(|| habit.against(kind, words.len(), evidence)).flatten();
     let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
     // Letters without sense lean to a kind by chance.

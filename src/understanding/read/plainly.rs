@@ -35,8 +35,18 @@ impl Found {
         let soon_back =
             self.told.iter().any(|hit| hit.meaning == Told::Aspect(Aspect::Away) && is_for_the_day(text, hit.span.end));
         let only_water = [Aspect::Away, Aspect::Without, Aspect::Salt];
-        let plainly = !soon_back && self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
-        let again = self.did == Some(JobKind::Water) && aspects.contains(&Aspect::Now);
+        // "The gardener is away, I'll spray myself, tell me the dose".
+        let dosed = self.sprays && (self.says_point(Point::Strength) || self.told.iter().any(is_request));
+        let plainly =
+            !soon_back && !dosed && self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
+        // "Aaj paani de diya" was given today: only a word for the turn itself asks without a word that asks.
+        let water = |hit: &Hit<Told>| matches!(hit.meaning, Told::Thing(JobKind::Water) | Told::Did(JobKind::Water));
+        let of_the_turn = |span: &Range<usize>| {
+            !self.told.iter().any(|hit| water(hit) && span.start <= hit.span.start && hit.span.end <= span.end)
+        };
+        let turn =
+            self.told.iter().any(|hit| hit.meaning == Told::Aspect(Aspect::Now) && of_the_turn(&hit.span)) || self.asks;
+        let again = self.did == Some(JobKind::Water) && aspects.contains(&Aspect::Now) && turn;
         let unwatered = self.unwatered;
         (plainly || again || unwatered).then_some((Kind::Water, SURE))
     }
@@ -192,6 +202,9 @@ impl Found {
             || says(&Told::DidAsk)
             || self.asks_whether_moved(text)
             || text.original.contains('?') && polite.is_empty();
+        // "I'll spray today, tell me the dose": how much of it is asked, and nothing moved.
+        let dosed = [Point::Strength, Point::Amount, Point::Liquid, Point::Wait];
+        let asks = asks || says(&Told::Request) || dosed.into_iter().any(|point| self.says_point(point));
         let job = Move::JOBS.into_iter().find(|job| says(&Told::Thing(*job)))?;
         let day = !self.days.is_empty();
         let moves = says(&Told::Move) && (day || self.for_days().is_some() || text.tokens.len() <= BARE);
@@ -245,6 +258,7 @@ impl Found {
             .or_else(|| self.about_what_was_done())
             .or_else(|| self.about_waiting())
             .or_else(|| self.about_harm_done())
+            .or_else(|| self.about_leaving_it_thick(text))
             .or_else(|| self.about_water(text))
     }
 
@@ -282,7 +296,8 @@ impl Found {
             JobKind::Spray | JobKind::Net | JobKind::Sow | JobKind::Plant => since(),
             _ => false,
         };
-        (after && self.on_plant && !self.asks).then_some((Kind::Trouble, SURE))
+        let asks = self.asks && !self.asks_only_what_ails();
+        (after && self.on_plant && !asks).then_some((Kind::Trouble, SURE))
     }
 
     /// How much water, said so, where nothing else is named that one mixes or gives.
@@ -352,9 +367,14 @@ impl Found {
     }
 }
 
-/// Where one goes and is back by evening.
+fn is_request(hit: &Hit<Told>) -> bool {
+    hit.meaning == Told::Request
+}
+
+/// Where one goes and is back by evening; "leave it for seed" goes nowhere.
 fn is_for_the_day(text: &Text, at: usize) -> bool {
-    const PLACES: [&str; 10] =
-        ["office", "work", "school", "college", "market", "duty", "class", "shop", "clinic", "hospital"];
+    const PLACES: [&str; 12] = [
+        "office", "work", "school", "college", "market", "duty", "class", "shop", "clinic", "hospital", "seed", "seeds",
+    ];
     (at..at + 2).any(|place| PLACES.contains(&text.normal(place)))
 }

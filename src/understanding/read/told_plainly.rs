@@ -26,7 +26,11 @@ impl Deeds<'_> {
         }
         self.taken_from()
             .or_else(|| self.cut_down())
+            .or_else(|| self.noted_as_cut())
+            .or_else(|| self.lifted())
             .or_else(|| self.put_into())
+            .or_else(|| self.moved_into())
+            .or_else(|| self.seed_is_in())
             .or_else(|| self.had_theirs())
             .or_else(|| self.replaced())
             .or_else(|| self.eaten())
@@ -226,6 +230,101 @@ impl Deeds<'_> {
             self.text.normal(*at) == "cut" && claims.is_made(&(*at..*at + 1)) && self.is_of_a_whole_crop(*at, NEAR)
         };
         (0..self.text.tokens.len()).find(cut).map(|_| JobKind::Pick)
+    }
+
+    /// "Palak cut, two bunches", "dhania cut today": a crop and what was done with it, in the words of a note.
+    fn noted_as_cut(&self) -> Option<JobKind> {
+        const CUT: [&str; 3] = ["cut", "picked", "harvested"];
+        let ails = [Told::Ails, Told::Creature, Told::Not].iter().any(|told| self.says(told));
+        if self.text.language != Language::En || self.stuff() || self.is_to_come() || ails {
+            return None;
+        }
+        let last = |at: usize| at >= self.text.tokens.len();
+        let dated = |at: usize| self.come && self.days.iter().any(|day| day.contains(&at));
+        let crops = self.places(|name| matches!(name, Named::Crop(_)));
+        let first = crops.iter().find(|crop| crop.start <= 1)?;
+        let ends = last(first.end + 1) || dated(first.end + 1) || self.text.normal(first.end + 1) == ",";
+        (CUT.contains(&self.text.normal(first.end)) && ends).then_some(JobKind::Pick)
+    }
+
+    /// "Lifted all the garlic": a root or bulb is out.
+    fn lifted(&self) -> Option<JobKind> {
+        const NEAR: usize = 4;
+        if self.text.language != Language::En || self.is_to_come() || self.stuff() {
+            return None;
+        }
+        let claims = self.claims();
+        let beds = self.places(|name| matches!(name, Named::BedKind(_)));
+        let of_bed = |at: usize| beds.iter().any(|bed| bed.start > at && bed.start - at <= NEAR + 1);
+        let verb = |at: &usize| {
+            self.text.normal(*at) == "lifted"
+                && claims.is_made(&(*at..*at + 1))
+                && self.is_of_a_whole_crop(*at, NEAR)
+                && !of_bed(*at)
+        };
+        (0..self.text.tokens.len()).find(verb).map(|_| JobKind::Pull)
+    }
+
+    /// "Moved the lemon into a 20 inch drum", "nimbu bade gamle me shift kiya": a plant into another pot.
+    fn moved_into(&self) -> Option<JobKind> {
+        const FURTHEST: usize = 9;
+        const VERBS: [&str; 3] = ["moved", "shifted", "upsized"];
+        const DONE: [&str; 14] =
+            ["kiya", "kiye", "ki", "kar", "kardiya", "diya", "किया", "किए", "की", "कर", "दिया", "hua", "gaya", "गया"];
+        const POTS: [&str; 12] =
+            ["gamle", "gamla", "drum", "tub", "bag", "box", "dabbe", "गमले", "ड्रम", "बैग", "डिब्बे", "टब"];
+        let named = |name: &Named| matches!(name, Named::Crop(_) | Named::OtherPlant(_));
+        let plants = self.places(named);
+        let beds = self.places(|name| matches!(name, Named::OwnBed(_) | Named::BedKind(_)));
+        if plants.is_empty() || self.is_to_come() || self.says(&Told::Will) {
+            return None;
+        }
+        let claims = self.claims();
+        let tokens = 0..self.text.tokens.len();
+        if self.text.language == Language::En {
+            let into = |at: usize, bed: &Range<usize>| {
+                plants.iter().any(|plant| {
+                    let to = |place: usize| matches!(self.text.normal(place), "into" | "to" | "in");
+                    plant.start > at && plant.end < bed.start && (plant.end..bed.start).any(to)
+                })
+            };
+            let verb = |at: &usize| {
+                let near = |bed: &&Range<usize>| bed.start > *at && bed.start - at <= FURTHEST;
+                VERBS.contains(&self.text.normal(*at))
+                    && claims.is_made(&(*at..*at + 1))
+                    && beds.iter().filter(near).any(|bed| into(*at, bed))
+            };
+            return tokens.into_iter().find(verb).map(|_| JobKind::Plant);
+        }
+        let shift = |at: &usize| {
+            let moved = matches!(self.text.normal(*at), "shift" | "शिफ्ट") && DONE.contains(&self.text.normal(at + 1));
+            let to = at.checked_sub(2).is_some_and(|pot| POTS.contains(&self.text.normal(pot)));
+            let post = at.checked_sub(1).is_some_and(|me| matches!(self.text.normal(me), "me" | "mein" | "में"));
+            moved && to && post && claims.is_made(&(*at..at + 2))
+        };
+        tokens.into_iter().find(shift).map(|_| JobKind::Plant)
+    }
+
+    /// "Carrot seed in, on 11 May": what was sown or set is in, in the words of a note.
+    fn seed_is_in(&self) -> Option<JobKind> {
+        const SET: [&str; 8] = ["seed", "seeds", "slips", "cloves", "tubers", "seedlings", "saplings", "plants"];
+        if self.text.language != Language::En || !self.come || self.is_to_come() || self.says(&Told::Not) {
+            return None;
+        }
+        let crops = self.places(|name| matches!(name, Named::Crop(_)));
+        let in_place = |at: usize| {
+            let next = self.text.normal(at + 1);
+            let ends = at + 1 >= self.text.tokens.len() || ENDS.contains(&next) || next == "on";
+            let dated = self.days.iter().any(|day| day.contains(&(at + 1)));
+            self.text.normal(at) == "in" && (ends || dated)
+        };
+        let set = |crop: &Range<usize>| {
+            let named = SET.contains(&self.text.normal(crop.end));
+            named && in_place(crop.end + 1)
+        };
+        let crop = crops.iter().find(|crop| set(crop))?;
+        let saplings = matches!(self.text.normal(crop.end), "seedlings" | "saplings" | "plants");
+        Some(if saplings { JobKind::Plant } else { JobKind::Sow })
     }
 
     /// "Put methi in the sprouting tray on Friday": a crop into a bed, on a day that has come.
