@@ -192,7 +192,7 @@ impl Found {
         // What seems chatter is none where an insect "in this" is asked after: its sign is a guess of one word.
         let of_it = kind == Kind::None && self.asks_what_ails_it(text);
         let bare = (self.signs.is_empty() || of_it) && self.did.is_none() && !self.sprays && !self.feeds;
-        let other = |point: Point| !point.is_of_a_frame() && !(of_it && point == Point::Own);
+        let other = |point: Point| !(point.is_of_a_frame() || of_it && point == Point::Own);
         (open && bare && self.holds(&Told::Ails) && !self.points().any(other)).then_some((Kind::Trouble, SURE))
     }
 }
