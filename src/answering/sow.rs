@@ -68,7 +68,7 @@ pub fn asked<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Result<Asked<'a>, A
 /// A crop was meant that no file has: no crop was named, a word has no meaning here, and it is not asked in
 /// general.
 fn unknown_crop(reading: &Reading) -> Option<&str> {
-    let general = reading.points.contains(&Point::WhatGrows)
+    let general = [Point::WhatGrows, Point::AnyPlant].iter().any(|point| reading.points.contains(point))
         || !reading.crops.is_empty()
         || reading.beds_named
         || reading.bed_kind.is_some()

@@ -8,7 +8,8 @@ use crate::understanding::Reading;
 /// "How much water, or what feed?"; none where one of the two is nothing that can be asked so.
 pub fn ask(reading: &Reading) -> Option<Answer> {
     let first = key(reading.kind)?;
-    let second = key(reading.perhaps?)?;
+    // Of one thing alone there is nothing to choose.
+    let second = key(reading.perhaps.filter(|perhaps| *perhaps != reading.kind)?)?;
     let choice = |kind| Line::new("choice-kind").with("kind", Said::Key(kind));
     let said = |kind| Said::Line(Box::new(choice(kind)));
     let question = Line::new("ask-which-kind").with("first", said(first)).with("second", said(second));

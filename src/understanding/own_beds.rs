@@ -25,7 +25,8 @@ pub fn with_beds(mut reading: Reading, asker: &Asker) -> Reading {
         let narrow: Vec<&OwnBed> = with_crop.iter().copied().filter(of_kind).collect();
         // What is sown or planted in a tray stands in none of the boxes, whatever grows there.
         // "In 15 litre bags" describes others than hers.
-        let described = reading.quantities.iter().any(|said| said.unit.measures() == UnitOf::Volume);
+        let described = reading.quantities.iter().any(|said| said.unit.measures() == UnitOf::Volume)
+            || reading.did == Some(JobKind::Plant) && is_of_another(&reading);
         let started = matches!(reading.did, Some(JobKind::Sow | JobKind::Plant)) && reading.kind == Kind::Record;
         let started = started && !described;
         if started && reading.bed_kind.is_some() {
@@ -38,6 +39,9 @@ pub fn with_beds(mut reading: Reading, asker: &Asker) -> Reading {
     } else if reading.all_beds || reading.bed_kind.is_none() && !reading.sites.is_empty() {
         reading.all_beds = true;
         here
+    } else if reading.kind == Kind::Record && !reading.other_plants.is_empty() {
+        // "The papaya tubs": none of those where other crops stand.
+        Vec::new()
     } else if reading.bed_kind.is_some() {
         here.into_iter().filter(of_kind).collect()
     } else {
@@ -46,6 +50,15 @@ pub fn with_beds(mut reading: Reading, asker: &Asker) -> Reading {
     let beds: Vec<BedId> = chosen.into_iter().map(|bed| bed.id.clone()).collect();
     reading.beds = beds;
     with_crop_of_bed(reading, asker)
+}
+
+/// "Moved into a bigger pot", "planted in a 20 inch drum": what a plant is set in may be none of those on record.
+fn is_of_another(reading: &Reading) -> bool {
+    /// Shorter than this is how deep it was set (judgement).
+    const A_POT_M: f64 = 0.15;
+    let wide = reading.quantities.iter().filter_map(|said| said.length()).any(|length| length.as_metres() >= A_POT_M);
+    let moved = ["move", "moved", "shift", "shifted"].iter().any(|word| reading.all_words.contains(*word));
+    wide || moved
 }
 
 /// Beds of one name: those on the roofs that were named; where several are left, none of them is meant for sure.

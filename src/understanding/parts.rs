@@ -22,9 +22,15 @@ use borders::{Border, borders, questions_begin};
 use chrono::NaiveDate;
 pub(super) use crowd::WILL_DO;
 use details::{is_a_day_alone, is_detail, with_detail};
-use grounds::{as_due_again, as_wait_after, is_ground_of_water, is_of_what_ails, is_offer, is_start, is_undated};
+use grounds::{
+    as_due_again, as_told, as_wait_after, is_ground_of_water, is_of_what_ails, is_offer, is_plan_of, is_start,
+    is_undated, next_turn,
+};
 use std::cell::{Cell, RefCell};
 use std::collections::HashMap;
+
+/// The sign of seed that does not come.
+pub(super) const NOT_UP: &str = "seed-not-up";
 
 /// A part must be surer than this to stand by itself.
 const SURE_ALONE: f64 = 0.7;
@@ -174,6 +180,9 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     if works::are_two(&first, &second) && !cut(&whole, &first, &second) {
         return both(first, second);
     }
+    if is_plan_of(&first, &second, today) {
+        return vec![second];
+    }
     // "Watered the east box and the chilli pot this morning": one work on both.
     if !whole.asks && works::tells_of_work(&first) && works::is_only_place(&second) && whole.did == first.did {
         let all = first.beds.iter().chain(&second.beds).all(|bed| whole.beds.contains(bed));
@@ -233,6 +242,9 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
         && !is_offer(&whole, &first)
         && ![&first, &second].into_iter().any(tells_of_the_sky)
         && ![&first, &second].into_iter().any(tells_of_help);
+    if !apart && let Some(asked) = next_turn(&whole, &first, &second) {
+        return vec![asked];
+    }
     if apart { both(first, second) } else { paired(text, whole, by) }
 }
 
@@ -329,7 +341,7 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
         }
         // "Put them in this week or wait" is a choice.
         let choice = text.get(left..right).is_some_and(|joint| matches!(joint, "or" | "Or" | "ya" | "या"));
-        if choice && first.did.is_some() && !first.asks {
+        if choice && (first.did.is_some() || first.kind == Kind::Record && whole.asks) && !first.asks {
             continue;
         }
         let marked = text.get(mark..)?;
@@ -427,19 +439,6 @@ fn beside(part: Reading, other: &Reading, asker: &Asker) -> Reading {
     let mut part = Reading { follow_up: false, ..completed(part, other, says, asker) };
     if !measures.is_empty() {
         part.measures = measures;
-    }
-    part
-}
-
-/// Work that is told and not asked about is a record, whatever its words lean to.
-fn as_told(part: Reading) -> Reading {
-    /// What the company of its words tells of another world is told so surely.
-    const ELSEWHERE: f64 = 0.9;
-    if part.kind == Kind::None && part.sureness >= ELSEWHERE {
-        return part;
-    }
-    if part.did.is_some() && !part.asks && part.kind != Kind::Record {
-        return Reading { kind: Kind::Record, sureness: part.sureness.max(SURE_ALONE), ..part };
     }
     part
 }

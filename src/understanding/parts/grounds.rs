@@ -5,6 +5,7 @@ use super::apart::FRESH_DAYS;
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
 use crate::script::Text;
+use crate::understanding::parts::NOT_UP;
 use crate::understanding::reading::Reading;
 use chrono::NaiveDate;
 
@@ -218,4 +219,57 @@ pub(super) fn as_watering_skipped(first: &Reading, second: Reading, text: &str) 
         return Reading { kind: Kind::Water, sureness: second.sureness.max(SURE_ALONE), ..second };
     }
     second
+}
+
+/// "I'll spray myself today, tell me the dose": no day is moved, it is the ground of the question.
+pub(super) fn is_plan_of(first: &Reading, second: &Reading, today: NaiveDate) -> bool {
+    let of_today = first.days.iter().all(|days| *days == (today, today));
+    let of_it = match first.put_off {
+        Some(JobKind::Spray) => second.kind == Kind::Spray,
+        Some(JobKind::Feed) => second.kind == Kind::Feed,
+        _ => false,
+    };
+    of_today && of_it && second.put_off.is_none()
+}
+
+/// "The chillies had cake on 1 May, am I late for the next": a question of the feed that was told, whatever its words lean to.
+pub(super) fn next_turn(whole: &Reading, first: &Reading, second: &Reading) -> Option<Reading> {
+    let kind = match first.did? {
+        JobKind::Feed => Kind::Feed,
+        JobKind::Spray => Kind::Spray,
+        _ => return None,
+    };
+    let told = first.kind == Kind::Record && !first.asks && !first.days.is_empty();
+    let asked = second.asks && second.kind == kind && (second.did.is_none() || second.did == first.did);
+    let other = whole.kind == kind || matches!(whole.kind, Kind::Record | Kind::Trouble);
+    let points = whole.points.union(&second.points).copied().collect();
+    (told && asked && !other).then(|| Reading {
+        kind,
+        sureness: second.sureness.max(SURE_ALONE),
+        did: first.did,
+        asks: true,
+        points,
+        ..whole.clone()
+    })
+}
+
+/// Work that is told and not asked about is a record, whatever its words lean to.
+pub(super) fn as_told(part: Reading) -> Reading {
+    /// What the company of its words tells of another world is told so surely.
+    const ELSEWHERE: f64 = 0.9;
+    if part.kind == Kind::None && part.sureness >= ELSEWHERE {
+        return part;
+    }
+    // A plant that droops although it was watered is no record of the watering.
+    let ails = part.kind == Kind::Trouble && !part.signs.is_empty();
+    let in_vain = || part.signs.iter().any(|sign| sign == NOT_UP);
+    let given = match part.did {
+        Some(JobKind::Water | JobKind::Feed | JobKind::TopUp) => true,
+        Some(JobKind::Sow) => in_vain(),
+        _ => false,
+    };
+    if part.did.is_some() && !part.asks && part.kind != Kind::Record && !(ails && given) {
+        return Reading { kind: Kind::Record, sureness: part.sureness.max(SURE_ALONE), ..part };
+    }
+    part
 }

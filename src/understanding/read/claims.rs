@@ -54,6 +54,7 @@ impl Claims<'_> {
         let state = self.is_a_state(span) || self.is_fresh(at);
         let elsewhere = self.is_done_by_a_creature(at) || self.is_given_by_others(at) || state || lost;
         let unsaid = self.is_yet_to_be(span)
+            || self.is_said_of_any(span)
             || self.is_of_what_ails(span)
             || self.is_wished(span)
             || self.is_put_as_if(span)
@@ -130,6 +131,23 @@ impl Claims<'_> {
     /// "Neighbour gave us a net", "padosi ne jaali di": work of nobody here.
     fn is_given_by_others(&self, at: usize) -> bool {
         self.said_at(&Told::OthersSaid, at) || self.said_at(&Told::ByOthers, at)
+    }
+
+    /// "Freshly planted saplings", "the newly sown tray" name a thing; "do cups get fed" is said of any; "fed up" of no bed.
+    fn is_said_of_any(&self, span: &Range<usize>) -> bool {
+        const LATELY: [&str; 4] = ["freshly", "newly", "recently", "just"];
+        const OF: [&str; 14] =
+            ["for", "the", "my", "our", "these", "those", "your", "any", "with", "of", "to", "on", "are", "is"];
+        const GENERAL: [&str; 3] = ["get", "be", "being"];
+        if self.text.language != Language::En {
+            return false;
+        }
+        let before = |back: usize| span.start.checked_sub(back).map_or("", |at| self.text.normal(at));
+        let thing = self.names.iter().any(|hit| hit.span.start == span.end)
+            || self.told.iter().any(|hit| matches!(hit.meaning, Told::Thing(_)) && hit.span.start == span.end);
+        let named = LATELY.contains(&before(1)) && OF.contains(&before(2)) && thing;
+        let weary = self.text.normal(span.start) == "fed" && self.text.normal(span.end) == "up";
+        named || weary || GENERAL.contains(&before(1))
     }
 
     /// "Kata hua drum": a participle before its thing. What is sown or planted so stands in its bed.

@@ -116,7 +116,8 @@ impl Deeds<'_> {
                 let became = |done: &Range<usize>| self.became(done, kind);
                 let near = |done: &Range<usize>| {
                     let close = done.start.abs_diff(span.start) <= APART || far(done);
-                    *done != span && close && !became(done) && !self.is_of_a_clause_before(done, &span)
+                    let out = kind == JobKind::Water && self.runs_out(done, &span);
+                    *done != span && close && !out && !became(done) && !self.is_of_a_clause_before(done, &span)
                 };
                 done.iter().any(near).then_some(kind)
             });
@@ -153,6 +154,11 @@ impl Deeds<'_> {
         ho && matches!(kind, JobKind::TopUp | JobKind::Plant)
     }
 
+    /// "The tray stood full of water, emptied it": let out again, where "emptied a can of water over it" pours it in.
+    fn runs_out(&self, done: &Range<usize>, water: &Range<usize>) -> bool {
+        water.start < done.start && matches!(self.text.normal(done.start), "emptied" | "drained" | "tipped")
+    }
+
     /// "Bina dawa ke", "without water".
     fn is_without(&self, thing: &Range<usize>) -> bool {
         const WITHOUT: [&str; 6] = ["without", "bina", "bagair", "bager", "बिना", "बगैर"];
@@ -180,8 +186,17 @@ impl Deeds<'_> {
         // "Cake water" is a feed, though no cake is named.
         const STEEPED: [&str; 7] = ["cake", "compost", "manure", "dung", "vermi", "khali", "खली"];
         let steeped = |at: usize| at.checked_sub(1).is_some_and(|before| STEEPED.contains(&self.text.normal(before)));
+        // "Sabun wala paani", "neem ka paani": the water is what was stirred into it.
+        const OF: [&str; 12] = ["wala", "wale", "wali", "ka", "ki", "ke", "वाला", "वाले", "का", "की", "के", "vala"];
+        let stirred = |at: usize| {
+            let of = at.checked_sub(1).filter(|before| OF.contains(&self.text.normal(*before)));
+            stuff.iter().find(|(span, _)| span.end == of.unwrap_or(at)).map(|(_, kind)| *kind)
+        };
         let things = self.told.iter().filter_map(|hit| match hit.meaning {
             Told::Thing(JobKind::Water) if steeped(hit.span.start) => Some((hit.span.clone(), JobKind::Feed)),
+            Told::Thing(JobKind::Water) if stirred(hit.span.start).is_some() => {
+                Some((hit.span.clone(), stirred(hit.span.start)?))
+            }
             Told::Thing(kind) if !within(&hit.span) => Some((hit.span.clone(), kind)),
             _ => None,
         });
@@ -230,7 +245,9 @@ impl Deeds<'_> {
     /// two mugs", a bed and what was poured.
     fn measured(&self) -> Option<JobKind> {
         let planted = self.names_any(|name| matches!(name, Named::Crop(_) | Named::OwnBed(_)));
-        if self.asks || !self.quantities.dimensions.is_empty() || self.stuff() || !planted {
+        // "2 litres each to both papaya tubs": poured, whatever stands in them.
+        let stands = planted || self.names_any(|name| matches!(name, Named::BedKind(_) | Named::OtherPlant(_)));
+        if self.asks || !self.quantities.dimensions.is_empty() || self.stuff() || !stands {
             return None;
         }
         let word = |what: &str| (0..self.text.tokens.len()).any(|at| self.text.normal(at) == what);
@@ -245,7 +262,7 @@ impl Deeds<'_> {
         // "Chilli, 180 g today": a crop, its weight and a day that has come.
         let weighed = self.come && !self.is_to_come() && self.names_any(|name| matches!(name, Named::Crop(_)));
         let picked = told || self.says(&Told::Thing(JobKind::Pick)) || weighed && !self.says_done();
-        if picked && self.measures(UnitOf::Mass) {
+        if planted && picked && self.measures(UnitOf::Mass) {
             return Some(JobKind::Pick);
         }
         (done && self.poured()).then_some(JobKind::Water)

@@ -80,6 +80,16 @@ impl Found {
             return goes_on;
         }
         let said = self.wording(text, reader, before);
+        // "No wait, the east ones": of the work that was told, where nothing new can be made out.
+        let of_work = before.kind == Kind::Record && before.did.is_some() && self.did.is_none() && !self.asks;
+        if of_work && said.words <= SHORT && self.corrects(text) && self.signs.is_empty() {
+            return keeps;
+        }
+        // "And how deep do the seeds go": no amount of seed.
+        if said.words <= LONGEST && self.says_point(Point::SowingDepth) && !before.crops.is_empty() {
+            let says = self.leaves_out(&said, before, Kind::Care);
+            return Follows { kind: Some(Kind::Care).filter(|care| *care != kind), says };
+        }
         let anew = self.asks_what_is_due(&said, before, (kind, verdict));
         if !anew && (self.says_nothing_else(&said) || self.corrects_what_was_asked(&said, before, verdict)) {
             return keeps;

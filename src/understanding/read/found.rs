@@ -10,6 +10,7 @@ use crate::script::{Text, index_word};
 use crate::understanding::about::{Signs, about_feeds, about_sprays};
 use crate::understanding::asker::Asker;
 use crate::understanding::kind::Evidence;
+use crate::understanding::parts::NOT_UP;
 use crate::understanding::phrasebook::Forms;
 use crate::understanding::quantities::{self, Quantities};
 use crate::understanding::reading::Measured;
@@ -204,6 +205,9 @@ impl Found {
             .signs(&together::without_short_days(text, &days, &told), &parts_named(&names, sprouts, reader.known));
         if harmed::is_cover_laid(text) {
             signs.retain(|sign| !sign.contains("dry") && !sign.contains("crisp"));
+        }
+        if did == Some(JobKind::Sow) && harmed::is_bare_earth(text) && !signs.iter().any(|sign| sign == NOT_UP) {
+            signs.push(NOT_UP.into());
         }
         let on_plant = signs.iter().any(|id| reader.known.signs.get(id).is_some_and(|sign| sign.part != Part::Mix));
         let mut found = Self {

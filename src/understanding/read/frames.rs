@@ -6,6 +6,7 @@ use crate::garden::JobKind;
 use crate::knowledge::{Aspect, Kind, Point};
 use crate::quantity::UnitOf;
 use crate::script::Text;
+use crate::understanding::dimensions::Dimensions;
 use crate::understanding::parts::WILL_DO;
 
 /// Such a frame leaves little else (judgement).
@@ -26,6 +27,9 @@ impl Found {
             .or_else(|| self.carries_water(text))
             .or_else(|| self.goes_in_part_by_part())
             .or_else(|| self.fills_so_much(text, &kinds))
+            .or_else(|| self.buys_for_a_box(text))
+            .or_else(|| self.has_another_made(text))
+            .or_else(|| self.makes_holes(text))
             .or_else(|| if self.on_plant { None } else { self.of_a_crop(text, &kinds) })?;
         Some((kind, SURE))
     }
@@ -150,6 +154,120 @@ impl Found {
         let sized = !self.quantities.dimensions.is_empty();
         let other = kinds.iter().any(|kind| !matches!(kind, Kind::Mix | Kind::Space));
         (sized && !other && !self.on_plant && mixes.chain(soil).any(near)).then_some(Kind::Mix)
+    }
+
+    /// "Two boxes of 3 x 2 ft, 10 inch, total of all to buy": what a box is built of.
+    fn buys_for_a_box(&self, text: &Text) -> Option<Kind> {
+        const BUYS: [&str; 22] = [
+            "buy",
+            "purchase",
+            "order",
+            "shopping",
+            "khareed",
+            "kharid",
+            "khareedna",
+            "kharidna",
+            "khareedu",
+            "kharidu",
+            "kharide",
+            "mangana",
+            "mangwana",
+            "mangwau",
+            "खरीद",
+            "खरीदना",
+            "खरीदूं",
+            "खरीदें",
+            "मंगाना",
+            "मंगवाना",
+            "मंगवाऊं",
+            "buying",
+        ];
+        let full = |found: &Dimensions| found.length.is_some() && found.width.is_some() && found.depth.is_some();
+        let sized = self.quantities.dimensions.iter().any(full);
+        let buys = text.tokens.iter().any(|token| BUYS.contains(&token.normal.as_str()));
+        let works = self.works_named(&[JobKind::TopUp, JobKind::Sow, JobKind::Feed, JobKind::Net]);
+        (sized && buys && !self.names_crop() && !self.stuff_named() && !works).then_some(Kind::Build)
+    }
+
+    /// "How thick can I leave the amaranth": how near its plants may stand.
+    pub(super) fn about_leaving_it_thick(&self, text: &Text) -> Option<(Kind, f64)> {
+        const THICK: [&str; 7] = ["thick", "thickly", "close", "closely", "dense", "densely", "crowded"];
+        const LEFT: [&str; 9] = ["leave", "left", "keep", "kept", "stand", "let", "grow", "stay", "remain"];
+        let how = |at: usize| text.normal(at) == "how" && THICK.contains(&text.normal(at + 1));
+        let left = || text.tokens.iter().any(|token| LEFT.contains(&token.normal.as_str()));
+        let sized = !self.quantities.dimensions.is_empty();
+        let net = self.works_named(&[JobKind::Net, JobKind::Sow]);
+        let other = sized || net || self.sprays || self.feeds || self.on_plant || self.did.is_some();
+        (self.names_crop() && (0..text.tokens.len()).any(how) && left() && !other).then_some((Kind::Space, SURE))
+    }
+
+    /// "One more like the one you made last year": a box that is to be built.
+    fn has_another_made(&self, text: &Text) -> Option<Kind> {
+        const MADE: [&str; 18] = [
+            "made",
+            "make",
+            "built",
+            "build",
+            "banwaya",
+            "banwana",
+            "banwayi",
+            "banwaye",
+            "banaya",
+            "banana",
+            "banayi",
+            "banwa",
+            "बनवाया",
+            "बनवाना",
+            "बनवाई",
+            "बनाया",
+            "बनाना",
+            "बनवा",
+        ];
+        const LIKE: [&str; 12] =
+            ["like", "same", "similar", "jaisa", "jaisi", "waisa", "waisi", "vaisa", "जैसा", "जैसी", "वैसा", "वैसी"];
+        const MORE: [&str; 4] = ["ek", "एक", "one", "another"];
+        let has = |list: &[&str]| text.tokens.iter().any(|token| list.contains(&token.normal.as_str()));
+        let bed = |hit: &Hit<Named>| matches!(hit.meaning, Named::BedKind(_));
+        let other = !self.names.iter().all(bed) || !self.jobs().is_empty();
+        (has(&MADE) && has(&LIKE) && has(&MORE) && !other).then_some(Kind::Build)
+    }
+
+    /// "Thaili me chhed kitne karu", "where do I drill the holes in the tray": so that water runs out, a matter of the hand.
+    fn makes_holes(&self, text: &Text) -> Option<Kind> {
+        const HOLES: [&str; 9] = ["hole", "holes", "chhed", "chhedh", "ched", "chhid", "छेद", "छिद्र", "chhede"];
+        const MAKES: [&str; 26] = [
+            "make",
+            "drill",
+            "punch",
+            "poke",
+            "put",
+            "need",
+            "needs",
+            "many",
+            "where",
+            "drainage",
+            "karu",
+            "karun",
+            "karna",
+            "karne",
+            "kare",
+            "karen",
+            "kitne",
+            "kitna",
+            "kahan",
+            "kaha",
+            "करूं",
+            "करना",
+            "करने",
+            "करें",
+            "कितने",
+            "कहां",
+        ];
+        let has = |list: &[&str]| text.tokens.iter().any(|token| list.contains(&token.normal.as_str()));
+        let bed = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_) | Named::BedKind(_)));
+        let works = self.works_named(&[JobKind::Sow, JobKind::Net, JobKind::Plant, JobKind::Feed]);
+        let other = self.on_plant || self.names_crop() || !self.quantities.dimensions.is_empty() || works;
+        (bed && has(&HOLES) && has(&MAKES) && !other).then_some(Kind::Care)
     }
 
     /// "One row of 8 ft, how many seeds": so many of them, however the row is measured.

@@ -198,6 +198,17 @@ pub(super) fn is_dropping(text: &Text, told: &[super::Hit<Told>], span: &Range<u
     BEET.contains(&text.normal(span.start)) && (creature || FOWL.contains(&text.normal(who)))
 }
 
+/// "The tray is bare", "only bare soil", "tray khali padi hai": where something was sown, nothing came.
+pub(super) fn is_bare_earth(text: &Text) -> bool {
+    const LIES: [&str; 10] = ["padi", "pada", "pade", "pari", "hi", "dikh", "पडी", "पडा", "ही", "दिख"];
+    let bare = |at: usize| match text.normal(at) {
+        "bare" | "bald" | "barren" => text.language == Language::En,
+        "khali" | "khaali" | "खाली" => LIES.contains(&text.normal(at + 1)),
+        _ => false,
+    };
+    (0..text.tokens.len()).any(bare)
+}
+
 /// Whether a text tells that another harmed a plant.
 pub(super) fn is_told(claims: &Claims<'_>) -> bool {
     let text = claims.text;

@@ -44,8 +44,9 @@ impl Found {
         let soon_back =
             self.told.iter().any(|hit| hit.meaning == Told::Aspect(Aspect::Away) && is_for_the_day(text, hit.span.end));
         let only_water = [Aspect::Away, Aspect::Without, Aspect::Salt];
-        // "The gardener is away, so I will spray": what is asked is the spray.
-        let sprays = self.sprays && self.told.iter().any(|hit| hit.meaning == Told::Will);
+        // "The gardener is away, so I will spray", "I'll spray myself, tell me the dose": what is asked is the spray.
+        let said = |what: Told| self.told.iter().any(|hit| hit.meaning == what);
+        let sprays = self.sprays && (said(Told::Will) || said(Told::Request) || self.says_point(Point::Strength));
         let plainly =
             !soon_back && !sprays && self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
         let again = self.did == Some(JobKind::Water) && self.speaks_of_now();
@@ -213,6 +214,9 @@ impl Found {
             || says(&Told::DidAsk)
             || self.asks_whether_moved(text)
             || text.original.contains('?') && polite.is_empty();
+        // "I'll spray today, tell me the dose": how much of it is asked, and nothing moved.
+        let dosed = [Point::Strength, Point::Amount, Point::Liquid, Point::Wait];
+        let asks = asks || says(&Told::Request) || dosed.into_iter().any(|point| self.says_point(point));
         let job = Move::JOBS.into_iter().find(|job| says(&Told::Thing(*job)))?;
         let day = !self.days.is_empty();
         let moves = says(&Told::Move) && (day || self.for_days().is_some() || text.tokens.len() <= BARE);
@@ -270,6 +274,7 @@ impl Found {
             .or_else(|| self.about_what_was_done())
             .or_else(|| self.about_waiting())
             .or_else(|| self.about_harm_done())
+            .or_else(|| self.about_leaving_it_thick(text))
             .or_else(|| self.about_water(text))
             .or_else(|| self.about_things_moved(text))
             .or_else(|| self.about_litres_alone(text))
@@ -280,17 +285,16 @@ impl Found {
         let firmly = self.firmly(text);
         let told = firmly
             .or_else(|| self.plainly(text, reader))
-            .or_else(|| self.as_seen(reader, verdict.kind, verdict.sureness))
+            .or_else(|| self.as_seen(text, reader, verdict.kind, verdict.sureness))
             .or_else(|| self.in_few_words(text, verdict.sureness))
             .or_else(|| self.about_a_named_thing(verdict, asker.before.as_ref()));
         let (kind, sureness) = told.unwrap_or((verdict.kind, verdict.sureness));
         // How much of a product nobody knows is nothing else, nor is what its company tells of another world.
         let one_sense = firmly.is_some() || told.is_some() && kind == Kind::Spray || self.is_told_by_company();
         // A trouble of a crop, by its name, is told whatever else such words are said of.
-        let named = kind == Kind::Trouble && !self.crops_within.is_empty();
+        let named = kind == Kind::Trouble && (!self.crops_within.is_empty() || self.asks_what_ails_it(text));
         // Nor is work that is told and not asked about: such words are usual for questions of that work.
-        let stated = kind == Kind::Record && self.did.is_some() && !self.asks;
-        ByRule { kind, sureness, stands: one_sense || named || stated }
+        ByRule { kind, sureness, stands: one_sense || named || self.is_told_outright(reader, kind) }
     }
 
     /// What can be told without weighing words.
@@ -333,8 +337,8 @@ impl Found {
             _ => false,
         };
         // "It droops, and I did water. What happened to it": the work is the ground of that question.
-        let ails = matches!(self.did, Some(JobKind::Water | JobKind::Feed))
-            && self.told.iter().any(|hit| hit.meaning == Told::Ails);
+        let ground = matches!(self.did, Some(JobKind::Water | JobKind::Feed));
+        let ails = ground && self.told.iter().any(|hit| hit.meaning == Told::Ails) || self.asks_only_what_ails();
         (after && self.on_plant && (!self.asks || ails)).then_some((Kind::Trouble, SURE))
     }
 
@@ -405,9 +409,10 @@ impl Found {
     }
 }
 
-/// Where one goes and is back by evening.
+/// Where one goes and is back by evening; "leave it for seed" goes nowhere.
 fn is_for_the_day(text: &Text, at: usize) -> bool {
-    const PLACES: [&str; 10] =
-        ["office", "work", "school", "college", "market", "duty", "class", "shop", "clinic", "hospital"];
+    const PLACES: [&str; 12] = [
+        "office", "work", "school", "college", "market", "duty", "class", "shop", "clinic", "hospital", "seed", "seeds",
+    ];
     (at..at + 2).any(|place| PLACES.contains(&text.normal(place)))
 }

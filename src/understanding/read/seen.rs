@@ -9,6 +9,11 @@ use crate::understanding::gazetteer::Named;
 /// The sign of all plants that droop.
 const WILTING: &str = "wilting";
 
+fn is_wilting(reader: &Reader<'_>, id: &str) -> bool {
+    let sign = reader.known.signs.get(id);
+    sign.is_some_and(|sign| sign.id == WILTING || sign.is_a.as_deref() == Some(WILTING))
+}
+
 impl Found {
     fn holds(&self, what: &Told) -> bool {
         self.told.iter().any(|hit| hit.meaning == *what)
@@ -19,12 +24,12 @@ impl Found {
     }
 
     /// What is seen decides where the words alone are not sure of something else.
-    pub(super) fn as_seen(&self, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Option<(Kind, f64)> {
+    pub(super) fn as_seen(&self, text: &Text, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Option<(Kind, f64)> {
         /// A reading as sure as this stands (judgement).
         const STANDS: f64 = 0.8;
         let told = kind == Kind::Care && !self.asks;
         let trouble = || self.about_a_trouble(reader).filter(|_| sureness < STANDS || kind == Kind::Trouble || told);
-        self.about_a_poison(kind).or_else(trouble).or_else(|| self.vaguely(kind, sureness))
+        self.about_a_poison(kind).or_else(trouble).or_else(|| self.vaguely(text, kind, sureness))
     }
 
     /// How much of a poison is no count of seeds.
@@ -35,13 +40,32 @@ impl Found {
         (counted && poison && self.did.is_none()).then_some((Kind::Spray, SURE))
     }
 
+    /// "What has happened to it": every word that asks stands in one for what ails.
+    pub(super) fn asks_only_what_ails(&self) -> bool {
+        let ails: Vec<_> = self.told.iter().filter(|hit| hit.meaning == Told::Ails).map(|hit| &hit.span).collect();
+        let within = |at: usize| ails.iter().any(|span| span.contains(&at));
+        let asks = self.told.iter().filter(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk));
+        !ails.is_empty() && asks.into_iter().all(|hit| within(hit.span.start))
+    }
+
+    /// "Which insect is in it": of the plant before one's eyes.
+    pub(super) fn asks_what_ails_it(&self, text: &Text) -> bool {
+        /// So few tokens hold nothing else.
+        const SHORT: usize = 7;
+        let it = self.holds(&Told::Pronoun) || self.holds(&Told::Inside);
+        let bare = self.names.is_empty() && text.tokens.len() <= SHORT;
+        self.asks && bare && it && self.holds(&Told::Ails) && self.did.is_none() && !self.of_others()
+    }
+
+    /// Work told and not asked about, or a plant that droops after it: no weighing of words says more.
+    pub(super) fn is_told_outright(&self, reader: &Reader<'_>, kind: Kind) -> bool {
+        let droops = || self.signs.iter().any(|sign| is_wilting(reader, sign));
+        self.did.is_some() && !self.asks && (kind == Kind::Record || kind == Kind::Trouble && droops())
+    }
+
     /// A plant that looks wrong after work that is told, or in mix that was felt: no record of that alone.
     pub(super) fn about_a_trouble_after_work(&self, reader: &Reader<'_>) -> Option<(Kind, f64)> {
-        let wilts = |id: &String| {
-            let sign = reader.known.signs.get(id);
-            sign.is_some_and(|sign| sign.id == WILTING || sign.is_a.as_deref() == Some(WILTING))
-        };
-        let felt = self.saw().is_some() && self.signs.iter().any(wilts);
+        let felt = self.saw().is_some() && self.signs.iter().any(|sign| is_wilting(reader, sign));
         (self.did.is_some() || felt).then(|| self.about_a_trouble(reader)).flatten()
     }
 
@@ -152,18 +176,23 @@ impl Found {
             Some(job) => BEFORE.contains(&job) && (after_work || self.signs.len() > 1),
         };
         let works = [JobKind::Water, JobKind::Spray, JobKind::Feed, JobKind::Net, JobKind::Pick, JobKind::Sow];
-        let asked = self.asks && (works.into_iter().any(|job| self.names_thing(job)) || self.signs.len() < 2);
+        // "Nothing is up, did I do something wrong?": asked of what was sown, it is the trouble.
+        let in_vain = self.did == Some(JobKind::Sow) && self.holds(&Told::Ails);
+        let named = works.into_iter().filter(|job| !in_vain || *job != JobKind::Sow).any(|job| self.names_thing(job));
+        let asked = self.asks && (named || self.signs.len() < 2 && !in_vain);
         // "The tray stinks, throw it?": what ails it comes before what becomes of it.
         let thrown = self.says_point(Point::ThrowsOut);
         (told && (!asked || after_work || thrown)).then_some((Kind::Trouble, SURE))
     }
 
     /// Something ails a plant and nothing more is said: what is seen is asked before a person is troubled.
-    fn vaguely(&self, kind: Kind, sureness: f64) -> Option<(Kind, f64)> {
+    fn vaguely(&self, text: &Text, kind: Kind, sureness: f64) -> Option<(Kind, f64)> {
         const SURE: f64 = 0.7;
         let open = matches!(kind, Kind::Person | Kind::None) || sureness < SURE && kind == Kind::Care;
-        let bare = self.signs.is_empty() && self.did.is_none() && !self.sprays && !self.feeds;
-        (open && bare && self.holds(&Told::Ails) && self.points().all(Point::is_of_a_frame))
-            .then_some((Kind::Trouble, SURE))
+        // What seems chatter is none where an insect "in this" is asked after: its sign is a guess of one word.
+        let of_it = kind == Kind::None && self.asks_what_ails_it(text);
+        let bare = (self.signs.is_empty() || of_it) && self.did.is_none() && !self.sprays && !self.feeds;
+        let other = |point: Point| !(point.is_of_a_frame() || of_it && point == Point::Own);
+        (open && bare && self.holds(&Told::Ails) && !self.points().any(other)).then_some((Kind::Trouble, SURE))
     }
 }

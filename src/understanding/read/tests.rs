@@ -1,6 +1,7 @@
 //! What a follow-up is taken for: tables of cases, each of which goes wrong where its rule is gone.
 
 use super::*;
+use crate::garden::JobKind;
 use crate::knowledge::Files;
 use std::sync::LazyLock;
 
@@ -147,4 +148,83 @@ fn chatter_and_orders_are_not_the_question_before() {
 fn a_slab_with_patches_is_no_plant() {
     let read = after("is my roof ok for a 4 x 4 ft box", "its a 40 year old slab and there are damp patches below");
     assert_eq!(read.kind, Kind::Load);
+}
+
+/// A message alone, its kind, and the work that it tells.
+#[track_caller]
+fn alone(cases: &[(&str, Kind, Option<JobKind>)]) {
+    for (message, kind, did) in cases {
+        let read = read_as(message, &reader(), &Asker::default(), today());
+        assert_eq!((read.kind, read.did), (*kind, *did), "{message}");
+    }
+}
+
+#[test]
+fn work_is_told_in_the_words_of_a_note() {
+    alone(&[
+        ("coriander cut, first time, three bunches", Kind::Record, Some(JobKind::Pick)),
+        ("lifted all the onions, 40 bulbs", Kind::Record, Some(JobKind::Pull)),
+        ("shifted the lemon into a 20 inch drum yesterday", Kind::Record, Some(JobKind::Plant)),
+        ("नींबू को बड़े गमले में शिफ्ट कर दिया", Kind::Record, Some(JobKind::Plant)),
+        ("radish seed in, on 12 May", Kind::Record, Some(JobKind::Sow)),
+        ("gave 3 litres to the papaya tub", Kind::Record, Some(JobKind::Water)),
+        ("neem ka paani kal mirchi pe daala", Kind::Record, Some(JobKind::Spray)),
+        ("khaad ka ghol bhindi ko de aaya hu", Kind::Record, Some(JobKind::Feed)),
+    ]);
+}
+
+#[test]
+fn what_only_sounds_like_work_is_none() {
+    alone(&[
+        ("twice a day or once, for newly planted tomato saplings", Kind::Water, None),
+        ("how close can I leave the methi if I only cut it small", Kind::Space, None),
+        ("how dense a net for methi if i grow it in june", Kind::Shade, None),
+    ]);
+    for message in ["the bag stood full of rain water, drained it", "fed up of empty pots, which crop next"] {
+        assert_eq!(read_as(message, &reader(), &Asker::default(), today()).did, None, "{message}");
+    }
+}
+
+#[test]
+fn what_came_of_the_work_is_the_trouble() {
+    for message in [
+        "okra seeds went in 12 days back and nothing is up",
+        "seed put in on the 2nd, the tray is bare. did i do something wrong",
+        "yesterday the chilli was fine, today it hangs limp. gave water this morning",
+        "kal tak baingan theek tha, aaj poora latka hua. pani bhi diya tha. kya ho gaya isko",
+        "isme kaunsa keeda hai",
+        "there is a funny smell coming from it",
+    ] {
+        assert_eq!(read_whole(message).kind, Kind::Trouble, "{message}");
+    }
+}
+
+#[test]
+fn a_question_of_work_told_or_planned_is_of_that_work() {
+    for (message, kind) in [
+        ("tomato had mustard cake on 4 May, are we late for the next", Kind::Feed),
+        ("tamatar ko vermiwash 10 may ko pilaya tha, ab dubara kitne din me", Kind::Feed),
+        ("windy again. spray the tomato box today or leave it till thursday?", Kind::Spray),
+        ("mali chhutti pe hai to aaj khud spray karunga, neem ka naap batao na", Kind::Spray),
+    ] {
+        assert_eq!(read_whole(message).kind, kind, "{message}");
+    }
+}
+
+/// The first request of a message.
+fn read_whole(message: &str) -> Reading {
+    crate::understanding::read(message, &reader(), &Asker::default(), today()).0
+}
+
+#[test]
+fn what_is_bought_for_a_box_is_told_by_its_frame() {
+    alone(&[("two planters of 3 by 2 ft, 10 inch deep, total of everything to buy", Kind::Build, None)]);
+}
+
+#[test]
+fn depth_of_seed_and_a_correction_go_on_with_what_was_said() {
+    let depth = after("is it time for okra", "and how deep do the seeds go");
+    assert_eq!((depth.kind, depth.crops.as_slice()), (Kind::Care, ["okra".to_owned()].as_slice()));
+    let record = after("planted okra in the west bags", "no wait, the east ones");
+    assert_eq!((record.kind, record.did), (Kind::Record, Some(JobKind::Plant)));
 }

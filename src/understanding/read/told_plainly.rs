@@ -30,6 +30,8 @@ impl Deeds<'_> {
             .or_else(|| self.cut_behind())
             .or_else(|| self.lifted())
             .or_else(|| self.put_into())
+            .or_else(|| self.moved_into())
+            .or_else(|| self.seed_is_in())
             .or_else(|| self.had_theirs())
             .or_else(|| self.replaced())
             .or_else(|| self.eaten())
@@ -279,6 +281,68 @@ impl Deeds<'_> {
                 && below(*at)
         };
         (0..self.text.tokens.len()).find(verb).filter(|_| !vessel).map(|_| JobKind::Pull)
+    }
+
+    /// "Moved the lemon into a 20 inch drum", "nimbu bade gamle me shift kiya": a plant into another pot.
+    fn moved_into(&self) -> Option<JobKind> {
+        const FURTHEST: usize = 9;
+        const VERBS: [&str; 3] = ["moved", "shifted", "upsized"];
+        const DONE: [&str; 14] =
+            ["kiya", "kiye", "ki", "kar", "kardiya", "diya", "किया", "किए", "की", "कर", "दिया", "hua", "gaya", "गया"];
+        const POTS: [&str; 12] =
+            ["gamle", "gamla", "drum", "tub", "bag", "box", "dabbe", "गमले", "ड्रम", "बैग", "डिब्बे", "टब"];
+        let named = |name: &Named| matches!(name, Named::Crop(_) | Named::OtherPlant(_));
+        let plants = self.places(named);
+        let beds = self.places(|name| matches!(name, Named::OwnBed(_) | Named::BedKind(_)));
+        if plants.is_empty() || self.is_to_come() || self.says(&Told::Will) {
+            return None;
+        }
+        let claims = self.claims();
+        let tokens = 0..self.text.tokens.len();
+        if self.text.language == Language::En {
+            let into = |at: usize, bed: &Range<usize>| {
+                plants.iter().any(|plant| {
+                    let to = |place: usize| matches!(self.text.normal(place), "into" | "to" | "in");
+                    plant.start > at && plant.end < bed.start && (plant.end..bed.start).any(to)
+                })
+            };
+            let verb = |at: &usize| {
+                let near = |bed: &&Range<usize>| bed.start > *at && bed.start - at <= FURTHEST;
+                VERBS.contains(&self.text.normal(*at))
+                    && claims.is_made(&(*at..*at + 1))
+                    && beds.iter().filter(near).any(|bed| into(*at, bed))
+            };
+            return tokens.into_iter().find(verb).map(|_| JobKind::Plant);
+        }
+        let shift = |at: &usize| {
+            let moved = matches!(self.text.normal(*at), "shift" | "शिफ्ट") && DONE.contains(&self.text.normal(at + 1));
+            let to = at.checked_sub(2).is_some_and(|pot| POTS.contains(&self.text.normal(pot)));
+            let post = at.checked_sub(1).is_some_and(|me| matches!(self.text.normal(me), "me" | "mein" | "में"));
+            moved && to && post && claims.is_made(&(*at..at + 2))
+        };
+        tokens.into_iter().find(shift).map(|_| JobKind::Plant)
+    }
+
+    /// "Carrot seed in, on 11 May": what was sown or set is in, in the words of a note.
+    fn seed_is_in(&self) -> Option<JobKind> {
+        const SET: [&str; 8] = ["seed", "seeds", "slips", "cloves", "tubers", "seedlings", "saplings", "plants"];
+        if self.text.language != Language::En || !self.come || self.is_to_come() || self.says(&Told::Not) {
+            return None;
+        }
+        let crops = self.places(|name| matches!(name, Named::Crop(_)));
+        let in_place = |at: usize| {
+            let next = self.text.normal(at + 1);
+            let ends = at + 1 >= self.text.tokens.len() || ENDS.contains(&next) || next == "on";
+            let dated = self.days.iter().any(|day| day.contains(&(at + 1)));
+            self.text.normal(at) == "in" && (ends || dated)
+        };
+        let set = |crop: &Range<usize>| {
+            let named = SET.contains(&self.text.normal(crop.end));
+            named && in_place(crop.end + 1)
+        };
+        let crop = crops.iter().find(|crop| set(crop))?;
+        let saplings = matches!(self.text.normal(crop.end), "seedlings" | "saplings" | "plants");
+        Some(if saplings { JobKind::Plant } else { JobKind::Sow })
     }
 
     /// "Put methi in the sprouting tray on Friday": a crop into a bed, on a day that has come.
