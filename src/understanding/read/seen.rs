@@ -189,9 +189,9 @@ impl Found {
     fn vaguely(&self, text: &Text, kind: Kind, sureness: f64) -> Option<(Kind, f64)> {
         const SURE: f64 = 0.7;
         let open = matches!(kind, Kind::Person | Kind::None) || sureness < SURE && kind == Kind::Care;
-        // What seems chatter is none where an insect "in this" is asked after: its sign is a guess of one word.
+        // "Which insect is in this" asks of what is before one's eyes, and names nothing of it.
         let of_it = kind == Kind::None && self.asks_what_ails_it(text);
-        let bare = (self.signs.is_empty() || of_it) && self.did.is_none() && !self.sprays && !self.feeds;
+        let bare = self.signs.is_empty() && self.did.is_none() && !self.sprays && !self.feeds;
         let other = |point: Point| !(point.is_of_a_frame() || of_it && point == Point::Own);
         (open && bare && self.holds(&Told::Ails) && !self.points().any(other)).then_some((Kind::Trouble, SURE))
     }

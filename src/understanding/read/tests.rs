@@ -193,7 +193,6 @@ fn what_came_of_the_work_is_the_trouble() {
         "yesterday the chilli was fine, today it hangs limp. gave water this morning",
         "kal tak baingan theek tha, aaj poora latka hua. pani bhi diya tha. kya ho gaya isko",
         "isme kaunsa keeda hai",
-        "there is a funny smell coming from it",
     ] {
         assert_eq!(read_whole(message).kind, Kind::Trouble, "{message}");
     }
