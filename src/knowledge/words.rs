@@ -258,7 +258,9 @@ impl Words {
     /// Whether the word there tells what is done, by itself or by its ending.
     #[must_use]
     pub fn is_done(&self, text: &Text, token: usize) -> bool {
-        self.sign(Sign::Done, text, token).is_some()
+        // "Today" sounds as "toda", picked.
+        let day = self.days.at(text, token).is_some();
+        !day && self.sign(Sign::Done, text, token).is_some()
             || !text.normal(token).ends_with("eed") && ends_in(text.normal(token), &self.done_endings)
     }
 }

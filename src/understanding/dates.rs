@@ -4,7 +4,7 @@ mod spans;
 mod weeks;
 
 use super::calendar::{self, numeric_at, whole_at};
-use super::tense::{Tense, bound, tense};
+use super::tense::{Tense, bound, chosen, tense};
 use crate::knowledge::{DayWord, Sign, TimeUnit, Words};
 use crate::script::{Language, Number, Text, Token, numbers};
 use chrono::{Datelike, Days, Months, NaiveDate, TimeDelta, Weekday};
@@ -45,6 +45,11 @@ pub fn read(text: &Text, words: &Words, today: NaiveDate, past: bool) -> Vec<Day
                 let later = [day.last.checked_add_days(Days::new(7)), day.last.checked_add_months(Months::new(1))];
                 let fits = |last: &NaiveDate| *last >= before.first;
                 let last = if earlier { later.into_iter().flatten().find(fits) } else { Some(day.last) };
+                // "We're out from 23 May till 30 May": both are of one year.
+                let next_year = before.first.checked_add_months(Months::new(12));
+                if let Some(first) = next_year.filter(|first| last.is_some_and(|last| *first <= last)) {
+                    before.first = first;
+                }
                 match last {
                     Some(last) if last >= before.first && last - before.first < TimeDelta::days(200) => {
                         before.last = last;
@@ -96,7 +101,9 @@ impl Reader<'_> {
     }
 
     fn told(&self, span: &Range<usize>) -> Option<Tense> {
-        bound(self.text, self.words, span).or_else(|| tense(self.text, self.words, span))
+        chosen(self.text, self.words, span)
+            .or_else(|| bound(self.text, self.words, span))
+            .or_else(|| tense(self.text, self.words, span))
     }
 
     fn told_done(&self, span: &Range<usize>) -> bool {

@@ -59,8 +59,20 @@ pub(super) fn bound(text: &Text, words: &Words, day: &Range<usize>) -> Option<Te
     if clause.clone().any(|at| words.sign(Sign::Pending, text, at).is_some()) {
         return Some(Tense::ToCome);
     }
-    let elsewhere = || (!verbs(text, words, 0..text.tokens.len()).is_empty()).then_some(Tense::ToCome);
+    // "Spray today or leave it till Wednesday?" has no verb that tells, and asks.
+    let asked = || text.tokens.iter().any(|token| token.normal == "?");
+    let elsewhere = || (asked() || !verbs(text, words, 0..text.tokens.len()).is_empty()).then_some(Tense::ToCome);
     tense(text, words, day).or_else(elsewhere)
+}
+
+/// "Spray it today or on Wednesday?": of two days that are to choose from neither has been.
+pub(super) fn chosen(text: &Text, words: &Words, day: &Range<usize>) -> Option<Tense> {
+    let clause = clause(text, day);
+    let or = (clause.start..day.start).find(|at| matches!(text.normal(*at), "or" | "ya" | "या"))?;
+    let other = (clause.start..or).any(|at| words.days.at(text, at).is_some());
+    let asked = text.tokens.iter().any(|token| token.normal == "?");
+    let done = clause.into_iter().any(|at| words.is_done(text, at));
+    (other && asked && !done).then_some(Tense::ToCome)
 }
 
 fn is_bound(text: &Text, words: &Words, day: &Range<usize>) -> bool {
@@ -116,6 +128,36 @@ pub(super) fn is_supposed(text: &Text, at: usize) -> bool {
     (from..at).any(|before| IF.contains(&text.normal(before))) || (at + 1..=at + OF_VERB).any(even)
 }
 
+/// "Budhwar ko spray karna tha par barish hai": what was to be done has not been, unless its day went by without it.
+fn is_still_to_do(text: &Text, at: usize) -> bool {
+    const WAS: [&str; 6] = ["tha", "thi", "the", "था", "थी", "थे"];
+    const ENDINGS: [&str; 6] = ["na", "ni", "ne", "ना", "नी", "ने"];
+    const MISSED: [&str; 16] = [
+        "bhool",
+        "bhul",
+        "bhoola",
+        "reh",
+        "rah",
+        "nahi",
+        "nhi",
+        "miss",
+        "chhoot",
+        "kal",
+        "भूल",
+        "रह",
+        "नहीं",
+        "नही",
+        "छूट",
+        "कल",
+    ];
+    /// "Diya na tha" is no infinitive.
+    const SHORTEST: usize = 4;
+    let verb = at.checked_sub(1).map_or("", |before| text.normal(before));
+    let infinitive = verb.chars().count() >= SHORTEST && ENDINGS.iter().any(|ending| verb.ends_with(ending));
+    let missed = || text.tokens.iter().any(|token| MISSED.contains(&token.normal.as_str()));
+    text.language != Language::En && WAS.contains(&text.normal(at)) && infinitive && !missed()
+}
+
 /// "Saplings, put them out on 1 july fine?": a question whose verb has no one who did it. What is asked after it, "put in
 /// beans on 28 march, when pods?", stands in words of its own.
 pub(super) fn is_bare_in_a_question(text: &Text, at: usize) -> bool {
@@ -140,7 +182,11 @@ fn verbs(text: &Text, words: &Words, within: Range<usize>) -> Vec<(usize, Tense)
             let used = at.checked_sub(2).is_some_and(|used| text.normal(used) == "used");
             let not_yet = text.language == Language::En && (matches!(before, "be" | "get") || before == "to" && !used);
             if words.is_done(text, at)
-                && (not_yet || is_bare_in_a_question(text, at) || is_bidden(text, at) || is_supposed(text, at))
+                && (not_yet
+                    || is_still_to_do(text, at)
+                    || is_bare_in_a_question(text, at)
+                    || is_bidden(text, at)
+                    || is_supposed(text, at))
             {
                 Some((at, Tense::ToCome))
             } else if words.is_done(text, at) {

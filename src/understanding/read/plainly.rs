@@ -49,7 +49,9 @@ impl Found {
         let sprays = self.sprays && (said(Told::Will) || said(Told::Request) || self.says_point(Point::Strength));
         let plainly =
             !soon_back && !sprays && self.did.is_none() && only_water.iter().any(|aspect| aspects.contains(aspect));
-        let again = self.did == Some(JobKind::Water) && self.speaks_of_now();
+        // "Today it hangs limp. Gave water this morning": only a word for the turn itself asks where nothing else does.
+        let drooping = self.on_plant && !self.asks;
+        let again = self.did == Some(JobKind::Water) && self.speaks_of_now() && !drooping;
         let unwatered = self.unwatered;
         (plainly || again || unwatered).then_some((Kind::Water, SURE))
     }
