@@ -291,12 +291,13 @@ impl Found {
             .or_else(|| self.in_few_words(text, verdict.sureness))
             .or_else(|| self.about_a_named_thing(verdict, asker.before.as_ref()));
         let (kind, sureness) = told.unwrap_or((verdict.kind, verdict.sureness));
-        // How much of a product nobody knows is nothing else, nor is what its company tells of another world.
-        let one_sense = firmly.is_some() || told.is_some() && kind == Kind::Spray || self.is_told_by_company();
+        let one_sense = firmly.is_some() || self.is_told_by_company();
+        // How much of a product nobody knows is nothing else, nor is what is built as the last one was.
+        let framed = told.is_some() && matches!(kind, Kind::Spray | Kind::Build);
         // A trouble of a crop, by its name, is told whatever else such words are said of.
         let named = kind == Kind::Trouble && (!self.crops_within.is_empty() || self.asks_what_ails_it(text));
         // Nor is work that is told and not asked about: such words are usual for questions of that work.
-        ByRule { kind, sureness, stands: one_sense || named || self.is_told_outright(reader, kind) }
+        ByRule { kind, sureness, stands: one_sense || framed || named || self.is_told_outright(reader, kind) }
     }
 
     /// What can be told without weighing words.
