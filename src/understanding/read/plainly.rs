@@ -8,6 +8,7 @@ use crate::script::Text;
 use crate::understanding::asker::Asker;
 use crate::understanding::gazetteer::Named;
 use crate::understanding::kind::Verdict;
+use crate::understanding::parts::NOT_UP;
 use crate::understanding::reading::Reading;
 use chrono::{Days, NaiveDate};
 use std::ops::Range;
@@ -335,7 +336,7 @@ impl Found {
         let again = || says(&AGAIN);
         let after = match self.did? {
             JobKind::Water | JobKind::Feed | JobKind::TopUp => true,
-            JobKind::Sow if self.signs.iter().any(|sign| sign == "seed-not-up") => !again(),
+            JobKind::Sow if self.signs.iter().any(|sign| sign == NOT_UP) => !again(),
             JobKind::Spray | JobKind::Net | JobKind::Sow | JobKind::Plant => since(),
             _ => false,
         };

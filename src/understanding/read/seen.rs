@@ -5,6 +5,7 @@ use crate::garden::{JobKind, SeenKind};
 use crate::knowledge::{Kind, Part, Point};
 use crate::script::Text;
 use crate::understanding::gazetteer::Named;
+use crate::understanding::parts::NOT_UP;
 
 /// The sign of all plants that droop.
 const WILTING: &str = "wilting";
@@ -172,7 +173,7 @@ impl Found {
             // "Pulled it out: knots on the roots."
             Some(JobKind::Pull) => parts().any(|part| part == Part::Root),
             // What was sown is a trouble where it does not come.
-            Some(JobKind::Sow) => self.signs.len() > 1 || self.signs.iter().any(|sign| sign == "seed-not-up"),
+            Some(JobKind::Sow) => self.signs.len() > 1 || self.signs.iter().any(|sign| sign == NOT_UP),
             Some(job) => BEFORE.contains(&job) && (after_work || self.signs.len() > 1),
         };
         let works = [JobKind::Water, JobKind::Spray, JobKind::Feed, JobKind::Net, JobKind::Pick, JobKind::Sow];
