@@ -1734,6 +1734,7 @@ never-eat = Do not eat it, raw or cooked: what comes up by itself can be poisono
 never-eat-do = Pull it with gloves, put it in the bin, away from children and animals. I have told the crew, so that someone looks at it.
 caution-never-eat = if someone has eaten some, go to a hospital now and take a piece along; in India the emergency number is 112.
 no-figures = I have no checked figures for { $plant }, and I won't guess from those of another plant. I have passed it to the crew: someone will get back to you here.
+ask-of-what = I can't tell yet what that is about. Which plant or bed is it, and what do you want to know, or what was done?
 ask-which-kind = Do you mean { $first }, or { $second }?
 choice-kind = { $kind ->
         [water] how much water

@@ -1708,6 +1708,7 @@ never-eat = Ise na kachcha khayein, na pakaakar: jo apne aap uga ho woh zehreela
 never-eat-do = Dastane pehenkar ukhaadein, koode mein dalein, bachchon aur jaanwaron se door rakhein. Team ko bata diya hai, taaki koi aakar dekh le.
 caution-never-eat = kisi ne khaya ho to tukda saath lekar turant aspataal jayein; Bharat mein aapaat number 112 hai.
 no-figures = { $plant } ke jaanche hue aankde mere paas nahi hain, aur doosre paudhe ke aankdon se andaza lagana theek nahi. Team ko bhej diya hai: koi aapko yahin jawab dega.
+ask-of-what = Abhi samajh nahi aaya ki baat kiski hai. Kaun sa paudha ya bed hai, aur kya jaanna hai, ya kya kiya gaya?
 ask-which-kind = Aap yeh poochh rahe hain: { $first }, ya { $second }?
 choice-kind = { $kind ->
         [water] kitna paani dein

@@ -239,6 +239,9 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(article) = topic::meant(reading, facts) {
         return care::told(article);
     }
+    if reading.says_too_little {
+        return which_kind::of_what(reading, facts);
+    }
     if let Some(unknown) = no_figures::answer(reading, facts).filter(|_| !reading.senseless) {
         return unknown;
     }

@@ -82,10 +82,10 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     answer
 }
 
-/// What was done on a bed of hers is asked, where it was not understood; what is told of nothing known goes to the crew.
-fn what_was_done(reading: &Reading, facts: &Facts<'_>) -> Answer {
-    let hers = !reading.beds.is_empty() && facts.asker.is_some();
-    if !hers {
+/// What was done is asked of whoever has beds, where it was not understood; what a stranger tells goes to the crew.
+pub(super) fn what_was_done(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    let hers = !reading.beds.is_empty() || facts.beds().next().is_some();
+    if !hers || facts.asker.is_none() {
         return Answer::hand_over(Line::new("record-unknown"));
     }
     let jobs = [JobKind::Water, JobKind::Feed, JobKind::Spray, JobKind::Pick];

@@ -1,7 +1,9 @@
 //! What is asked is not sure: the two likeliest things are offered, before a person is troubled.
 
 use super::answer::Answer;
+use super::facts::Facts;
 use super::line::{Line, Said};
+use super::{record, trouble};
 use crate::knowledge::Kind;
 use crate::understanding::Reading;
 
@@ -15,6 +17,15 @@ pub fn ask(reading: &Reading) -> Option<Answer> {
     let question = Line::new("ask-which-kind").with("first", said(first)).with("second", said(second));
     let choices = vec![choice(first), choice(second), Line::new("choice-person")];
     Some(Answer { offered_kinds: offered(reading), ..Answer::ask(question, choices) })
+}
+
+/// What a message is about that leaves it unsaid.
+pub fn of_what(reading: &Reading, facts: &Facts<'_>) -> Answer {
+    match reading.kind {
+        Kind::Record => record::what_was_done(reading, facts),
+        Kind::Trouble => trouble::answer(reading, facts),
+        _ => ask(reading).unwrap_or_else(|| Answer::ask(Line::new("ask-of-what"), vec![Line::new("choice-person")])),
+    }
 }
 
 /// The kinds offered, in their order.

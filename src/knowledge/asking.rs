@@ -1,4 +1,4 @@
-//! Ways of asking: example phrasings of each kind of message; and messages as they are sent, from which the kinds are learned.
+//! Ways of asking: example phrasings of each kind of message.
 
 use super::files::Files;
 use super::problem::Problem;
@@ -50,11 +50,11 @@ struct RawAsking {
     hi_latn: Vec<Spanned<String>>,
 }
 
-/// Reads the phrasings of a folder: `asking`, or `heard`.
-pub fn read(files: &Files, folder: &str, problems: &mut Vec<Problem>) -> Vec<WayOfAsking> {
+/// Reads the phrasings.
+pub fn read(files: &Files, problems: &mut Vec<Problem>) -> Vec<WayOfAsking> {
     let mut all = Vec::new();
     let mut seen: BTreeMap<String, Kind> = BTreeMap::new();
-    for (file, text) in files.within(folder, ".toml") {
+    for (file, text) in files.within("asking", ".toml") {
         let raw: RawAsking = match toml::from_str(text) {
             Ok(raw) => raw,
             Err(refusal) => {

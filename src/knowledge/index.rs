@@ -20,7 +20,8 @@ pub struct Index {
     /// The ids of the articles, by their places on the shelf.
     ids: Vec<String>,
     ways: Ways,
-    habit: Habit,
+    /// The kinds; none of them where too little is said.
+    habit: Habit<Option<Kind>>,
     /// The words as they are spelled.
     pub spellings: Spellings,
 }
@@ -67,7 +68,7 @@ impl Index {
                 let ways = ways.iter().map(|(_, words)| words.clone()).collect::<Vec<_>>();
                 move || Shelf::build(ways.iter().map(Vec::as_slice))
             });
-            let habit = Habit::of(&lessons(known, &known.ways_of_asking), &lessons(known, &known.heard));
+            let habit = Habit::of(&lessons_of_asking(known), &lessons_of_messages(known));
             let gone = |_| tantivy::TantivyError::SystemError("a thread of the index ended early".to_owned());
             let (articles, asking) = (articles.join().map_err(gone)??, asking.join().map_err(gone)??);
             Ok(Self {
@@ -110,7 +111,7 @@ impl Index {
         let mut from = Unpacking(bytes);
         let kinds = || known.ways_of_asking.iter().map(|way| way.kind);
         let ways = Ways::unpack(&mut from, kinds().collect())?;
-        let habit = Habit::unpack(&mut from, kinds())?;
+        let habit = Habit::unpack(&mut from, known.heard.iter().map(|heard| heard.kind).chain(kinds().map(Some)))?;
         let spellings = Spellings::unpack(&mut from)?;
         let asking = Shelf::unpack(&mut from, ways.kinds.len())?;
         let articles = Shelf::unpack(&mut from, known.articles.len())?;
@@ -154,10 +155,14 @@ impl Index {
         known.into_iter().take(ENOUGH).map(|(_, word)| (*word).to_owned()).collect()
     }
 
-    /// How usual these words, meanings and words as written are for each kind, as shares of 1.
+    /// How usual these words, meanings and words as written are for each kind, as shares of 1; and how usual they are
+    /// where too little is said to tell the kind.
     #[must_use]
-    pub fn leaning(&self, words: &[String]) -> Vec<(Kind, f64)> {
-        self.habit.shares(words)
+    pub fn leaning(&self, words: &[String]) -> (Vec<(Kind, f64)>, f64) {
+        let shares = self.habit.shares(words);
+        let unsaid = shares.iter().find(|(kind, _)| kind.is_none()).map_or(0.0, |(_, share)| *share);
+        let of_kinds = shares.into_iter().filter_map(|(kind, share)| Some((kind?, share / (1.0 - unsaid).max(1e-9))));
+        (of_kinds.collect(), unsaid)
     }
 
     /// Whether any way of asking has this word.
@@ -265,14 +270,19 @@ fn with_classes(phrase: &str, language: Language) -> Vec<String> {
 }
 
 /// What the kinds are learned from: the words of each example, what they mean, and how they are written.
-fn lessons(known: &Knowledge, examples: &[WayOfAsking]) -> Vec<(Kind, Vec<String>)> {
-    let lesson = |way: &WayOfAsking| {
-        let tokens = Text::read_as(&way.phrase, way.language).tokens;
-        let meant = known.meanings.of(&tokens, way.language, Slips::Refused);
-        let words = with_classes(&way.phrase, way.language).into_iter();
-        (way.kind, words.chain(meant).chain(written_outside_classes(&way.phrase, way.language)).collect())
-    };
-    examples.iter().map(lesson).collect()
+fn lesson(known: &Knowledge, phrase: &str, language: Language) -> Vec<String> {
+    let tokens = Text::read_as(phrase, language).tokens;
+    let meant = known.meanings.of(&tokens, language, Slips::Refused);
+    with_classes(phrase, language).into_iter().chain(meant).chain(written_outside_classes(phrase, language)).collect()
+}
+
+fn lessons_of_asking(known: &Knowledge) -> Vec<(Option<Kind>, Vec<String>)> {
+    let lesson = |way: &WayOfAsking| (Some(way.kind), lesson(known, &way.phrase, way.language));
+    known.ways_of_asking.iter().map(lesson).collect()
+}
+
+fn lessons_of_messages(known: &Knowledge) -> Vec<(Option<Kind>, Vec<String>)> {
+    known.heard.iter().map(|heard| (heard.kind, lesson(known, &heard.phrase, heard.language))).collect()
 }
 
 /// The words of a phrasing as they are written, without its braces, each marked as such.

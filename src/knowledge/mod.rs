@@ -14,6 +14,7 @@ mod fact;
 mod files;
 mod habit;
 mod harm;
+mod heard;
 mod ill_will;
 mod index;
 mod kept;
@@ -53,6 +54,7 @@ pub use crop::{
 };
 pub use fact::{Fact, SourceRef};
 pub use files::{Files, Unreadable};
+pub use heard::Heard;
 pub use harm::{Emergency, Harm, HarmTold, HarmWords};
 pub use ill_will::{EnglishIllWill, HindiIllWill, IllWillWords};
 pub use index::{Found, Index, IndexFault, as_written, class_word};
@@ -98,7 +100,7 @@ pub struct Knowledge {
     pub articles: BTreeMap<String, Article>,
     pub ways_of_asking: Vec<WayOfAsking>,
     /// Whole messages as they may be sent, with their kind: learned from, never searched.
-    pub heard: Vec<WayOfAsking>,
+    pub heard: Vec<Heard>,
     pub places: Vec<Place>,
     /// Ids of the crops that people ask for first, the commonest first.
     pub usual_crops: Vec<String>,
@@ -144,7 +146,7 @@ impl Knowledge {
             let places = scope.spawn(|| part(&sources, |reader| place::read(files, reader)));
             let asking = scope.spawn(|| {
                 let mut problems = Vec::new();
-                ((asking::read(files, "asking", &mut problems), asking::read(files, "heard", &mut problems)), problems)
+                ((asking::read(files, &mut problems), heard::read(files, &mut problems)), problems)
             });
             let mut known = Self {
                 fingerprint: files.fingerprint(),

@@ -23,6 +23,7 @@ mod leans;
 mod likewise;
 mod matters;
 mod new_bed;
+mod noted;
 mod once;
 mod places;
 mod plainly;
@@ -38,6 +39,7 @@ mod together;
 mod told_plainly;
 mod topics;
 mod trays;
+mod usual_after;
 mod vessels;
 mod words;
 mod worlds;
@@ -71,12 +73,22 @@ const LEANS: f64 = 0.8;
 /// A name alone is asked what of it (judgement).
 const NAME_ALONE: f64 = 0.4;
 
+/// So usual where too little is said to tell the kind (looked for on messages that nothing was learned from).
+const TOO_LITTLE: f64 = 0.6;
+
 /// What is denied for another is told in so few tokens.
 const CONTRAST: usize = 14;
 
 /// Reads a message as one request. Never fails: what has no sense is a reading too.
 pub fn read_as(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
-    read_text(Text::read(text), reader, asker, today, false)
+    let mut reading = read_text(Text::read(text), reader, asker, today, false);
+    // An answer to a question asked back is the reading before it, and says enough.
+    reading.says_too_little = asker.before.is_none() && reading.unsaid >= TOO_LITTLE;
+    // What is meant is asked; who says so little of a garden is not turned away.
+    if reading.says_too_little && reading.kind == Kind::None {
+        reading.kind = reading.perhaps.unwrap_or_default();
+    }
+    reading
 }
 
 /// Reads a part of a message whose language is that of the whole.
@@ -112,7 +124,8 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
         asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let (words, written) = found.class_form(&text);
-    let habit = Leaning(reader.index.leaning(&[words.as_slice(), &meant, &written].concat()));
+    let (shares, unsaid) = reader.index.leaning(&[words.as_slice(), &meant, &written].concat());
+    let habit = Leaning(shares);
     if habit.is_of_a_garden(words.len()) {
         found.forget_other_worlds();
     }
@@ -123,11 +136,16 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
     let weighed = asker.before.is_none() && !stands;
     let outvoted = weighed.then(|| habit.against(kind, words.len(), evidence)).flatten();
     let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
+    // "3.5 kg of cucumbers taken off on Sunday": no word told the work, and yet a note is what it is.
+    if kind == Kind::Record && found.tells_no_work(&text, reader) {
+        found.take_as_noted(Found::of(&text, reader, asker, today, true));
+    }
     // Letters without sense lean to a kind by chance.
     let kind = if sureness < LEANS && found.is_senseless(&text, reader) { Kind::None } else { kind };
     let mut reading = Reading {
         sky: found.sky(&text, today),
         perhaps: verdict.perhaps,
+        unsaid: if weighed { unsaid } else { 0.0 },
         ..found.reading(&text, reader, kind, sureness)
     };
     if asker.before.is_none() && found.is_a_name_alone(&text) {
@@ -181,6 +199,8 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
         // "I said bitter gourd, not bottle gourd": the same, of what is meant.
         let other = contrasts && before.kind != Kind::Record && !reading.crops.is_empty();
         let follows = found.follows(&text, reader, before, (kind, verdict));
+        let follows =
+            if stands { follows } else { found.usual_after(&text, reader, (kind, before), follows, &habit) };
         let says = if other { Says::NoKind } else { follows.says };
         reading = found.as_it_follows(&text, reader, reading, before, follows);
         // "Why so many days' gap": the working of it.

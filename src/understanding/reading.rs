@@ -65,6 +65,12 @@ pub struct Reading {
     /// The next likeliest kind that can be asked for.
     #[serde(default)]
     pub perhaps: Option<Kind>,
+    /// How usual its words are where too little is said to tell what is meant, 0 to 1; 0 in a conversation.
+    #[serde(default)]
+    pub unsaid: f64,
+    /// What is meant is not said: it is to be asked.
+    #[serde(default)]
+    pub says_too_little: bool,
     /// Kinds offered in a question that was asked back, and the words it was asked about.
     #[serde(default)]
     pub offered_kinds: Vec<Kind>,

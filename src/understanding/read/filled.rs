@@ -39,6 +39,8 @@ impl Found {
             offered_beds: Vec::new(),
             alike: Vec::new(),
             perhaps: None,
+            unsaid: 0.0,
+            says_too_little: false,
             offered_kinds: Vec::new(),
             words: None,
             speaks: self.speaks(),

@@ -118,6 +118,11 @@ impl Found {
         sprayed && of_it && self.asks && self.did.is_none() && self.says_point(Point::Wait)
     }
 
+    /// What a message of this kind leaves to the one before.
+    pub(super) fn left_out_of(&self, text: &Text, reader: &Reader<'_>, before: &Reading, kind: Kind) -> Says {
+        self.leaves_out(&self.wording(text, reader, before), before, kind)
+    }
+
     /// The reading with its kind and its time of the year as they follow from what was said.
     pub(super) fn as_it_follows(
         &self,
@@ -144,7 +149,8 @@ impl Found {
             reading.materials.clone_from(&before.materials);
             reading.points.extend(before.points.iter().copied());
         }
-        Reading { kind, did, sureness: SURE, asks: true, ..reading }
+        let asks = !matches!(kind, Kind::None | Kind::Record) || reading.asks;
+        Reading { kind, did: did.or(reading.did.filter(|_| kind == Kind::Record)), sureness: SURE, asks, ..reading }
     }
 
     fn wording<'a>(&self, text: &'a Text, reader: &'a Reader<'a>, before: &Reading) -> Wording<'a> {
@@ -152,7 +158,7 @@ impl Found {
         let left: Vec<_> = open.iter().filter_map(|at| text.tokens.get(*at).cloned()).collect();
         let meant = reader.known.meanings.of(&left, text.language, Slips::Forgiven);
         let words: Vec<String> = left.iter().filter_map(|token| index_word(token, text.language)).collect();
-        let leaning = if open.is_empty() { Vec::new() } else { reader.index.leaning(&[words, meant].concat()) };
+        let leaning = if open.is_empty() { Vec::new() } else { reader.index.leaning(&[words, meant].concat()).0 };
         let mut topics = self.topics(text, reader);
         topics.extend(self.counts_plants(text, reader, before));
         topics.extend(self.amount_of_mix());
