@@ -3,6 +3,7 @@
 use super::article::Article;
 use super::asking::{Kind, WayOfAsking};
 use super::habit::{Habit, WRITTEN};
+use super::heard::Heard;
 use super::meanings::Slips;
 use super::pack::{Packed, Ranked, Unpacking};
 use super::shelf::Shelf;
@@ -20,8 +21,8 @@ pub struct Index {
     /// The ids of the articles, by their places on the shelf.
     ids: Vec<String>,
     ways: Ways,
-    /// The kinds; none of them where too little is said.
-    habit: Habit<Option<Kind>>,
+    /// The kinds, and whether too little is said.
+    habit: Habit<(Kind, bool)>,
     /// The words as they are spelled.
     pub spellings: Spellings,
 }
@@ -111,7 +112,7 @@ impl Index {
         let mut from = Unpacking(bytes);
         let kinds = || known.ways_of_asking.iter().map(|way| way.kind);
         let ways = Ways::unpack(&mut from, kinds().collect())?;
-        let habit = Habit::unpack(&mut from, known.heard.iter().map(|heard| heard.kind).chain(kinds().map(Some)))?;
+        let habit = Habit::unpack(&mut from, labels(known))?;
         let spellings = Spellings::unpack(&mut from)?;
         let asking = Shelf::unpack(&mut from, ways.kinds.len())?;
         let articles = Shelf::unpack(&mut from, known.articles.len())?;
@@ -156,13 +157,20 @@ impl Index {
     }
 
     /// How usual these words, meanings and words as written are for each kind, as shares of 1; and how usual they are
-    /// where too little is said to tell the kind.
+    /// where it is left unsaid what they are about.
     #[must_use]
     pub fn leaning(&self, words: &[String]) -> (Vec<(Kind, f64)>, f64) {
         let shares = self.habit.shares(words);
-        let unsaid = shares.iter().find(|(kind, _)| kind.is_none()).map_or(0.0, |(_, share)| *share);
-        let of_kinds = shares.into_iter().filter_map(|(kind, share)| Some((kind?, share / (1.0 - unsaid).max(1e-9))));
-        (of_kinds.collect(), unsaid)
+        let unsaid = shares.iter().filter(|((_, too_little), _)| *too_little).map(|(_, share)| share).sum();
+        let mut of_kinds: Vec<(Kind, f64)> = Vec::new();
+        // The two of one kind stand side by side.
+        for ((kind, _), share) in shares {
+            match of_kinds.last_mut().filter(|(last, _)| *last == kind) {
+                Some((_, sum)) => *sum += share,
+                None => of_kinds.push((kind, share)),
+            }
+        }
+        (of_kinds, unsaid)
     }
 
     /// Whether any way of asking has this word.
@@ -276,13 +284,20 @@ fn lesson(known: &Knowledge, phrase: &str, language: Language) -> Vec<String> {
     with_classes(phrase, language).into_iter().chain(meant).chain(written_outside_classes(phrase, language)).collect()
 }
 
-fn lessons_of_asking(known: &Knowledge) -> Vec<(Option<Kind>, Vec<String>)> {
-    let lesson = |way: &WayOfAsking| (Some(way.kind), lesson(known, &way.phrase, way.language));
+fn lessons_of_asking(known: &Knowledge) -> Vec<((Kind, bool), Vec<String>)> {
+    let lesson = |way: &WayOfAsking| ((way.kind, false), lesson(known, &way.phrase, way.language));
     known.ways_of_asking.iter().map(lesson).collect()
 }
 
-fn lessons_of_messages(known: &Knowledge) -> Vec<(Option<Kind>, Vec<String>)> {
-    known.heard.iter().map(|heard| (heard.kind, lesson(known, &heard.phrase, heard.language))).collect()
+fn lessons_of_messages(known: &Knowledge) -> Vec<((Kind, bool), Vec<String>)> {
+    let label = |heard: &Heard| (heard.kind, heard.says_too_little);
+    known.heard.iter().map(|heard| (label(heard), lesson(known, &heard.phrase, heard.language))).collect()
+}
+
+/// What the lessons tell apart.
+fn labels(known: &Knowledge) -> impl Iterator<Item = (Kind, bool)> {
+    let asked = known.ways_of_asking.iter().map(|way| (way.kind, false));
+    known.heard.iter().map(|heard| (heard.kind, heard.says_too_little)).chain(asked)
 }
 
 /// The words of a phrasing as they are written, without its braces, each marked as such.

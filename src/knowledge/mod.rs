@@ -54,8 +54,8 @@ pub use crop::{
 };
 pub use fact::{Fact, SourceRef};
 pub use files::{Files, Unreadable};
-pub use heard::Heard;
 pub use harm::{Emergency, Harm, HarmTold, HarmWords};
+pub use heard::Heard;
 pub use ill_will::{EnglishIllWill, HindiIllWill, IllWillWords};
 pub use index::{Found, Index, IndexFault, as_written, class_word};
 pub use lexicon::Lexicon;

@@ -40,6 +40,13 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) 
     let workless = now.kind == Kind::Record && now.did.is_none() && now.saw.is_none() && now.put_off.is_none();
     let says =
         if of_work && workless && !now.asks && !now.new_bed && now.stays.is_none() { Says::NoKind } else { says };
+    // "Palak bo di", then "parso boi thi": the same work, of the same crop.
+    let same_work = now.kind == Kind::Record && of_work && now.did == before.did && now.saw.is_none();
+    if same_work && says == Says::All && now.crops.is_empty() && now.other_plants.is_empty() {
+        now.crops.clone_from(&before.crops);
+        now.microgreen |= before.microgreen;
+        now.follow_up = true;
+    }
     if says == Says::All {
         return now;
     }
@@ -62,6 +69,7 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) 
     // Rajma, whose shoots are refused, is what is spoken of.
     if now.crops.is_empty()
         && now.refused.is_empty()
+        && now.other_plants.is_empty()
         && now.beds.is_empty()
         && !now.beds_named
         && !now.all_beds

@@ -59,6 +59,13 @@ impl Leaning {
         words >= ENOUGH && none.is_some_and(|(_, share)| *share < NO_OTHER_WORLD)
     }
 
+    /// Words that are usual for greetings, thanks and other worlds.
+    #[must_use]
+    pub fn is_no_matter(&self) -> bool {
+        const USUALLY: f64 = 0.5;
+        self.0.iter().any(|(kind, share)| *kind == Kind::None && *share > USUALLY)
+    }
+
     /// The kind that speaks against this one, and its share: where what the words are usual for is plain, and this is
     /// not it.
     #[must_use]

@@ -52,7 +52,7 @@ use super::own_beds::with_beds;
 use super::phrasebook::Hit;
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
-use crate::knowledge::{Index, Kind, Knowledge, Slips};
+use crate::knowledge::{Index, Kind, Knowledge, Point, Slips};
 use crate::script::{Language, Text};
 use chrono::NaiveDate;
 
@@ -73,8 +73,11 @@ const LEANS: f64 = 0.8;
 /// A name alone is asked what of it (judgement).
 const NAME_ALONE: f64 = 0.4;
 
-/// So usual where too little is said to tell the kind (looked for on messages that nothing was learned from).
-const TOO_LITTLE: f64 = 0.6;
+/// So usual where it is left unsaid what they are about, words are taken for such that name nothing; and words that name
+/// a plant or stuff (looked for on 1 650 labelled messages, six in a hundred of them too vague: 46 were taken for vague,
+/// and 45 were. What leaves things unsaid is rare among what was learned from, so its shares are small).
+const TOO_LITTLE: f64 = 0.05;
+const TOO_LITTLE_OF_A_THING: f64 = 0.15;
 
 /// What is denied for another is told in so few tokens.
 const CONTRAST: usize = 14;
@@ -83,12 +86,21 @@ const CONTRAST: usize = 14;
 pub fn read_as(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     let mut reading = read_text(Text::read(text), reader, asker, today, false);
     // An answer to a question asked back is the reading before it, and says enough.
-    reading.says_too_little = asker.before.is_none() && reading.unsaid >= TOO_LITTLE;
+    let least = if names_a_thing(&reading) { TOO_LITTLE_OF_A_THING } else { TOO_LITTLE };
+    let defines = reading.points.contains(&Point::Meaning);
+    reading.says_too_little = asker.before.is_none() && reading.unsaid >= least && !defines && !reading.senseless;
     // What is meant is asked; who says so little of a garden is not turned away.
     if reading.says_too_little && reading.kind == Kind::None {
         reading.kind = reading.perhaps.unwrap_or_default();
     }
     reading
+}
+
+/// A plant, stuff, a trouble or a sign of one.
+fn names_a_thing(reading: &Reading) -> bool {
+    let plants = [reading.crops.len(), reading.refused.len(), reading.other_plants.len()];
+    let things = [reading.materials.len(), reading.mixes.len(), reading.troubles.len(), reading.signs.len()];
+    plants.into_iter().chain(things).any(|count| count > 0)
 }
 
 /// Reads a part of a message whose language is that of the whole.
@@ -145,7 +157,11 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
     let mut reading = Reading {
         sky: found.sky(&text, today),
         perhaps: verdict.perhaps,
-        unsaid: if weighed { unsaid } else { 0.0 },
+        unsaid: if asker.before.is_some() || habit.is_no_matter() || stands && kind == Kind::None {
+            0.0
+        } else {
+            unsaid
+        },
         ..found.reading(&text, reader, kind, sureness)
     };
     if asker.before.is_none() && found.is_a_name_alone(&text) {
@@ -199,8 +215,7 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
         // "I said bitter gourd, not bottle gourd": the same, of what is meant.
         let other = contrasts && before.kind != Kind::Record && !reading.crops.is_empty();
         let follows = found.follows(&text, reader, before, (kind, verdict));
-        let follows =
-            if stands { follows } else { found.usual_after(&text, reader, (kind, before), follows, &habit) };
+        let follows = if stands { follows } else { found.usual_after(&text, reader, (kind, before), follows, &habit) };
         let says = if other { Says::NoKind } else { follows.says };
         reading = found.as_it_follows(&text, reader, reading, before, follows);
         // "Why so many days' gap": the working of it.

@@ -46,7 +46,7 @@ impl Found {
         let nth = self.nth().and_then(|place| before.offered.get(place - 1)).filter(|_| self.signs.is_empty());
         let named = nth.is_some() || !self.signs.is_empty() || !reading.crops.is_empty() || !reading.beds.is_empty();
         // What is seen on another plant, or asked about something else, is no answer.
-        let other_plant = (!self.signs.is_empty() || self.asks)
+        let other_plant = (!self.signs.is_empty() || self.asks || self.did.is_some())
             && !before.crops.is_empty()
             && !reading.crops.is_empty()
             && reading.crops.iter().all(|crop| !before.crops.contains(crop));
@@ -54,6 +54,9 @@ impl Found {
             self.asks && self.signs.is_empty() && reading.kind != Kind::Trouble && reading.sureness > OTHER;
         // "Put spinach in the east box on Sunday": work of a named bed, and nothing of what is seen.
         let work = reading.kind == Kind::Record && self.did.is_some() && reading.beds_named && self.signs.is_empty();
+        // A crack in the roof, someone who is to come: told, and plainly no sign.
+        let elsewhere = matches!(reading.kind, Kind::Load | Kind::Person) && reading.sureness > OTHER;
+        let other_matter = other_matter || elsewhere && self.signs.is_empty();
         if other_plant || other_matter || work && !self.asks {
             return None;
         }

@@ -236,6 +236,11 @@ impl Found {
         // A slab with damp patches is no plant.
         let of_roof = before.kind == Kind::Load && said.of_before;
         let signs = !self.signs.is_empty() && before.kind != Kind::Trouble && verdict.kind == Kind::Trouble;
+        // "Aphids on the rose": a trouble by its name, and the plant that has it.
+        let plant = |hit: &Hit<Named>| matches!(hit.meaning, Named::Crop(_) | Named::OtherPlant(_));
+        let ails = self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_)));
+        let ails = ails && self.names.iter().any(plant) && !said.ties && !self.asks;
+        let signs = signs || ails && !matches!(before.kind, Kind::Trouble | Kind::Spray | Kind::Care);
         let polite = |hit: &Hit<Told>| {
             matches!(hit.meaning, Told::Filler | Told::FollowUp | Told::Pronoun | Told::Yes | Told::Point(_))
         };
@@ -328,8 +333,12 @@ impl Found {
         // "Removed it on Sunday": of the one bed spoken of.
         let of_that = kind == Kind::Record && leans && before.beds.len() == 1 && text.tokens.len() <= LONGEST;
         let telling = (0..text.tokens.len()).filter(|at| !self.is_empty_word(*at)).count();
-        // "And stake or cage?", "how do I get rid of them".
-        let care = kind == Kind::Care && (said.ties || leans || telling <= FEW) && !all;
+        // "And stake or cage?", "how do I get rid of them"; "how to wash the trays" is of the trays.
+        let thing = |hit: &Hit<Named>| {
+            matches!(hit.meaning, Named::BedKind(_) | Named::Material(_) | Named::Trouble(_) | Named::OtherPlant(_))
+        };
+        let of_a_thing = self.names.iter().any(thing) && kind != before.kind;
+        let care = kind == Kind::Care && (said.ties || leans || telling <= FEW && !of_a_thing) && !all;
         let needs_subject =
             of_that || care || !matches!(kind, Kind::None | Kind::Person | Kind::Care | Kind::Due | Kind::Record);
         // Seed and room for nothing named, in a size that is, and a crop's own harvest: of what was spoken of.

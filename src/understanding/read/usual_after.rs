@@ -44,7 +44,9 @@ impl Found {
     ) -> Follows {
         let keeps = follows.kind.is_none() && follows.says == Says::NoKind;
         let ruled = if keeps { before.kind } else { follows.kind.unwrap_or(kind) };
-        let other = self.of_others() || self.told.iter().any(|hit| matches!(hit.meaning, Told::Undo | Told::NotOurs));
+        let other = self.of_others()
+            || self.corrects(text)
+            || self.told.iter().any(|hit| matches!(hit.meaning, Told::Undo | Told::NotOurs));
         let words = text.tokens.iter().filter(|token| token.is_word()).count();
         let Some((most, share)) = self.shares_after(before.kind, ruled, words, own) else { return follows };
         if most == ruled || share < PLAIN || other {
@@ -60,10 +62,8 @@ impl Found {
     /// The likeliest kind, and its share.
     fn shares_after(&self, before: Kind, ruled: Kind, words: usize, own: &Leaning) -> Option<(Kind, f64)> {
         let count = |holds: bool, weight: f64| if holds { weight } else { 0.0 };
-        let stays = STAYS
-            + count(words <= FEW, STAYS_SHORT)
-            + count(words >= MANY, STAYS_LONG)
-            + count(self.asks, STAYS_ASKED);
+        let stays =
+            STAYS + count(words <= FEW, STAYS_SHORT) + count(words >= MANY, STAYS_LONG) + count(self.asks, STAYS_ASKED);
         let score = |kind: Kind, share: f64| {
             OWN_WORDS * libm::log(share.max(RAREST))
                 + count(kind == before, stays)
