@@ -177,6 +177,8 @@ pub struct RoofWords {
     pub weight: Names,
     /// A sign that it is old, weak or wet.
     pub damage: Names,
+    /// The rooms under it.
+    pub below: Names,
     /// Something is to hang from it.
     pub hanging: Names,
     /// What may hold nothing heavy: a railing, a ceiling.

@@ -1,5 +1,6 @@
 //! Days named in a text.
 
+mod beside;
 mod spans;
 mod weeks;
 
@@ -32,14 +33,17 @@ pub fn read(text: &Text, words: &Words, today: NaiveDate, past: bool) -> Vec<Day
     let mut found: Vec<DayFound> = Vec::new();
     let mut at = 0;
     while at < text.tokens.len() {
-        let Some(day) = reader.day_at(at) else {
+        let Some(day) = reader.day_beside(at, found.last()).or_else(|| reader.day_at(at)) else {
             at += 1;
             continue;
         };
         let day = reader.after_the_one_before(reader.with_length(day), found.last());
         at = day.span.end.max(at + 1);
         match found.last_mut() {
-            Some(before) if reader.runs_through(before.span.end, day.span.start) => {
+            Some(before)
+                if reader.runs_through(before.span.end, day.span.start)
+                    || reader.lies_between(&before.span, &day.span) =>
+            {
                 // A weekday named second is that of the week after, a day of the month that of the month after.
                 let earlier = before.first == before.last && day.last < before.first;
                 let later = [day.last.checked_add_days(Days::new(7)), day.last.checked_add_months(Months::new(1))];
@@ -103,6 +107,7 @@ impl Reader<'_> {
     fn told(&self, span: &Range<usize>) -> Option<Tense> {
         chosen(self.text, self.words, span)
             .or_else(|| bound(self.text, self.words, span))
+            .or_else(|| self.expected(span))
             .or_else(|| tense(self.text, self.words, span))
     }
 
@@ -157,7 +162,7 @@ impl Reader<'_> {
         }
         // "the 5th and 12th may": both are of that month.
         if matches!(self.text.normal(next), "and" | "&" | "," | "or" | "aur" | "और" | "ya" | "या")
-            && (next > number.span.end || self.before(Sign::On, at))
+            && (next > number.span.end || self.before(Sign::On, at) || self.stands_after_between(at))
             && let Some(second) = self.number_at(next + 1)
             && day_number(second.value).is_some()
             && let Some((month, year, _)) = self.month_at(self.after_ordinal(second.span.end))
@@ -194,11 +199,17 @@ impl Reader<'_> {
             let length = self.sign(Sign::OfMonth, after).or_else(|| self.sign(Sign::Marked, after))?;
             return self.in_month(months, day, at..after + length);
         }
-        let number = self.number_at(at)?;
-        let day = day_number(number.value)?;
-        let next = self.after_ordinal(number.span.end);
+        let ordinal = || {
+            let (day, length) = self.words.ordinals.at(self.text, at)?;
+            Some((day, at + length, at))
+        };
+        let number = || {
+            let number = self.number_at(at)?;
+            Some((day_number(number.value)?, self.after_ordinal(number.span.end), number.span.end))
+        };
+        let (day, next, end) = number().or_else(ordinal)?;
         let of = usize::from(matches!(self.text.normal(next), "of" | "," | "in"));
-        if next + of == number.span.end {
+        if next + of == end {
             return None;
         }
         let (months, end) = self.near_month(next + of)?;
@@ -285,8 +296,8 @@ impl Reader<'_> {
         let length = match self.sign(Sign::OfMonth, end) {
             Some(length) => length,
             None if matches!(self.text.normal(end), "ko" | "को")
-                && verb
-                && (at > 0 || self.goes_away(end + 1))
+                && (verb || self.has_its_verb_apart(day, end))
+                && (at > 0 || self.goes_away(end + 1) || self.has_its_verb_apart(day, end))
                 && number.span.len() == 1 =>
             {
                 1
@@ -308,8 +319,10 @@ impl Reader<'_> {
         // "Okra, east box, 15th": by itself in a message that tells of work.
         let ends =
             |place: usize| self.text.tokens.get(place).is_none_or(|mark| !mark.is_word() && mark.number.is_none());
-        let sorry = matches!(self.text.normal(next), "sorry" | "actually" | "not" | "nahi");
-        let alone = self.past && at.checked_sub(1).is_none_or(ends) && (ends(next) || at == 0 && sorry);
+        let sorry = matches!(self.text.normal(next), "sorry" | "actually" | "not" | "nahi" | "pls" | "please" | "plz");
+        // "No, the 11th", "make that the 9th pls".
+        let the = at.checked_sub(1).is_some_and(|the| self.text.normal(the) == "the") && (ends(next) || sorry);
+        let alone = self.past && (the || at.checked_sub(1).is_none_or(ends) && (ends(next) || at == 0 && sorry));
         let meant = bare || self.before(Sign::On, at) && !floor || self.sign(Sign::Marked, next).is_some() || alone;
         if ordinal && !meant {
             return None;
@@ -367,7 +380,7 @@ impl Reader<'_> {
             DayWord::ShortWeekday(weekday) => {
                 let before = at.checked_sub(1).map_or("", |before| self.text.normal(before));
                 let after = self.text.normal(span.end);
-                let listed = self.stands_beside_a_weekday(&span);
+                let listed = self.stands_beside_a_weekday(&span) || self.of_near_week(weekday, span.end).is_some();
                 let sure =
                     matches!(before, "on" | "last" | "next" | "this" | "coming" | "due" | "come" | "visit" | "over")
                         || matches!(after, "ko" | "को")

@@ -41,7 +41,8 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) 
     let says =
         if of_work && workless && !now.asks && !now.new_bed && now.stays.is_none() { Says::NoKind } else { says };
     // "Palak bo di", then "parso boi thi": the same work, of the same crop.
-    let same_work = now.kind == Kind::Record && of_work && now.did == before.did && now.saw.is_none();
+    let told = before.kind == Kind::Record && before.did.is_some();
+    let same_work = now.kind == Kind::Record && told && now.did == before.did && now.saw.is_none();
     if same_work && says == Says::All && now.crops.is_empty() && now.other_plants.is_empty() {
         now.crops.clone_from(&before.crops);
         now.microgreen |= before.microgreen;

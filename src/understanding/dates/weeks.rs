@@ -18,6 +18,10 @@ impl Reader<'_> {
             self.before(Sign::This, at) || self.before(Sign::Last, at) || self.runs_through(at.saturating_sub(1), at);
         let follows = before
             .is_some_and(|before| before.first > self.today && day.first >= self.today && day.last < before.first);
+        // "Before 15 January; seedlings go in on Sunday" is this one, and so is what hangs on an "if".
+        let near = before.is_some_and(|before| before.first - day.first < TimeDelta::days(7));
+        let supposed = (0..at).any(|if_| matches!(self.text.normal(if_), "if" | "agar" | "अगर"));
+        let follows = follows && near && !supposed;
         if !(bare && follows) || choice || pointed {
             return day;
         }
@@ -66,7 +70,9 @@ impl Reader<'_> {
         }
         let into = i64::from(self.today.weekday().num_days_from_monday());
         let saturday = i64::from(Weekday::Sat.num_days_from_monday()) - into;
-        let over = self.before(Sign::Last, at) || self.told_done(&span) && !self.before(Sign::This, at);
+        let word = |back: usize| at.checked_sub(back).map_or("", |place| self.text.normal(place));
+        let since = word(1) == "since" || word(1) == "the" && word(2) == "since";
+        let over = since || self.before(Sign::Last, at) || self.told_done(&span) && !self.before(Sign::This, at);
         // On its Saturday and Sunday the weekend is this one, unless the next or the last is meant.
         let running = saturday <= 0;
         let days = match (over, running) {

@@ -86,7 +86,8 @@ impl Found {
             return keeps;
         }
         // "And how deep do the seeds go": no amount of seed.
-        if said.words <= LONGEST && self.says_point(Point::SowingDepth) && !before.crops.is_empty() {
+        let depth = self.says_point(Point::SowingDepth) || self.asks_depth_of_seed(text, before);
+        if said.words <= LONGEST && depth && !before.crops.is_empty() {
             let says = self.leaves_out(&said, before, Kind::Care);
             return Follows { kind: Some(Kind::Care).filter(|care| *care != kind), says };
         }
@@ -137,6 +138,9 @@ impl Found {
         let month = self.only_month(text, reader);
         let season = reading.season.or(month);
         let mut reading = Reading { season, ..reading };
+        if self.asks_depth_of_seed(text, before) && !reading.points.contains(&Point::SowingDepth) {
+            reading.points.insert(Point::SowingDepth);
+        }
         if before.kind == Kind::Sow && reading.months.is_empty() {
             reading.months.extend(month);
         }
@@ -151,6 +155,18 @@ impl Found {
         }
         let asks = !matches!(kind, Kind::None | Kind::Record) || reading.asks;
         Reading { kind, did: did.or(reading.did.filter(|_| kind == Kind::Record)), sureness: SURE, asks, ..reading }
+    }
+
+    /// "How deep", "kitna gehra" after a sowing, and no box is named: of the seed.
+    fn asks_depth_of_seed(&self, text: &Text, before: &Reading) -> bool {
+        const DEEP: [&str; 10] = ["deep", "gehra", "gahra", "gehre", "gehrai", "andar", "गहरा", "गहरे", "गहराई", "अंदर"];
+        const HOW: [&str; 9] = ["how", "hw", "kitna", "kitne", "kitni", "कितना", "कितने", "कितनी", "what"];
+        let sowing = matches!(before.kind, Kind::Sow | Kind::Seed) || before.did == Some(JobKind::Sow);
+        let box_named = self.names.iter().any(|hit| matches!(hit.meaning, Named::BedKind(_) | Named::OwnBed(_)));
+        let deep = |at: usize| {
+            DEEP.contains(&text.normal(at)) && at.checked_sub(1).is_some_and(|how| HOW.contains(&text.normal(how)))
+        };
+        sowing && !box_named && self.quantities.said.is_empty() && (0..text.tokens.len()).any(deep)
     }
 
     fn wording<'a>(&self, text: &'a Text, reader: &'a Reader<'a>, before: &Reading) -> Wording<'a> {

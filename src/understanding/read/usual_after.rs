@@ -3,6 +3,7 @@
 
 use super::follows::Follows;
 use super::{Found, Reader, Reading, Told};
+use crate::garden::JobKind;
 use crate::knowledge::Kind;
 use crate::script::Text;
 use crate::understanding::follow_up::Says;
@@ -23,11 +24,15 @@ const RULED: f64 = 0.75;
 const NO_MATTER: f64 = -2.0;
 /// What is told after work was told.
 const WORK_GOES_ON: f64 = 0.4;
+/// What is asked of the work that was told: after a feed, of feeding.
+const OF_THE_WORK: f64 = 1.5;
 /// So many words are few, and so many are many.
 const FEW: usize = 4;
 const MANY: usize = 9;
 /// No kind is rarer than this.
 const RAREST: f64 = 1e-4;
+/// So much of a message that is told and of the roof or for a person (judgement: what may be dangerous is heard sooner).
+const SPEAKS_UP: f64 = 0.6;
 /// A kind with more than this share is taken, whatever the rules say.
 const PLAIN: f64 = 0.65;
 
@@ -47,8 +52,15 @@ impl Found {
         let other = self.of_others()
             || self.corrects(text)
             || self.told.iter().any(|hit| matches!(hit.meaning, Told::Undo | Told::NotOurs));
+        // A crack in the slab, water that runs into the flat below, someone who is to call: never passed over for what was
+        // spoken of.
+        let speaks_up = |kind: Kind| own.0.iter().any(|(of, share)| *of == kind && *share >= SPEAKS_UP);
+        let up = [Kind::Load, Kind::Person].into_iter().find(|kind| speaks_up(*kind) && ruled != *kind);
+        if let Some(up) = up.filter(|_| !self.asks && !other && self.did.is_none()) {
+            return Follows { kind: Some(up), says: Says::All };
+        }
         let words = text.tokens.iter().filter(|token| token.is_word()).count();
-        let Some((most, share)) = self.shares_after(before.kind, ruled, words, own) else { return follows };
+        let Some((most, share)) = self.shares_after(before, ruled, words, own) else { return follows };
         if most == ruled || share < PLAIN || other {
             return follows;
         }
@@ -60,16 +72,18 @@ impl Found {
     }
 
     /// The likeliest kind, and its share.
-    fn shares_after(&self, before: Kind, ruled: Kind, words: usize, own: &Leaning) -> Option<(Kind, f64)> {
+    fn shares_after(&self, before: &Reading, ruled: Kind, words: usize, own: &Leaning) -> Option<(Kind, f64)> {
         let count = |holds: bool, weight: f64| if holds { weight } else { 0.0 };
         let stays =
             STAYS + count(words <= FEW, STAYS_SHORT) + count(words >= MANY, STAYS_LONG) + count(self.asks, STAYS_ASKED);
+        let worked = before.did.filter(|_| before.kind == Kind::Record && self.asks).and_then(asked_of);
         let score = |kind: Kind, share: f64| {
             OWN_WORDS * libm::log(share.max(RAREST))
-                + count(kind == before, stays)
+                + count(kind == before.kind, stays)
                 + count(kind == ruled, RULED)
                 + count(kind == Kind::None, NO_MATTER)
-                + count(kind == Kind::Record && before == Kind::Record && !self.asks, WORK_GOES_ON)
+                + count(kind == Kind::Record && before.kind == Kind::Record && !self.asks, WORK_GOES_ON)
+                + count(worked == Some(kind), OF_THE_WORK)
         };
         let weighed: Vec<(Kind, f64)> =
             own.0.iter().map(|&(kind, share)| (kind, libm::exp(score(kind, share)))).collect();
@@ -77,4 +91,18 @@ impl Found {
         let (kind, weight) = weighed.into_iter().max_by(|a, b| a.1.total_cmp(&b.1))?;
         Some((kind, weight / all))
     }
+}
+
+/// What kind of question is asked of work like this.
+const fn asked_of(job: JobKind) -> Option<Kind> {
+    Some(match job {
+        JobKind::Water => Kind::Water,
+        JobKind::Feed => Kind::Feed,
+        JobKind::Spray => Kind::Spray,
+        JobKind::Pick => Kind::Harvest,
+        JobKind::Net => Kind::Shade,
+        JobKind::Sow | JobKind::Plant | JobKind::Prune => Kind::Care,
+        JobKind::Mix | JobKind::TopUp => Kind::Mix,
+        _ => return None,
+    })
 }
