@@ -26,7 +26,7 @@ pub fn first(reading: &Reading, facts: &Facts<'_>, sure: bool) -> Option<Answer>
     }
     let words = &facts.known.talk.roof;
     // Told and not asked: what runs into the rooms below is looked at before all else.
-    if !reading.asks && says(reading, &words.below) && says(reading, &words.damage) {
+    if !reading.asks && reading.kind != Kind::Person && says(reading, &words.below) && says(reading, &words.damage) {
         return Some(doubt("damage"));
     }
     let near = matches!(reading.kind, Kind::Load | Kind::Space | Kind::Build | Kind::Mix);

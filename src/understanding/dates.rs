@@ -372,6 +372,11 @@ impl Reader<'_> {
     fn word(&self, at: usize) -> Option<DayFound> {
         let (word, length) = self.words.days.at(self.text, at)?;
         let span = at..at + length;
+        if let DayWord::Weekday(weekday) | DayWord::ShortWeekday(weekday) = word
+            && let Some(day) = self.weekday_of_month(weekday, at, span.end)
+        {
+            return Some(day);
+        }
         let shift = |days: i64| self.today.checked_add_signed(TimeDelta::try_days(days)?);
         let day = match word {
             DayWord::Relative(days) => shift(days)?,
@@ -408,6 +413,17 @@ impl Reader<'_> {
             DayWord::Month(_) => return None,
         };
         Some(Self::single(day, span))
+    }
+
+    /// "Sunday 10th", "sat 16th": the weekday and its day of the month tell one day.
+    fn weekday_of_month(&self, weekday: Weekday, at: usize, end: usize) -> Option<DayFound> {
+        let number = self.number_at(end)?;
+        let close = self.after_ordinal(number.span.end);
+        let day = day_number(number.value).filter(|_| close > number.span.end)?;
+        let months = (-2_i32..=2).filter_map(|months| shifted(self.today.with_day(1)?, months)?.with_day(day));
+        let span = at..close;
+        self.nearest(months.filter(|day| day.weekday() == weekday), self.told_done(&span))
+            .map(|day| Self::single(day, span))
     }
 
     fn weekday(&self, weekday: Weekday, span: &Range<usize>) -> Option<NaiveDate> {

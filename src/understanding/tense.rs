@@ -121,7 +121,9 @@ pub(super) fn is_supposed(text: &Text, at: usize) -> bool {
     /// So many words of one verb may follow: "ho gayi to bhi".
     const OF_VERB: usize = 3;
     if text.language == Language::En {
-        return false;
+        // "By Sunday once it's filled".
+        let from = clause(text, &(at..at + 1)).start;
+        return (from..at).any(|before| text.normal(before) == "once" && before + 3 >= at);
     }
     let from = clause(text, &(at..at + 1)).start;
     let even = |then: usize| THEN.contains(&text.normal(then)) && EVEN.contains(&text.normal(then + 1));

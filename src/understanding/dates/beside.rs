@@ -80,6 +80,22 @@ impl Reader<'_> {
         if says(&EXPECTED) && !done {
             return Some(Tense::ToCome);
         }
+        // "Picking on Sunday, fine or no".
+        const FINE: [&str; 12] =
+            ["fine", "ok", "okay", "safe", "possible", "theek", "thik", "chalega", "sahi", "ठीक", "चलेगा", "सही"];
+        let asked = self.text.tokens.iter().any(|token| token.normal == "?" || token.normal == "no");
+        if says(&FINE) && !done && asked {
+            return Some(Tense::ToCome);
+        }
+        // "Budhvar se patte peele hain": since then. Who goes away from a day goes then.
+        let se = matches!(self.text.normal(day.end), "se" | "से");
+        let is = to.checked_sub(1).is_some_and(|last| matches!(self.text.normal(last), "hai" | "hain" | "h" | "है" | "हैं"));
+        const ABOUT_TO: [&str; 6] = ["wala", "wali", "wale", "वाला", "वाली", "वाले"];
+        let to_come = (from..to).any(|at| self.words.is_to_come(self.text, at)) || self.goes_away(day.end);
+        let to_come = to_come || says(&ABOUT_TO);
+        if se && is && !to_come {
+            return Some(Tense::Done);
+        }
         let since = day.start.checked_sub(1).is_some_and(|from| self.text.normal(from) == "from");
         (since && (from..day.start).any(|at| self.text.normal(at) == "been")).then_some(Tense::Done)
     }

@@ -38,7 +38,15 @@ impl Deeds<'_> {
             .or_else(|| self.put_in())
             .or_else(|| self.told_plainly())
             .or_else(|| self.noted())
-            .filter(|job| *job != JobKind::Pick || !self.claims().is_bought())
+            .filter(|job| *job != JobKind::Pick || !self.claims().is_bought() && !self.broke_a_vessel())
+    }
+
+    /// "Kirayedar ne gamla tod diya": the word for picking is also that for breaking.
+    fn broke_a_vessel(&self) -> bool {
+        let crop = self.names_any(|name| matches!(name, Named::Crop(_))) || self.measures(UnitOf::Mass);
+        let picked = |at: usize| self.told.iter().any(|hit| hit.meaning == Told::Did(JobKind::Pick) && hit.span.start == at);
+        let vessel = |hit: &Hit<Named>| matches!(hit.meaning, Named::BedKind(_)) && picked(hit.span.end);
+        self.text.language != Language::En && !crop && self.names.iter().any(vessel)
     }
 
     pub(super) fn claims(&self) -> Claims<'_> {
@@ -390,7 +398,10 @@ impl Deeds<'_> {
         const FIRST: usize = 4;
         let hindi = self.text.language != Language::En;
         let people = |hit: &Hit<Told>| hindi && hit.span.len() == 1 && self.text.normal(hit.span.start) == "log";
-        self.noted || self.told.iter().any(|hit| hit.meaning == Told::Note && hit.span.start < FIRST && !people(hit))
+        // "Sat 16th: 120 g beans", "28 Feb - compost tea to all boxes": a day at the head, as in a diary.
+        let mark = |at: usize| matches!(self.text.normal(at), ":" | "-" | "–");
+        let dated = self.days.first().is_some_and(|day| day.start == 0 && mark(day.end)) && self.come && !self.asks;
+        self.noted || dated || self.told.iter().any(|hit| hit.meaning == Told::Note && hit.span.start < FIRST && !people(hit))
     }
 }
 

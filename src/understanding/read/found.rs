@@ -81,6 +81,8 @@ impl Found {
         let mut names = reader.gazetteer.names(&forms, asker);
         // "Friday" sounds as the name Farid does.
         names.retain(|hit| !(matches!(hit.meaning, Named::SomeoneElse | Named::Site(_)) && is_day(&hit.span)));
+        // "Nmb" has the consonants of "nimbu", and so has what is typed at random.
+        names.retain(|hit| !matches!(hit.meaning, Named::Crop(_)) || hit.span.len() > 1 || !has_no_vowel(text.normal(hit.span.start)));
         // What no phrase and no name has may be a name with a slip of the finger in it.
         let known_word = |position: usize| {
             let word = text.tokens.get(position).and_then(|token| index_word(token, text.language));
@@ -372,4 +374,9 @@ impl Found {
 
 pub(super) fn measured(found: &quantities::Dimensions) -> Measured {
     Measured { length: found.length, width: found.width, depth: found.depth, diameter: found.diameter }
+}
+
+/// Latin letters, and no vowel among them.
+fn has_no_vowel(word: &str) -> bool {
+    word.chars().all(|letter| letter.is_ascii_alphabetic() && !"aeiouy".contains(letter))
 }

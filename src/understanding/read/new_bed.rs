@@ -4,7 +4,7 @@ use super::{Found, Hit, Measured, Named, Reader, Told};
 use crate::garden::{BedKind, JobKind};
 use crate::knowledge::{Kind, TimeUnit};
 use crate::quantity::UnitOf;
-use crate::script::Text;
+use crate::script::{Language, Text};
 use crate::understanding::quantities::Count;
 use std::ops::Range;
 
@@ -252,8 +252,15 @@ impl Found {
         let vessel = |at: usize| self.told.iter().any(|hit| hit.meaning == Told::Vessel && hit.span.contains(&at));
         // "Do" is two in Hindi, and asks nobody to give.
         let number = |at: usize| matches!(text.normal(at), "do" | "दो");
+        // "Naya dabba rakhna hai".
+        let to_do = |at: usize| {
+            let infinitive = ["na", "ni", "ne", "ना", "नी", "ने"].iter().any(|end| text.normal(at).ends_with(end));
+            let long = text.normal(at).chars().count() >= 4;
+            let is = matches!(text.normal(at + 1), "hai" | "h" | "he" | "है");
+            text.language != Language::En && infinitive && long && is
+        };
         (0..text.tokens.len()).any(|at| {
-            PLANS.contains(&text.normal(at))
+            to_do(at) || PLANS.contains(&text.normal(at))
                 || !dated(at) && !vessel(at) && !number(at) && reader.known.words.is_to_come(text, at)
         })
     }
