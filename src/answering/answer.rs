@@ -240,7 +240,10 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return care::told(article);
     }
     if reading.says_too_little {
-        return which_kind::of_what(reading, facts);
+        // Where the kind is plain its own question is the better one: "which crop is it?"
+        let plain = (reading.sureness >= SURE_ENOUGH).then(|| of_kind(reading, facts));
+        let asks = plain.filter(|answer| answer.outcome == Outcome::AskedBack);
+        return asks.unwrap_or_else(|| which_kind::of_what(reading, facts));
     }
     if let Some(unknown) = no_figures::answer(reading, facts).filter(|_| !reading.senseless) {
         return unknown;

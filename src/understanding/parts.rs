@@ -344,6 +344,12 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
         if choice && (first.did.is_some() || first.kind == Kind::Record && whole.asks) && !first.asks {
             continue;
         }
+        // "Watered the east box and the chilli pot": one work on both.
+        let bare = second.kind == Kind::Record && second.did.is_none() && second.saw.is_none() && !second.new_bed;
+        let nothing_else = bare && second.quantities.is_empty() && second.materials.is_empty() && !second.asks;
+        if joins && nothing_else && first.did.is_some() && whole.did == first.did && whole.beds.len() > 1 {
+            continue;
+        }
         let marked = text.get(mark..)?;
         let (first, second) = works::with_one_verb((first, second), texts, border, by);
         let (first, second) = works::as_a_log(texts, marked, (&first, &second), by).unwrap_or((first, second));

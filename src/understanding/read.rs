@@ -149,7 +149,8 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
     let outvoted = weighed.then(|| habit.against(kind, words.len(), evidence)).flatten();
     let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
     // "3.5 kg of cucumbers taken off on Sunday": no word told the work, and yet a note is what it is.
-    if kind == Kind::Record && found.tells_no_work(&text, reader) {
+    let of_record = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record);
+    if kind == Kind::Record && !of_record && found.tells_no_work(&text, reader) {
         found.take_as_noted(Found::of(&text, reader, asker, today, true));
     }
     // Letters without sense lean to a kind by chance.

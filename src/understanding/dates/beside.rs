@@ -89,7 +89,8 @@ impl Reader<'_> {
         }
         // "Budhvar se patte peele hain": since then. Who goes away from a day goes then.
         let se = matches!(self.text.normal(day.end), "se" | "से");
-        let is = to.checked_sub(1).is_some_and(|last| matches!(self.text.normal(last), "hai" | "hain" | "h" | "है" | "हैं"));
+        let is =
+            to.checked_sub(1).is_some_and(|last| matches!(self.text.normal(last), "hai" | "hain" | "h" | "है" | "हैं"));
         const ABOUT_TO: [&str; 6] = ["wala", "wali", "wale", "वाला", "वाली", "वाले"];
         let to_come = (from..to).any(|at| self.words.is_to_come(self.text, at)) || self.goes_away(day.end);
         let to_come = to_come || says(&ABOUT_TO);

@@ -55,7 +55,7 @@ impl Found {
         // "Put spinach in the east box on Sunday": work of a named bed, and nothing of what is seen.
         let work = reading.kind == Kind::Record && self.did.is_some() && reading.beds_named && self.signs.is_empty();
         // A crack in the roof, someone who is to come: told, and plainly no sign.
-        let elsewhere = matches!(reading.kind, Kind::Load | Kind::Person) && reading.sureness > OTHER;
+        let elsewhere = matches!(reading.kind, Kind::Load | Kind::Person) && reading.sureness > OTHER && !none && !yes;
         let other_matter = other_matter || elsewhere && self.signs.is_empty();
         if other_plant || other_matter || work && !self.asks {
             return None;

@@ -44,7 +44,8 @@ impl Deeds<'_> {
     /// "Kirayedar ne gamla tod diya": the word for picking is also that for breaking.
     fn broke_a_vessel(&self) -> bool {
         let crop = self.names_any(|name| matches!(name, Named::Crop(_))) || self.measures(UnitOf::Mass);
-        let picked = |at: usize| self.told.iter().any(|hit| hit.meaning == Told::Did(JobKind::Pick) && hit.span.start == at);
+        let picked =
+            |at: usize| self.told.iter().any(|hit| hit.meaning == Told::Did(JobKind::Pick) && hit.span.start == at);
         let vessel = |hit: &Hit<Named>| matches!(hit.meaning, Named::BedKind(_)) && picked(hit.span.end);
         self.text.language != Language::En && !crop && self.names.iter().any(vessel)
     }
@@ -401,7 +402,9 @@ impl Deeds<'_> {
         // "Sat 16th: 120 g beans", "28 Feb - compost tea to all boxes": a day at the head, as in a diary.
         let mark = |at: usize| matches!(self.text.normal(at), ":" | "-" | "–");
         let dated = self.days.first().is_some_and(|day| day.start == 0 && mark(day.end)) && self.come && !self.asks;
-        self.noted || dated || self.told.iter().any(|hit| hit.meaning == Told::Note && hit.span.start < FIRST && !people(hit))
+        self.noted
+            || dated
+            || self.told.iter().any(|hit| hit.meaning == Told::Note && hit.span.start < FIRST && !people(hit))
     }
 }
 

@@ -82,7 +82,9 @@ impl Found {
         // "Friday" sounds as the name Farid does.
         names.retain(|hit| !(matches!(hit.meaning, Named::SomeoneElse | Named::Site(_)) && is_day(&hit.span)));
         // "Nmb" has the consonants of "nimbu", and so has what is typed at random.
-        names.retain(|hit| !matches!(hit.meaning, Named::Crop(_)) || hit.span.len() > 1 || !has_no_vowel(text.normal(hit.span.start)));
+        names.retain(|hit| {
+            !matches!(hit.meaning, Named::Crop(_)) || hit.span.len() > 1 || !has_no_vowel(text.normal(hit.span.start))
+        });
         // What no phrase and no name has may be a name with a slip of the finger in it.
         let known_word = |position: usize| {
             let word = text.tokens.get(position).and_then(|token| index_word(token, text.language));

@@ -260,7 +260,8 @@ impl Found {
             text.language != Language::En && infinitive && long && is
         };
         (0..text.tokens.len()).any(|at| {
-            to_do(at) || PLANS.contains(&text.normal(at))
+            to_do(at)
+                || PLANS.contains(&text.normal(at))
                 || !dated(at) && !vessel(at) && !number(at) && reader.known.words.is_to_come(text, at)
         })
     }

@@ -1,6 +1,7 @@
 //! What is told in the way of a note, without a word for the work.
 
 use super::{Found, Reader, Text, Told};
+use crate::garden::JobKind;
 
 impl Found {
     /// Nothing done, seen, moved or new was made out, and nothing is asked or denied.
@@ -14,6 +15,8 @@ impl Found {
     /// Its days are of the past, and the work is what its things are for: "net back on since yesterday", "3 kg of bitter
     /// gourd, Monday".
     pub(super) fn take_as_noted(&mut self, noted: Self) {
-        (self.did, self.days) = (noted.did, noted.days);
+        // Water that is spoken of was as often poured away, seed and seedlings came up by themselves.
+        let plain = |job: &JobKind| matches!(job, JobKind::Spray | JobKind::Feed | JobKind::Net | JobKind::Pick);
+        (self.did, self.days) = (noted.did.filter(plain), noted.days);
     }
 }

@@ -4,7 +4,7 @@
 use super::follows::Follows;
 use super::{Found, Reader, Reading, Told};
 use crate::garden::JobKind;
-use crate::knowledge::Kind;
+use crate::knowledge::{Kind, Point};
 use crate::script::Text;
 use crate::understanding::follow_up::Says;
 use crate::understanding::kind::Leaning;
@@ -52,6 +52,12 @@ impl Found {
         let other = self.of_others()
             || self.corrects(text)
             || self.told.iter().any(|hit| matches!(hit.meaning, Told::Undo | Told::NotOurs));
+        let words = text.tokens.iter().filter(|token| token.is_word()).count();
+        // "Not water, spacing" says itself what is meant, and "after the rains set in?" asks the same of another time.
+        let season = keeps && self.season().is_some() && !self.names_crop();
+        let same = self.told.iter().any(|hit| matches!(hit.meaning, Told::OtherOne | Told::Same));
+        let plainly = self.says_not() && words <= FEW || keeps && same || self.says_point(Point::SowingDepth);
+        let other = other || plainly || season;
         // A crack in the slab, water that runs into the flat below, someone who is to call: never passed over for what was
         // spoken of.
         let speaks_up = |kind: Kind| own.0.iter().any(|(of, share)| *of == kind && *share >= SPEAKS_UP);
@@ -59,13 +65,15 @@ impl Found {
         if let Some(up) = up.filter(|_| !self.asks && !other && self.did.is_none()) {
             return Follows { kind: Some(up), says: Says::All };
         }
-        let words = text.tokens.iter().filter(|token| token.is_word()).count();
+        let work = self.did.is_some() || self.saw().is_some();
         let Some((most, share)) = self.shares_after(before, ruled, words, own) else { return follows };
         if most == ruled || share < PLAIN || other {
             return follows;
         }
         match most {
             Kind::None => Follows { kind: Some(Kind::None), says: Says::All },
+            // Work that it tells itself is noted as it stands.
+            Kind::Record if work => Follows { kind: Some(most), says: self.left_out_of(text, reader, before, most) },
             stays if stays == before.kind => Follows { kind: None, says: Says::NoKind },
             other => Follows { kind: Some(other), says: self.left_out_of(text, reader, before, other) },
         }
