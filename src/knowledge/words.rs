@@ -258,10 +258,13 @@ impl Words {
     /// Whether the word there tells what is done, by itself or by its ending.
     #[must_use]
     pub fn is_done(&self, text: &Text, token: usize) -> bool {
+        // What is planned has the ending of what was done, and is to come.
+        const AHEAD: [&str; 5] = ["planned", "scheduled", "booked", "expected", "intended"];
         // "Today" sounds as "toda", picked.
         let day = self.days.at(text, token).is_some();
-        !day && self.sign(Sign::Done, text, token).is_some()
-            || !text.normal(token).ends_with("eed") && ends_in(text.normal(token), &self.done_endings)
+        let word = text.normal(token);
+        let ending = !word.ends_with("eed") && ends_in(word, &self.done_endings);
+        !AHEAD.contains(&word) && (!day && self.sign(Sign::Done, text, token).is_some() || ending)
     }
 }
 

@@ -339,8 +339,11 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
         if is_a_day_alone(&second, texts.1) || unmarked && !is_work_and_question(&first, &second) {
             continue;
         }
-        // "Put them in this week or wait" is a choice.
+        // "Put them in this week or wait", "on the 20th or on the 25th" is a choice.
         let choice = text.get(left..right).is_some_and(|joint| matches!(joint, "or" | "Or" | "ya" | "या"));
+        if choice && is_a_day_alone(&first, texts.0) {
+            continue;
+        }
         if choice && (first.did.is_some() || first.kind == Kind::Record && whole.asks) && !first.asks {
             continue;
         }

@@ -79,6 +79,9 @@ const NAME_ALONE: f64 = 0.4;
 const TOO_LITTLE: f64 = 0.05;
 const TOO_LITTLE_OF_A_THING: f64 = 0.15;
 
+/// As sure as this a greeting is one.
+const NOTHING_ELSE: f64 = 0.95;
+
 /// What is denied for another is told in so few tokens.
 const CONTRAST: usize = 14;
 
@@ -88,7 +91,9 @@ pub fn read_as(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate)
     // An answer to a question asked back is the reading before it, and says enough.
     let least = if names_a_thing(&reading) { TOO_LITTLE_OF_A_THING } else { TOO_LITTLE };
     let defines = reading.points.contains(&Point::Meaning);
-    reading.says_too_little = asker.before.is_none() && reading.unsaid >= least && !defines && !reading.senseless;
+    let greets = reading.kind == Kind::None && reading.sureness >= NOTHING_ELSE;
+    reading.says_too_little =
+        asker.before.is_none() && reading.unsaid >= least && !defines && !greets && !reading.senseless;
     // What is meant is asked; who says so little of a garden is not turned away.
     if reading.says_too_little && reading.kind == Kind::None {
         reading.kind = reading.perhaps.unwrap_or_default();

@@ -1,9 +1,9 @@
 //! Days told by another day, or by what is to happen on them.
 
-use super::{DayFound, Reader};
+use super::{DayFound, Reader, day_number};
 use crate::script::Token;
 use crate::understanding::tense::Tense;
-use chrono::{Days, NaiveDate};
+use chrono::{Datelike, Days, NaiveDate};
 use std::ops::Range;
 
 impl Reader<'_> {
@@ -31,6 +31,15 @@ impl Reader<'_> {
             (ends(at + length) || self.text.language != crate::script::Language::En).then_some(at..at + length)
         };
         let counted = |span: Range<usize>, day: Option<NaiveDate>| Some(Self::single(day?, span));
+        // "On 23 May instead of 22": of the same month.
+        let word = |back: usize| at.checked_sub(back).map_or("", |place| self.text.normal(place));
+        let instead = word(1) == "of" && word(2) == "instead";
+        if let Some(number) = self.number_at(at).filter(|_| instead) {
+            let end = self.after_ordinal(number.span.end);
+            let ends = self.text.tokens.get(end).is_none_or(|next| !next.is_word());
+            let day = day_number(number.value).filter(|_| ends)?;
+            return counted(at..end, before.first.with_day(day));
+        }
         match (said(&AFTER), said(&BEFORE)) {
             (Some(span), _) => counted(span, before.last.checked_add_days(Days::new(1))),
             (None, Some(span)) => counted(span, before.first.checked_sub_days(Days::new(1))),

@@ -88,7 +88,7 @@ impl Found {
         // "And how deep do the seeds go": no amount of seed.
         let depth = self.says_point(Point::SowingDepth) || self.asks_depth_of_seed(text, before);
         if said.words <= LONGEST && depth && !before.crops.is_empty() {
-            let says = self.leaves_out(&said, before, Kind::Care);
+            let says = if self.names_crop() { self.leaves_out(&said, before, Kind::Care) } else { Says::NoSubject };
             return Follows { kind: Some(Kind::Care).filter(|care| *care != kind), says };
         }
         let anew = self.asks_what_is_due(&said, before, (kind, verdict));
@@ -291,7 +291,7 @@ impl Found {
 
     /// "Would an old sheet do instead" of a net, of what is mixed or built with.
     fn replaces_stuff(&self, before: &Reading) -> bool {
-        let stuff = matches!(before.kind, Kind::Shade | Kind::Mix | Kind::Build | Kind::Care);
+        let stuff = matches!(before.kind, Kind::Shade | Kind::Mix | Kind::Build | Kind::Care | Kind::Load);
         stuff && self.asks && self.told.iter().any(|hit| hit.meaning == Told::Suffices)
     }
 

@@ -81,10 +81,6 @@ impl Found {
         let mut names = reader.gazetteer.names(&forms, asker);
         // "Friday" sounds as the name Farid does.
         names.retain(|hit| !(matches!(hit.meaning, Named::SomeoneElse | Named::Site(_)) && is_day(&hit.span)));
-        // "Nmb" has the consonants of "nimbu", and so has what is typed at random.
-        names.retain(|hit| {
-            !matches!(hit.meaning, Named::Crop(_)) || hit.span.len() > 1 || !has_no_vowel(text.normal(hit.span.start))
-        });
         // What no phrase and no name has may be a name with a slip of the finger in it.
         let known_word = |position: usize| {
             let word = text.tokens.get(position).and_then(|token| index_word(token, text.language));
@@ -95,6 +91,10 @@ impl Found {
         let nearly = reader.gazetteer.names_nearly(&forms, |position| !known_word(position));
         let slips = reader.gazetteer.told_nearly(&forms, |position| !known_word(position));
         names.extend(nearly);
+        // "Nmb" has the consonants of "nimbu", and so has what is typed at random.
+        names.retain(|hit| {
+            !matches!(hit.meaning, Named::Crop(_)) || hit.span.len() > 1 || !has_no_vowel(text.normal(hit.span.start))
+        });
         told.extend(slips.into_iter().filter(|slip| names.iter().all(|hit| hit.span != slip.span)));
         // "Ruk jau" is to wait: no barley stands in it.
         names.retain(|hit| {

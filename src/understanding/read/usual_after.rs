@@ -55,7 +55,7 @@ impl Found {
         let words = text.tokens.iter().filter(|token| token.is_word()).count();
         // "Not water, spacing" says itself what is meant, and "after the rains set in?" asks the same of another time.
         let season = keeps && self.season().is_some() && !self.names_crop();
-        let same = self.told.iter().any(|hit| matches!(hit.meaning, Told::OtherOne | Told::Same));
+        let same = self.told.iter().any(|hit| matches!(hit.meaning, Told::OtherOne | Told::Same | Told::Condition));
         let plainly = self.says_not() && words <= FEW || keeps && same || self.says_point(Point::SowingDepth);
         let other = other || plainly || season;
         // A crack in the slab, water that runs into the flat below, someone who is to call: never passed over for what was
@@ -84,7 +84,8 @@ impl Found {
         let count = |holds: bool, weight: f64| if holds { weight } else { 0.0 };
         let stays =
             STAYS + count(words <= FEW, STAYS_SHORT) + count(words >= MANY, STAYS_LONG) + count(self.asks, STAYS_ASKED);
-        let worked = before.did.filter(|_| before.kind == Kind::Record && self.asks).and_then(asked_of);
+        let supposed = self.told.iter().any(|hit| hit.meaning == Told::Condition);
+        let worked = before.did.filter(|_| before.kind == Kind::Record && (self.asks || supposed)).and_then(asked_of);
         let score = |kind: Kind, share: f64| {
             OWN_WORDS * libm::log(share.max(RAREST))
                 + count(kind == before.kind, stays)
