@@ -72,8 +72,8 @@ fn in_general(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
             let answer = if when { rule().or_else(near) } else { near().or_else(rule) };
             Some(answer.unwrap_or_else(not_known))
         }
-        Kind::Feed | Kind::Mix => Some(near().unwrap_or_else(not_known)),
-        Kind::Water => near(),
+        Kind::Mix => Some(near().unwrap_or_else(not_known)),
+        Kind::Feed | Kind::Water => near(),
         _ => None,
     }
 }

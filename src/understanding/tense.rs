@@ -35,7 +35,10 @@ pub(super) fn tense(text: &Text, words: &Words, day: &Range<usize>) -> Option<Te
         return Some(Tense::ToCome);
     }
     let Some(&(mut place, mut told)) = after.first() else {
-        return before.last().map(|(_, tense)| *tense);
+        // "Keede dikhe the kal".
+        let was = day.start.checked_sub(1).map_or("", |was| text.normal(was));
+        let was = matches!(was, "tha" | "thi" | "the" | "था" | "थी" | "थे").then_some(Tense::Done);
+        return was.or_else(|| before.last().map(|(_, tense)| *tense));
     };
     for &(next, tense) in after.iter().skip(1) {
         let joint =

@@ -90,7 +90,7 @@ impl Found {
             why: self.is_why(text),
             follow_up: false,
             asks: self.asks,
-            of_it: text.tokens.iter().any(|token| IT.contains(&token.normal.as_str())),
+            of_it: text.tokens.iter().any(|token| IT.contains(&token.normal.as_str())) || is_of_those_seeds(text),
             senseless: self.is_senseless(text, reader),
             search: self.search_words(text),
             telling: self.words_told(text),
@@ -177,4 +177,11 @@ fn says_any_bed(word: &str) -> bool {
     const ANY: [&str; 11] =
         ["bed", "beds", "kyari", "kyariyan", "kyariyon", "बेड", "बेडों", "क्यारी", "क्यारियाँ", "क्यारियों", "क्यारियां"];
     ANY.contains(&word)
+}
+
+/// "When should I put those seeds in": of which crop is not said.
+fn is_of_those_seeds(text: &Text) -> bool {
+    let those = |at: usize| matches!(text.normal(at), "those" | "these" | "this" | "that" | "ye" | "yeh" | "ये" | "यह");
+    let seeds = |at: usize| matches!(text.normal(at), "seed" | "seeds" | "packet" | "beej" | "बीज" | "पैकेट");
+    (0..text.tokens.len()).any(|at| those(at) && seeds(at + 1))
 }

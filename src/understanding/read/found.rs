@@ -2,8 +2,8 @@
 
 use super::deeds::Deeds;
 use super::words::parts_named;
-use super::{Hit, Named, Reader, Told, commands, harmed, matters, questions, together};
-use crate::garden::{BedKind, JobKind};
+use super::{Hit, Named, Reader, Told, commands, harmed, matters, questions, seen, together};
+use crate::garden::{BedKind, JobKind, SeenKind};
 use crate::knowledge::{Aspect, Kind, MaterialKind, Part, Point};
 use crate::quantity::UnitOf;
 use crate::script::{Text, index_word};
@@ -112,6 +112,7 @@ impl Found {
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);
         told.retain(|hit| hit.meaning != Told::Question || dated.iter().all(|day| !day.span.contains(&hit.span.start)));
+        told.retain(|hit| !(hit.meaning == Told::Saw(SeenKind::RanThrough) && seen::is_denied(text, &hit.span)));
         let told_before = told.clone();
         told.retain(|hit| hit.meaning != Told::Question || questions::asks(text, hit, &told_before));
         let asks = text.original.contains('?')

@@ -4,7 +4,7 @@
 use super::{Found, Hit, Named, Reader, Told};
 use crate::garden::JobKind;
 use crate::knowledge::{Aspect, Kind, Point};
-use crate::quantity::UnitOf;
+use crate::quantity::{Unit, UnitOf};
 use crate::script::Text;
 use crate::understanding::dimensions::Dimensions;
 use crate::understanding::parts::WILL_DO;
@@ -30,8 +30,22 @@ impl Found {
             .or_else(|| self.buys_for_a_box(text))
             .or_else(|| self.has_another_made(text))
             .or_else(|| self.makes_holes(text))
+            .or_else(|| self.weighs_more_than(text))
             .or_else(|| if self.on_plant { None } else { self.of_a_crop(text, &kinds) })?;
         Some((kind, SURE))
+    }
+
+    /// "Will a box of 3 x 3 ft cross 150 kg": what it weighs.
+    fn weighs_more_than(&self, text: &Text) -> Option<Kind> {
+        const PASSES: [&str; 14] = [
+            "cross", "crosses", "exceed", "exceeds", "above", "over", "more", "zyada", "jyada", "jada", "upar", "ज़्यादा", "ज्यादा", "ऊपर",
+        ];
+        let kilos = self.quantities.said.iter().find(|said| said.written.unit == Unit::Kilogram)?;
+        let sized = !self.quantities.dimensions.is_empty();
+        let near = |at: usize| PASSES.contains(&text.normal(at));
+        let passes = (kilos.span.start.saturating_sub(3)..kilos.span.end + 3).any(near);
+        let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Crop(_)));
+        (sized && passes && self.asks && !stuff).then_some(Kind::Load)
     }
 
     /// "Two brinjals a span apart, is that right": whether so many have room, whatever was done.
@@ -152,7 +166,7 @@ impl Found {
             (span.start.saturating_sub(NEAR)..span.start).any(amount) || (span.end..span.end + NEAR).any(amount)
         };
         let sized = !self.quantities.dimensions.is_empty();
-        let other = kinds.iter().any(|kind| !matches!(kind, Kind::Mix | Kind::Space));
+        let other = kinds.iter().any(|kind| !matches!(kind, Kind::Mix | Kind::Space | Kind::Build));
         (sized && !other && !self.on_plant && mixes.chain(soil).any(near)).then_some(Kind::Mix)
     }
 

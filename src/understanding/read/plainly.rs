@@ -1,7 +1,8 @@
 //! What a message tells without weighing its words: days away, work done, a new bed, a correction.
 
 use super::{Found, Hit, Reader, Told};
-use crate::garden::{JobKind, Move};
+use super::theirs::bed_of_someone;
+use crate::garden::{Role, JobKind, Move};
 use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Point, Sign, TimeUnit};
 use crate::quantity::Unit;
 use crate::script::Text;
@@ -285,7 +286,7 @@ impl Found {
 
     /// What the rules make of a message, else the verdict of its words.
     pub(super) fn by_rule(&self, text: &Text, reader: &Reader<'_>, verdict: Verdict, asker: &Asker) -> ByRule {
-        let firmly = self.firmly(text);
+        let firmly = self.firmly(text).or_else(|| asks_of_someones_work(text, verdict.kind, asker));
         let told = firmly
             .or_else(|| self.plainly(text, reader))
             .or_else(|| self.as_seen(text, reader, verdict.kind, verdict.sureness))
@@ -419,4 +420,11 @@ fn is_for_the_day(text: &Text, at: usize) -> bool {
         "office", "work", "school", "college", "market", "duty", "class", "shop", "clinic", "hospital", "seed", "seeds",
     ];
     (at..at + 2).any(|place| PLACES.contains(&text.normal(place)))
+}
+
+/// "What is planned for her beds": none of a client's own.
+fn asks_of_someones_work(text: &Text, kind: Kind, asker: &Asker) -> Option<(Kind, f64)> {
+    const SURE: f64 = 0.9;
+    let client = asker.who.as_ref().is_none_or(|person| person.role == Role::Client);
+    (client && kind == Kind::Due && asker.before.is_none() && bed_of_someone(text)).then_some((Kind::None, SURE))
 }

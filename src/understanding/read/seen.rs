@@ -3,9 +3,10 @@
 use super::{Found, Reader, Told};
 use crate::garden::{JobKind, SeenKind};
 use crate::knowledge::{Kind, Part, Point};
-use crate::script::Text;
+use crate::script::{Language, Text};
 use crate::understanding::gazetteer::Named;
 use crate::understanding::parts::NOT_UP;
+use std::ops::Range;
 
 /// The sign of all plants that droop.
 const WILTING: &str = "wilting";
@@ -196,4 +197,20 @@ impl Found {
         let other = |point: Point| !(point.is_of_a_frame() || of_it && point == Point::Own);
         (open && bare && self.holds(&Told::Ails) && !self.points().any(other)).then_some((Kind::Trouble, SURE))
     }
+}
+
+/// "Paani neeche nikal hi nahi raha", "the water did not run through": it was not seen.
+pub(super) fn is_denied(text: &Text, span: &Range<usize>) -> bool {
+    const AFTER: usize = 3;
+    const BEFORE: usize = 4;
+    let not = |at: usize| {
+        let word = text.normal(at);
+        let english = matches!(word, "not" | "no" | "never" | "without" | "isnt" | "doesnt" | "didnt") || word.ends_with("n't");
+        english || matches!(word, "nahi" | "nahin" | "nhi" | "नहीं" | "नही")
+    };
+    let hindi = text.language != Language::En;
+    if hindi {
+        return (span.start..span.end + AFTER).any(not);
+    }
+    (span.start.saturating_sub(BEFORE)..span.start).any(not)
 }

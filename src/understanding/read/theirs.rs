@@ -286,3 +286,20 @@ impl Found {
 fn ends_owning(written: &str) -> bool {
     ["'s", "’s"].iter().any(|ending| written.ends_with(ending))
 }
+
+/// "What is planned for her beds", "uski chhat pe kya baaki hai": of someone who is none of the household.
+pub(super) fn bed_of_someone(text: &Text) -> bool {
+    const WHOSE: [&str; 9] = ["her", "his", "uske", "uski", "unki", "unke", "उसके", "उसकी", "उनके"];
+    const BEDS: [&str; 24] = [
+        "bed", "beds", "terrace", "roof", "balcony", "garden", "boxes", "trays", "pots", "chhat", "chat", "bagicha", "dabbe", "gamle",
+        "छत", "बगीचे", "डिब्बे", "गमले", "बालकनी", "बेड", "क्यारी", "balkani", "terace", "plants",
+    ];
+    const HOUSEHOLD: [&str; 32] = [
+        "wife", "husband", "mother", "mom", "mum", "mummy", "father", "dad", "papa", "son", "daughter", "grandmother", "grandfather",
+        "granny", "nani", "dadi", "sister", "brother", "maid", "kid", "kids", "cook", "beti", "beta", "pati", "patni", "biwi", "माँ",
+        "पत्नी", "पति", "बेटी", "दादी",
+    ];
+    let says = |list: &[&str]| (0..text.tokens.len()).any(|at| list.contains(&text.normal(at)));
+    let of_bed = |at: usize| WHOSE.contains(&text.normal(at)) && BEDS.contains(&text.normal(at + 1));
+    !says(&HOUSEHOLD) && (0..text.tokens.len()).any(of_bed)
+}
