@@ -80,7 +80,11 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     // "How heavy will the box be": one that does not stand yet, for all that is said, and its size decides.
     let to_come = ["will", "would", "hoga", "hogi", "honge", "होगा", "होगी", "होंगे"];
     let bare = reading.bed_kind.is_some() && !reading.beds_named && reading.measures.is_empty() && !meant;
-    if bare && !reading.follow_up && reading.quantities.is_empty() && reading.all_words.iter().any(|word| to_come.contains(&word.as_str())) {
+    if bare
+        && !reading.follow_up
+        && reading.quantities.is_empty()
+        && reading.all_words.iter().any(|word| to_come.contains(&word.as_str()))
+    {
         return with_caution(Answer::ask(Line::new("ask-size"), Vec::new()));
     }
     if let Some(beds) = groups::described(reading, facts) {

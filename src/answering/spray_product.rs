@@ -82,6 +82,9 @@ fn dose(answer: &mut Answer, material: &Material, spray: &SprayUse, reading: &Re
     }
     if spray.product_must_be_known {
         answer.lines.push(Line::new("spray-add-soap"));
+    } else if let Some(caution) = material.cautions.first() {
+        // Which of the things that go by its name is meant: "plain soft soap only, never detergent".
+        answer.cautions.push(Line::new("caution-text").with("text", Said::Text(caution.clone())));
     }
     let heat = Said::Temperature(spray.not_above.value());
     answer.lines.push(Line::new("spray-test-leaf").with("limit", heat));

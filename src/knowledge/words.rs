@@ -264,7 +264,9 @@ impl Words {
         let day = self.days.at(text, token).is_some();
         let word = text.normal(token);
         let ending = !word.ends_with("eed") && ends_in(word, &self.done_endings);
-        !AHEAD.contains(&word) && (!day && self.sign(Sign::Done, text, token).is_some() || ending)
+        // "We're off from 23 May" is no "were".
+        let short = text.tokens.get(token).is_some_and(|token| token.text.contains(['\'', '’']) && word == "were");
+        !AHEAD.contains(&word) && !short && (!day && self.sign(Sign::Done, text, token).is_some() || ending)
     }
 }
 

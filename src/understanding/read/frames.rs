@@ -38,7 +38,20 @@ impl Found {
     /// "Will a box of 3 x 3 ft cross 150 kg": what it weighs.
     fn weighs_more_than(&self, text: &Text) -> Option<Kind> {
         const PASSES: [&str; 14] = [
-            "cross", "crosses", "exceed", "exceeds", "above", "over", "more", "zyada", "jyada", "jada", "upar", "ज़्यादा", "ज्यादा", "ऊपर",
+            "cross",
+            "crosses",
+            "exceed",
+            "exceeds",
+            "above",
+            "over",
+            "more",
+            "zyada",
+            "jyada",
+            "jada",
+            "upar",
+            "ज़्यादा",
+            "ज्यादा",
+            "ऊपर",
         ];
         let kilos = self.quantities.said.iter().find(|said| said.written.unit == Unit::Kilogram)?;
         let sized = !self.quantities.dimensions.is_empty();

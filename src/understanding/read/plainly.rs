@@ -1,8 +1,8 @@
 //! What a message tells without weighing its words: days away, work done, a new bed, a correction.
 
-use super::{Found, Hit, Reader, Told};
 use super::theirs::bed_of_someone;
-use crate::garden::{Role, JobKind, Move};
+use super::{Found, Hit, Reader, Told};
+use crate::garden::{JobKind, Move, Role};
 use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Point, Sign, TimeUnit};
 use crate::quantity::Unit;
 use crate::script::Text;
@@ -294,8 +294,8 @@ impl Found {
             .or_else(|| self.about_a_named_thing(verdict, asker.before.as_ref()));
         let (kind, sureness) = told.unwrap_or((verdict.kind, verdict.sureness));
         let one_sense = firmly.is_some() || self.is_told_by_company();
-        // How much of a product nobody knows is nothing else, nor is what is built as the last one was.
-        let framed = told.is_some() && matches!(kind, Kind::Spray | Kind::Build);
+        // How much of a product nobody knows is nothing else, nor is what is built as the last one was or what fills a box of a size.
+        let framed = told.is_some() && matches!(kind, Kind::Spray | Kind::Build | Kind::Mix);
         // A trouble of a crop, by its name, is told whatever else such words are said of.
         let named = kind == Kind::Trouble && (!self.crops_within.is_empty() || self.asks_what_ails_it(text));
         // Nor is work that is told and not asked about: such words are usual for questions of that work.

@@ -205,7 +205,8 @@ pub(super) fn is_denied(text: &Text, span: &Range<usize>) -> bool {
     const BEFORE: usize = 4;
     let not = |at: usize| {
         let word = text.normal(at);
-        let english = matches!(word, "not" | "no" | "never" | "without" | "isnt" | "doesnt" | "didnt") || word.ends_with("n't");
+        let english =
+            matches!(word, "not" | "no" | "never" | "without" | "isnt" | "doesnt" | "didnt") || word.ends_with("n't");
         english || matches!(word, "nahi" | "nahin" | "nhi" | "नहीं" | "नही")
     };
     let hindi = text.language != Language::En;
