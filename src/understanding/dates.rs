@@ -415,37 +415,6 @@ impl Reader<'_> {
         Some(Self::single(day, span))
     }
 
-    /// "Sunday 10th", "sat 16th": the weekday and its day of the month tell one day.
-    fn weekday_of_month(&self, weekday: Weekday, at: usize, end: usize) -> Option<DayFound> {
-        let number = self.number_at(end)?;
-        let close = self.after_ordinal(number.span.end);
-        let day = day_number(number.value).filter(|_| close > number.span.end)?;
-        let months = (-2_i32..=2).filter_map(|months| shifted(self.today.with_day(1)?, months)?.with_day(day));
-        let span = at..close;
-        self.nearest(months.filter(|day| day.weekday() == weekday), self.told_done(&span))
-            .map(|day| Self::single(day, span))
-    }
-
-    fn weekday(&self, weekday: Weekday, span: &Range<usize>) -> Option<NaiveDate> {
-        let ahead = i64::from(weekday.days_since(self.today.weekday()));
-        let last = if ahead == 0 { -7 } else { ahead - 7 };
-        let since = span.start.checked_sub(1).is_some_and(|before| self.text.normal(before) == "since");
-        let days = if let Some(days) = self.of_near_week(weekday, span.end) {
-            days
-        } else if since || self.before(Sign::Last, span.start) {
-            last
-        } else if self.before(Sign::This, span.start) {
-            ahead
-        } else if self.before(Sign::Next, span.start) {
-            if ahead == 0 { 7 } else { ahead }
-        } else if self.told_done(span) && !self.is_next_turn(span) {
-            last
-        } else {
-            ahead
-        };
-        self.today.checked_add_signed(TimeDelta::try_days(days)?)
-    }
-
     /// Whether one word between two days makes them the ends of a run.
     fn runs_through(&self, end: usize, start: usize) -> bool {
         start > end && self.sign(Sign::Through, end) == Some(start - end)

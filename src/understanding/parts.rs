@@ -347,10 +347,7 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
         if choice && (first.did.is_some() || first.kind == Kind::Record && whole.asks) && !first.asks {
             continue;
         }
-        // "Watered the east box and the chilli pot": one work on both.
-        let bare = second.kind == Kind::Record && second.did.is_none() && second.saw.is_none() && !second.new_bed;
-        let nothing_else = bare && second.quantities.is_empty() && second.materials.is_empty() && !second.asks;
-        if joins && nothing_else && first.did.is_some() && whole.did == first.did && whole.beds.len() > 1 {
+        if joins && works::is_one_of_two_beds(whole, &first, &second) {
             continue;
         }
         let marked = text.get(mark..)?;

@@ -92,6 +92,9 @@ pub fn read_as(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate)
     let least = if names_a_thing(&reading) { TOO_LITTLE_OF_A_THING } else { TOO_LITTLE };
     let defines = reading.points.contains(&Point::Meaning);
     let greets = reading.kind == Kind::None && reading.sureness >= NOTHING_ELSE;
+    // "It rained well last night" says what the sky did.
+    let of_sky = [Point::Rain, Point::RainFell, Point::NoRain].iter().any(|point| reading.points.contains(point));
+    let defines = defines || of_sky || !reading.sky.is_empty();
     reading.says_too_little =
         asker.before.is_none() && reading.unsaid >= least && !defines && !greets && !reading.senseless;
     // What is meant is asked; who says so little of a garden is not turned away.

@@ -1,11 +1,42 @@
 //! Weekdays beside another day, and of the week before or after this one.
 
-use super::{DayFound, Reader};
+use super::{DayFound, Reader, day_number, shifted};
 use crate::knowledge::{DayWord, Sign, TimeUnit};
 use chrono::{Datelike, Days, NaiveDate, TimeDelta, Weekday};
 use std::ops::Range;
 
 impl Reader<'_> {
+    /// "Sunday 10th", "sat 16th": the weekday and its day of the month tell one day.
+    pub(super) fn weekday_of_month(&self, weekday: Weekday, at: usize, end: usize) -> Option<DayFound> {
+        let number = self.number_at(end)?;
+        let close = self.after_ordinal(number.span.end);
+        let day = day_number(number.value).filter(|_| close > number.span.end)?;
+        let months = (-2_i32..=2).filter_map(|months| shifted(self.today.with_day(1)?, months)?.with_day(day));
+        let span = at..close;
+        self.nearest(months.filter(|day| day.weekday() == weekday), self.told_done(&span))
+            .map(|day| Self::single(day, span))
+    }
+
+    pub(super) fn weekday(&self, weekday: Weekday, span: &Range<usize>) -> Option<NaiveDate> {
+        let ahead = i64::from(weekday.days_since(self.today.weekday()));
+        let last = if ahead == 0 { -7 } else { ahead - 7 };
+        let since = span.start.checked_sub(1).is_some_and(|before| self.text.normal(before) == "since");
+        let days = if let Some(days) = self.of_near_week(weekday, span.end) {
+            days
+        } else if since || self.before(Sign::Last, span.start) {
+            last
+        } else if self.before(Sign::This, span.start) {
+            ahead
+        } else if self.before(Sign::Next, span.start) {
+            if ahead == 0 { 7 } else { ahead }
+        } else if self.told_done(span) && !self.is_next_turn(span) {
+            last
+        } else {
+            ahead
+        };
+        self.today.checked_add_signed(TimeDelta::try_days(days)?)
+    }
+
     /// "We leave on Friday, back Monday": of two days to come the second comes after the first, unless they are a
     /// choice.
     pub(super) fn after_the_one_before(&self, day: DayFound, before: Option<&DayFound>) -> DayFound {

@@ -181,3 +181,10 @@ pub(super) fn before_a_plan<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> 
         (told.did.is_some() && !told.asks).then_some((left, plan.days))
     })
 }
+
+/// "Watered the east box and the chilli pot": one work on both, and nothing else is told of the second.
+pub(super) fn is_one_of_two_beds(whole: &Reading, first: &Reading, second: &Reading) -> bool {
+    let bare = second.kind == Kind::Record && second.did.is_none() && second.saw.is_none() && !second.new_bed;
+    let nothing_else = bare && second.quantities.is_empty() && second.materials.is_empty() && !second.asks;
+    nothing_else && first.did.is_some() && whole.did == first.did && whole.beds.len() > 1
+}

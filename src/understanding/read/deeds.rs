@@ -41,15 +41,6 @@ impl Deeds<'_> {
             .filter(|job| *job != JobKind::Pick || !self.claims().is_bought() && !self.broke_a_vessel())
     }
 
-    /// "Kirayedar ne gamla tod diya": the word for picking is also that for breaking.
-    fn broke_a_vessel(&self) -> bool {
-        let crop = self.names_any(|name| matches!(name, Named::Crop(_))) || self.measures(UnitOf::Mass);
-        let picked =
-            |at: usize| self.told.iter().any(|hit| hit.meaning == Told::Did(JobKind::Pick) && hit.span.start == at);
-        let vessel = |hit: &Hit<Named>| matches!(hit.meaning, Named::BedKind(_)) && picked(hit.span.end);
-        self.text.language != Language::En && !crop && self.names.iter().any(vessel)
-    }
-
     pub(super) fn claims(&self) -> Claims<'_> {
         Claims {
             text: self.text,

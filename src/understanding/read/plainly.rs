@@ -1,8 +1,8 @@
 //! What a message tells without weighing its words: days away, work done, a new bed, a correction.
 
-use super::theirs::bed_of_someone;
+use super::theirs::asks_of_someones_work;
 use super::{Found, Hit, Reader, Told};
-use crate::garden::{JobKind, Move, Role};
+use crate::garden::{JobKind, Move};
 use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Point, Sign, TimeUnit};
 use crate::quantity::Unit;
 use crate::script::Text;
@@ -420,11 +420,4 @@ fn is_for_the_day(text: &Text, at: usize) -> bool {
         "office", "work", "school", "college", "market", "duty", "class", "shop", "clinic", "hospital", "seed", "seeds",
     ];
     (at..at + 2).any(|place| PLACES.contains(&text.normal(place)))
-}
-
-/// "What is planned for her beds": none of a client's own.
-fn asks_of_someones_work(text: &Text, kind: Kind, asker: &Asker) -> Option<(Kind, f64)> {
-    const SURE: f64 = 0.9;
-    let client = asker.who.as_ref().is_none_or(|person| person.role == Role::Client);
-    (client && kind == Kind::Due && asker.before.is_none() && bed_of_someone(text)).then_some((Kind::None, SURE))
 }

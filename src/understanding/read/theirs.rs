@@ -288,7 +288,7 @@ fn ends_owning(written: &str) -> bool {
 }
 
 /// "What is planned for her beds", "uski chhat pe kya baaki hai": of someone who is none of the household.
-pub(super) fn bed_of_someone(text: &Text) -> bool {
+fn bed_of_someone(text: &Text) -> bool {
     const WHOSE: [&str; 9] = ["her", "his", "uske", "uski", "unki", "unke", "उसके", "उसकी", "उनके"];
     const BEDS: [&str; 24] = [
         "bed",
@@ -353,4 +353,11 @@ pub(super) fn bed_of_someone(text: &Text) -> bool {
     let says = |list: &[&str]| (0..text.tokens.len()).any(|at| list.contains(&text.normal(at)));
     let of_bed = |at: usize| WHOSE.contains(&text.normal(at)) && BEDS.contains(&text.normal(at + 1));
     !says(&HOUSEHOLD) && (0..text.tokens.len()).any(of_bed)
+}
+
+/// "What is planned for her beds": none of a client's own.
+pub(super) fn asks_of_someones_work(text: &Text, kind: Kind, asker: &Asker) -> Option<(Kind, f64)> {
+    const SURE: f64 = 0.9;
+    let client = asker.who.as_ref().is_none_or(|person| person.role == Role::Client);
+    (client && kind == Kind::Due && asker.before.is_none() && bed_of_someone(text)).then_some((Kind::None, SURE))
 }

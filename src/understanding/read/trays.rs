@@ -2,11 +2,21 @@
 
 use super::claims::Claims;
 use super::deeds::Deeds;
-use super::{Named, Told};
+use super::{Hit, Named, Told};
 use crate::garden::JobKind;
+use crate::quantity::UnitOf;
 use crate::script::Language;
 
 impl Deeds<'_> {
+    /// "Kirayedar ne gamla tod diya": the word for picking is also that for breaking.
+    pub(super) fn broke_a_vessel(&self) -> bool {
+        let crop = self.names_any(|name| matches!(name, Named::Crop(_))) || self.measures(UnitOf::Mass);
+        let picked =
+            |at: usize| self.told.iter().any(|hit| hit.meaning == Told::Did(JobKind::Pick) && hit.span.start == at);
+        let vessel = |hit: &Hit<Named>| matches!(hit.meaning, Named::BedKind(_)) && picked(hit.span.end);
+        self.text.language != Language::En && !crop && self.names.iter().any(vessel)
+    }
+
     /// "Spilled half a kilo of it on the floor": it went where no bed is.
     pub(super) fn is_mishap(&self) -> bool {
         const SPILT: [&str; 8] = ["spilled", "spilt", "toppled", "knocked", "dropped", "tipped", "burst", "leaked"];

@@ -49,25 +49,20 @@ impl Found {
     ) -> Follows {
         let keeps = follows.kind.is_none() && follows.says == Says::NoKind;
         let ruled = if keeps { before.kind } else { follows.kind.unwrap_or(kind) };
-        let other = self.of_others()
-            || self.corrects(text)
-            || self.told.iter().any(|hit| matches!(hit.meaning, Told::Undo | Told::NotOurs));
         let words = text.tokens.iter().filter(|token| token.is_word()).count();
-        // "Not water, spacing" says itself what is meant, and "after the rains set in?" asks the same of another time.
-        let season = keeps && self.season().is_some() && !self.names_crop();
-        let same = self.told.iter().any(|hit| matches!(hit.meaning, Told::OtherOne | Told::Same | Told::Condition));
-        let plainly = self.says_not() && words <= FEW || keeps && same || self.says_point(Point::SowingDepth);
-        let other = other || plainly || season;
+        if self.is_left_to_the_rules(text, reader, keeps, words) {
+            return follows;
+        }
         // A crack in the slab, water that runs into the flat below, someone who is to call: never passed over for what was
         // spoken of.
         let speaks_up = |kind: Kind| own.0.iter().any(|(of, share)| *of == kind && *share >= SPEAKS_UP);
         let up = [Kind::Load, Kind::Person].into_iter().find(|kind| speaks_up(*kind) && ruled != *kind);
-        if let Some(up) = up.filter(|_| !self.asks && !other && self.did.is_none()) {
+        if let Some(up) = up.filter(|_| !self.asks && self.did.is_none()) {
             return Follows { kind: Some(up), says: Says::All };
         }
         let work = self.did.is_some() || self.saw().is_some();
         let Some((most, share)) = self.shares_after(before, ruled, words, own) else { return follows };
-        if most == ruled || share < PLAIN || other {
+        if most == ruled || share < PLAIN {
             return follows;
         }
         match most {
@@ -77,6 +72,19 @@ impl Found {
             stays if stays == before.kind => Follows { kind: None, says: Says::NoKind },
             other => Follows { kind: Some(other), says: self.left_out_of(text, reader, before, other) },
         }
+    }
+
+    /// What other people have, what is corrected, and what the rules say of the few words that are there.
+    fn is_left_to_the_rules(&self, text: &Text, reader: &Reader<'_>, keeps: bool, words: usize) -> bool {
+        let undone = self.told.iter().any(|hit| matches!(hit.meaning, Told::Undo | Told::NotOurs));
+        // "Not water, spacing" says itself what is meant.
+        let denies = self.says_not() && words <= FEW;
+        // "After the rains set in?", "the other one", and names alone: the same is asked.
+        let season = self.season().is_some() && !self.names_crop();
+        let same = self.told.iter().any(|hit| matches!(hit.meaning, Told::OtherOne | Told::Same | Told::Condition));
+        let names_alone = self.did.is_none() && self.open_words(text, reader).is_empty();
+        let keeps = keeps && (season || same || names_alone);
+        self.of_others() || self.corrects(text) || undone || denies || keeps || self.says_point(Point::SowingDepth)
     }
 
     /// The likeliest kind, and its share.
