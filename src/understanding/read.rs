@@ -89,19 +89,22 @@ const CONTRAST: usize = 14;
 pub fn read_as(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
     let mut reading = read_text(Text::read(text), reader, asker, today, false);
     // An answer to a question asked back is the reading before it, and says enough.
-    let least = if names_a_thing(&reading) { TOO_LITTLE_OF_A_THING } else { TOO_LITTLE };
-    let defines = reading.points.contains(&Point::Meaning);
-    let greets = reading.kind == Kind::None && reading.sureness >= NOTHING_ELSE;
-    // "It rained well last night" says what the sky did.
-    let of_sky = [Point::Rain, Point::RainFell, Point::NoRain].iter().any(|point| reading.points.contains(point));
-    let defines = defines || of_sky || !reading.sky.is_empty();
-    reading.says_too_little =
-        asker.before.is_none() && reading.unsaid >= least && !defines && !greets && !reading.senseless;
+    reading.says_too_little = asker.before.is_none() && leaves_unsaid(&reading);
     // What is meant is asked; who says so little of a garden is not turned away.
     if reading.says_too_little && reading.kind == Kind::None {
         reading.kind = reading.perhaps.unwrap_or_default();
     }
     reading
+}
+
+/// What it is about is left unsaid, by its words. A greeting, a term to explain, what the sky did and letters without sense
+/// say all that they have to say.
+fn leaves_unsaid(reading: &Reading) -> bool {
+    let least = if names_a_thing(reading) { TOO_LITTLE_OF_A_THING } else { TOO_LITTLE };
+    let greets = reading.kind == Kind::None && reading.sureness >= NOTHING_ELSE;
+    let enough = [Point::Meaning, Point::Rain, Point::RainFell, Point::NoRain];
+    let said = enough.iter().any(|point| reading.points.contains(point)) || !reading.sky.is_empty();
+    reading.unsaid >= least && !greets && !said && !reading.senseless
 }
 
 /// A plant, stuff, a trouble or a sign of one.

@@ -3,6 +3,7 @@
 //! What its own words speak of leads to that kind; names, sizes, days and words that steer change what is asked of and
 //! keep the kind, and so does a short message that speaks of nothing else.
 
+use super::goes_on::asks_how_long_to_wait;
 use super::topics::is_one_of;
 use super::{Found, Hit, Named, Reader, Reading, Told};
 use crate::garden::JobKind;
@@ -73,7 +74,7 @@ impl Found {
         if self.of_others() && !self.replaces_stuff(before) {
             return Follows { kind: None, says: Says::All };
         }
-        if self.waits_after_work(before) {
+        if self.waits_after_work(text, reader, before) {
             return Follows { kind: Some(Kind::Spray), says: Says::NoSubject };
         }
         if let Some(goes_on) = self.goes_on(text, reader, before) {
@@ -109,14 +110,15 @@ impl Found {
     }
 
     /// "Sprayed the okra on Friday", then "when can we eat them": the wait after that spray, and no matter of ripeness.
-    fn waits_after_work(&self, before: &Reading) -> bool {
+    fn waits_after_work(&self, text: &Text, reader: &Reader<'_>, before: &Reading) -> bool {
         let sprayed = before.kind == Kind::Record && before.did == Some(JobKind::Spray);
         let of_it = self.names.iter().all(|hit| match &hit.meaning {
             Named::Crop(id) => before.crops.is_empty() || before.crops.contains(id),
             Named::BedKind(_) => before.bed_kind.is_some(),
             _ => false,
         });
-        sprayed && of_it && self.asks && self.did.is_none() && self.says_point(Point::Wait)
+        let waits = self.asks && self.says_point(Point::Wait) || asks_how_long_to_wait(text, reader);
+        sprayed && of_it && waits && self.did.is_none()
     }
 
     /// What a message of this kind leaves to the one before.
@@ -146,12 +148,13 @@ impl Found {
         }
         let Some(kind) = follows.kind else { return reading };
         // The next picking is of what was picked, and a wait is counted from the spray that was told.
-        let waits = self.waits_after_work(before);
+        let waits = self.waits_after_work(text, reader, before);
         let did = before.did.filter(|_| before.kind == Kind::Record && kind == Kind::Harvest || waits);
         if waits {
             reading.days.clone_from(&before.days);
             reading.materials.clone_from(&before.materials);
             reading.points.extend(before.points.iter().copied());
+            reading.points.insert(Point::Wait);
         }
         let asks = !matches!(kind, Kind::None | Kind::Record) || reading.asks;
         Reading { kind, did: did.or(reading.did.filter(|_| kind == Kind::Record)), sureness: SURE, asks, ..reading }

@@ -4,7 +4,7 @@ use super::follows::Follows;
 use super::topics::is_one_of;
 use super::{Found, Hit, Named, Reader, Reading, Told};
 use crate::garden::JobKind;
-use crate::knowledge::{DayWord, Kind, MaterialKind, Point, Slips};
+use crate::knowledge::{DayWord, Kind, MaterialKind, Slips};
 use crate::quantity::UnitOf;
 use crate::script::{Language, Text};
 use crate::understanding::follow_up::Says;
@@ -178,25 +178,17 @@ impl Found {
         let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Refused);
         let means = |what: &str| meant.iter().any(|word| word.strip_prefix('=') == Some(what));
         let other = self.jobs().into_iter().any(|named| named != job);
-        // "How many days do I wait", "kitne din ruku": until it is done again.
-        const WAITS: [&str; 13] = [
-            "wait",
-            "gap",
-            "ruku",
-            "rukun",
-            "rukna",
-            "rukein",
-            "ruke",
-            "intezar",
-            "intezaar",
-            "रुकूँ",
-            "रुकूं",
-            "रुकना",
-            "रुकें",
-        ];
-        let waits = text.tokens.iter().any(|token| WAITS.contains(&token.normal.as_str()));
-        let days = (0..text.tokens.len()).any(|at| reader.known.words.spans.at(text, at).is_some());
-        let when = means("next") && means("when") || waits && days && self.points().all(|point| point == Point::Wait);
+        let when = means("next") && means("when") || asks_how_long_to_wait(text, reader);
         (when && !other).then_some(kind)
     }
+}
+
+/// "How many days do I wait", "kitne din ruku", in few words.
+pub(super) fn asks_how_long_to_wait(text: &Text, reader: &Reader<'_>) -> bool {
+    const WAITS: [&str; 13] =
+        ["wait", "gap", "ruku", "rukun", "rukna", "rukein", "ruke", "intezar", "intezaar", "रुकूँ", "रुकूं", "रुकना", "रुकें"];
+    let words = text.tokens.iter().filter(|token| token.is_word()).count();
+    let waits = text.tokens.iter().any(|token| WAITS.contains(&token.normal.as_str()));
+    let days = (0..text.tokens.len()).any(|at| reader.known.words.spans.at(text, at).is_some());
+    waits && days && words <= LONGEST
 }
