@@ -10,7 +10,7 @@
 
 use super::meanings::MEANING;
 use super::pack::{Packed, Ranked, Unpacking};
-use std::collections::HashMap;
+use rustc_hash::FxHashMap;
 
 /// Rounds over all phrases, and the length of a first step (looked for on messages beside the ways of asking: more
 /// rounds change nothing).
@@ -50,7 +50,7 @@ impl<K: Copy + Ord> Habit<K> {
     pub fn of(ways: &[(K, Vec<String>)], heard: &[(K, Vec<String>)]) -> Self {
         let kinds = kinds_of(ways.iter().chain(heard).map(|(kind, _)| *kind));
         // Each feature gets a number when it is first met, and its row by the alphabet when all are known.
-        let mut numbers: HashMap<String, usize> = HashMap::new();
+        let mut numbers: FxHashMap<String, usize> = FxHashMap::default();
         let mut standing_in: Vec<f32> = Vec::new();
         let mut counted: Vec<(usize, f32, Weighed)> = Vec::new();
         let ways = ways.iter().map(|way| (way, 1.0));

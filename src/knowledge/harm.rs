@@ -13,6 +13,9 @@ pub struct Harm {
     pub told: Vec<HarmTold>,
 }
 
+/// So many classes of words are told apart.
+pub const MOST_CLASSES: usize = 128;
+
 /// Single words of one class.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -73,6 +76,15 @@ pub fn read(files: &Files, problems: &mut Vec<Problem>) -> Harm {
         problems.push(Problem::at(FILE, text, refusal.span().unwrap_or(0..0), refusal.message().trim()));
         Harm::default()
     });
+    if harm.words.len() > MOST_CLASSES {
+        let many = harm.words.len();
+        problems.push(Problem::at(
+            FILE,
+            text,
+            0..0,
+            format!("{many} classes of words; at most {MOST_CLASSES} are told apart"),
+        ));
+    }
     let known = |class: &str| harm.words.iter().any(|words| words.class == class);
     let named = harm.told.iter().flat_map(|told| told.all.iter().flat_map(|slot| slot.split('|')).chain(without(told)));
     for class in named.filter(|class| !known(class)) {

@@ -1,8 +1,8 @@
 //! Words and phrases that carry one kind of meaning, found in a text by their normal form or sound.
 
 use crate::script::{Script, Text, sound_key};
+use rustc_hash::FxHashMap;
 use serde::Deserialize;
-use std::collections::HashMap;
 
 /// Sounds shorter than this meet by chance; such words are found as they are spelled only.
 const SHORTEST_SOUND: usize = 4;
@@ -22,14 +22,14 @@ pub(super) struct Listed {
 #[derive(Debug, Clone)]
 pub struct Lexicon<T> {
     /// Phrases by their first word, the longest first.
-    phrases: HashMap<String, Vec<(Vec<String>, T)>>,
+    phrases: FxHashMap<String, Vec<(Vec<String>, T)>>,
     /// Single words of Hindi by their sound.
-    sounds: HashMap<String, T>,
+    sounds: FxHashMap<String, T>,
 }
 
 impl<T> Default for Lexicon<T> {
     fn default() -> Self {
-        Self { phrases: HashMap::new(), sounds: HashMap::new() }
+        Self { phrases: FxHashMap::default(), sounds: FxHashMap::default() }
     }
 }
 

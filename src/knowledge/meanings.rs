@@ -4,8 +4,9 @@ use super::files::Files;
 use super::names::Names;
 use super::problem::Problem;
 use crate::script::{Language, Script, Text, Token, index_word, near};
+use rustc_hash::FxHashMap;
 use serde::Deserialize;
-use std::collections::HashMap;
+use std::collections::BTreeMap;
 
 /// The lists of `words/meanings.toml`, ready to be found in a text.
 #[derive(Debug, Clone, Default)]
@@ -18,8 +19,13 @@ pub struct Meanings {
     hindi: Book,
 }
 
-/// Phrases by their first word, the longest first.
-type Book = HashMap<String, Vec<(Vec<String>, usize)>>;
+#[derive(Debug, Clone, Default)]
+struct Book {
+    /// Phrases by their first word, the longest first.
+    phrases: FxHashMap<String, Vec<(Vec<String>, usize)>>,
+    /// Phrases of one word, long enough for a slip, by their first letter, in the order of the alphabet.
+    singles: FxHashMap<char, BTreeMap<String, usize>>,
+}
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -87,15 +93,20 @@ impl Meanings {
 /// The first meaning of a phrase stays.
 fn insert(book: &mut Book, words: Vec<String>, meaning: usize) {
     let Some(first) = words.first().filter(|first| !first.is_empty()) else { return };
-    let phrases = book.entry(first.clone()).or_default();
+    let phrases = book.phrases.entry(first.clone()).or_default();
     if phrases.iter().all(|(known, _)| *known != words) {
+        if let ([only], Some(letter)) = (words.as_slice(), first.chars().next())
+            && only.chars().count() >= SHORTEST_SLIP
+        {
+            book.singles.entry(letter).or_default().insert(only.clone(), meaning);
+        }
         phrases.push((words, meaning));
         phrases.sort_by_key(|(words, _)| std::cmp::Reverse(words.len()));
     }
 }
 
 fn longest(book: &Book, words: &[String], at: usize) -> Option<(usize, usize)> {
-    let phrases = book.get(words.get(at)?)?;
+    let phrases = book.phrases.get(words.get(at)?)?;
     let (phrase, meaning) =
         phrases.iter().find(|(phrase, _)| words.get(at..at + phrase.len()).is_some_and(|said| said == phrase))?;
     Some((phrase.len(), *meaning))
@@ -103,17 +114,12 @@ fn longest(book: &Book, words: &[String], at: usize) -> Option<(usize, usize)> {
 
 /// The meaning of a single word with a slip of the finger in it; people rarely miss the first letter.
 fn nearly(book: &Book, token: &Token, stem: &str) -> Option<usize> {
-    let word = matches!(token.script, Script::Latin) && stem.chars().count() >= SHORTEST_SLIP;
-    let nearest = book
-        .iter()
-        .filter(|(known, _)| word && known.chars().next() == stem.chars().next())
-        .filter_map(|(known, phrases)| {
-            let (_, meaning) = phrases.iter().find(|(phrase, _)| phrase.len() == 1)?;
-            (known.chars().count() >= SHORTEST_SLIP).then_some(())?;
-            Some((near(known, stem)?, known, *meaning))
-        })
-        .min_by(|a, b| (a.0, a.1).cmp(&(b.0, b.1)))?;
-    Some(nearest.2)
+    if token.script != Script::Latin || stem.chars().count() < SHORTEST_SLIP {
+        return None;
+    }
+    let alike = book.singles.get(&stem.chars().next()?)?;
+    let slips = alike.iter().filter_map(|(known, meaning)| Some((near(known, stem)?, *meaning)));
+    slips.min_by_key(|(slips, _)| *slips).map(|(_, meaning)| meaning)
 }
 
 pub fn read(files: &Files, problems: &mut Vec<Problem>) -> Meanings {

@@ -4,14 +4,14 @@ use super::files::Files;
 use super::names::InThree;
 use super::problem::Problem;
 use crate::script::{Language, Text, index_word};
-use std::collections::HashSet;
+use rustc_hash::FxHashSet;
 
 /// The words of `words/ordinary.toml`, as written and in the forms in which words are compared.
 #[derive(Debug, Clone, Default)]
 pub struct Ordinary {
-    written: HashSet<String>,
-    english: HashSet<String>,
-    hindi: HashSet<String>,
+    written: FxHashSet<String>,
+    english: FxHashSet<String>,
+    hindi: FxHashSet<String>,
 }
 
 impl Ordinary {

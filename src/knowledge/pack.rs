@@ -1,8 +1,7 @@
 //! What is derived, laid out as bytes and taken up again. Every length is checked: bytes that are not what they should
 //! be give nothing.
 
-use std::collections::HashMap;
-use std::collections::hash_map::DefaultHasher;
+use rustc_hash::{FxHashMap, FxHasher};
 use std::hash::{Hash, Hasher};
 use std::ops::Range;
 
@@ -80,7 +79,7 @@ pub struct Ranked {
     all: String,
     ends: Vec<u32>,
     /// Places by the hash of their text: most words that are looked for are one step away, and not seventeen.
-    by_hash: HashMap<u64, u32>,
+    by_hash: FxHashMap<u64, u32>,
 }
 
 impl Ranked {
@@ -143,12 +142,12 @@ impl Ranked {
 
     pub fn unpack(from: &mut Unpacking<'_>) -> Option<Self> {
         let all = std::str::from_utf8(from.bytes()?).ok()?.to_owned();
-        Some(Self { all, ends: from.numbers()?, by_hash: HashMap::new() }.hashed())
+        Some(Self { all, ends: from.numbers()?, by_hash: FxHashMap::default() }.hashed())
     }
 }
 
 fn hash(text: &str) -> u64 {
-    let mut hasher = DefaultHasher::new();
+    let mut hasher = FxHasher::default();
     text.hash(&mut hasher);
     hasher.finish()
 }

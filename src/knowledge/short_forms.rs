@@ -2,22 +2,23 @@
 
 use super::files::Files;
 use super::problem::Problem;
+use rustc_hash::{FxHashMap, FxHashSet};
 use serde::Deserialize;
-use std::collections::{BTreeMap, HashMap, HashSet};
+use std::collections::BTreeMap;
 
 /// The lists of `words/short-forms.toml`.
 #[derive(Debug, Clone, Default)]
 pub struct ShortForms {
     /// What a short form is read as in any language, in English, in romanised Hindi.
-    pub any: HashMap<String, String>,
-    pub english: HashMap<String, String>,
-    pub hindi: HashMap<String, String>,
+    pub any: FxHashMap<String, String>,
+    pub english: FxHashMap<String, String>,
+    pub hindi: FxHashMap<String, String>,
     /// Before these a "2" is a "to"; before the others only after one of certain words.
-    pub to_verbs: HashSet<String>,
-    pub to_things: HashSet<String>,
-    pub to_after: HashSet<String>,
+    pub to_verbs: FxHashSet<String>,
+    pub to_things: FxHashSet<String>,
+    pub to_after: FxHashSet<String>,
     /// Before these a "4" is a "for".
-    pub for_before: HashSet<String>,
+    pub for_before: FxHashSet<String>,
 }
 
 #[derive(Deserialize)]
@@ -35,15 +36,15 @@ struct Raw {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct RawTo {
-    verbs: HashSet<String>,
-    things: HashSet<String>,
-    after: HashSet<String>,
+    verbs: FxHashSet<String>,
+    things: FxHashSet<String>,
+    after: FxHashSet<String>,
 }
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct RawFor {
-    before: HashSet<String>,
+    before: FxHashSet<String>,
 }
 
 pub fn read(files: &Files, problems: &mut Vec<Problem>) -> ShortForms {
@@ -57,7 +58,7 @@ pub fn read(files: &Files, problems: &mut Vec<Problem>) -> ShortForms {
         }
     };
     let mut twice = |list: BTreeMap<String, Vec<String>>| {
-        let mut all = HashMap::new();
+        let mut all = FxHashMap::default();
         for (whole, shorts) in list {
             for short in shorts {
                 if let Some(other) = all.insert(short.clone(), whole.clone()).filter(|other| *other != whole) {

@@ -6,6 +6,7 @@ use super::names::Names;
 use super::past::Stems;
 use super::point::Point;
 use super::problem::Problem;
+use super::word_lists::Spelled;
 use crate::script::Language;
 use serde::{Deserialize, Serialize};
 
@@ -195,17 +196,17 @@ pub struct RoofWords {
 #[derive(Debug, Clone, Default, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct SunWords {
-    pub light: Vec<String>,
+    pub light: Spelled,
     /// Before the hour.
-    pub until: Vec<String>,
-    pub from: Vec<String>,
+    pub until: Spelled,
+    pub from: Spelled,
     /// After the hour.
-    pub until_after: Vec<String>,
-    pub from_after: Vec<String>,
+    pub until_after: Spelled,
+    pub from_after: Spelled,
     /// "O'clock".
-    pub clock: Vec<String>,
-    pub morning: Vec<String>,
-    pub afternoon: Vec<String>,
+    pub clock: Spelled,
+    pub morning: Spelled,
+    pub afternoon: Spelled,
 }
 
 /// Small words beside others, in any language, as they are written: what a word is to the question it stands in.

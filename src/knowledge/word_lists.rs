@@ -1,8 +1,8 @@
 //! Lists of words that a rule asks for, read once so that each word of a message is found at once.
 
 use crate::script::{Text, Token};
+use rustc_hash::FxHashSet;
 use serde::Deserialize;
-use std::collections::HashSet;
 
 /// Sounds shorter than this meet by chance.
 const SHORTEST_SOUND: usize = 4;
@@ -15,15 +15,15 @@ pub trait WordList {
 /// Words that count as they are spelled.
 #[derive(Debug, Clone, Default, Deserialize)]
 #[serde(try_from = "Vec<String>")]
-pub struct Spelled(HashSet<String>);
+pub struct Spelled(FxHashSet<String>);
 
 /// Words of Hindi in either script: they count as they are spelled and, where the sound is long enough to tell, as they
 /// sound.
 #[derive(Debug, Clone, Default, Deserialize)]
 #[serde(try_from = "Vec<String>")]
 pub struct Sounded {
-    spelled: HashSet<String>,
-    sounds: HashSet<String>,
+    spelled: FxHashSet<String>,
+    sounds: FxHashSet<String>,
 }
 
 /// Words that stand side by side.
@@ -87,7 +87,7 @@ impl TryFrom<Vec<String>> for Phrases {
 
 /// The words of a list, as a message's words are read.
 fn single_words(list: &[String]) -> Result<Vec<Token>, String> {
-    let mut seen = HashSet::new();
+    let mut seen = FxHashSet::default();
     let words = list.iter().map(|written| {
         let Ok([word]) = <[Token; 1]>::try_from(Text::read(written).tokens) else {
             return Err(format!("\"{written}\" is not one word, as each entry of this list must be"));

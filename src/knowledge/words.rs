@@ -4,9 +4,10 @@ use super::lexicon::{Lexicon, Listed};
 use crate::quantity::Unit;
 use crate::script::Text;
 use chrono::Weekday;
+use rustc_hash::FxHashMap;
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
-use std::collections::{BTreeMap, HashMap};
+use std::collections::BTreeMap;
 use thiserror::Error;
 
 /// Words for units and for days, from `knowledge/words/units.toml` and `knowledge/words/days.toml`.
@@ -18,7 +19,7 @@ pub struct Words {
     pub parts_of_day: Lexicon<PartOfDay>,
     /// Days of a month in words, 1 to 31.
     pub ordinals: Lexicon<u32>,
-    signs: HashMap<Sign, Lexicon<()>>,
+    signs: FxHashMap<Sign, Lexicon<()>>,
     to_come_endings: Vec<String>,
     done_endings: Vec<String>,
 }
@@ -176,7 +177,7 @@ impl Words {
             spans: Lexicon::default(),
             parts_of_day: Lexicon::default(),
             ordinals: Lexicon::default(),
-            signs: HashMap::new(),
+            signs: FxHashMap::default(),
             to_come_endings: Vec::new(),
             done_endings: Vec::new(),
         };

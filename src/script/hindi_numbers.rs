@@ -1,6 +1,6 @@
 //! The Hindi words for the whole numbers between the tens: each has a word of its own.
 
-use std::collections::HashMap;
+use rustc_hash::FxHashMap;
 use std::sync::LazyLock;
 
 /// Number, then its spellings: Devanagari in normal form (no nukta, one sign for a nasal vowel), then Latin letters.
@@ -80,6 +80,6 @@ pub(super) fn between_tens(word: &str) -> Option<f64> {
 }
 
 /// Every word of a message is asked for here several times.
-static BY_SPELLING: LazyLock<HashMap<&str, f64>> = LazyLock::new(|| {
+static BY_SPELLING: LazyLock<FxHashMap<&str, f64>> = LazyLock::new(|| {
     BETWEEN_TENS.iter().flat_map(|(value, spellings)| spellings.iter().map(|spelling| (*spelling, *value))).collect()
 });

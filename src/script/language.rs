@@ -1,7 +1,9 @@
 //! Which of the three ways of writing a text uses.
 
 use super::token::{Script, Token};
+use rustc_hash::FxHashMap;
 use serde::{Deserialize, Serialize};
+use std::sync::LazyLock;
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
 pub enum Language {
@@ -50,18 +52,19 @@ pub fn language(tokens: &[Token]) -> Language {
     }
     let (mut hindi, mut english) = (0, 0);
     for word in latin {
-        if HINDI.contains(&word) {
-            hindi += 2;
-        } else if ENGLISH.contains(&word) {
-            english += 2;
-        } else if ENGLISH_NAMES.contains(&word) {
-            english += 1;
-        } else if HINDI_NAMES.contains(&word) || HINDI_ENDINGS.iter().any(|end| word.len() > 4 && word.ends_with(end)) {
-            hindi += 1;
-        }
+        let ends = || HINDI_ENDINGS.iter().any(|end| word.len() > 4 && word.ends_with(end));
+        let (of_hindi, of_english) = SPEAKS.get(word).copied().unwrap_or_else(|| if ends() { (1, 0) } else { (0, 0) });
+        hindi += of_hindi;
+        english += of_english;
     }
     if hindi > english { Language::HiLatn } else { Language::En }
 }
+
+/// How much a word speaks for Hindi and for English; where two lists have it, the first counts.
+static SPEAKS: LazyLock<FxHashMap<&str, (u32, u32)>> = LazyLock::new(|| {
+    let lists = [(HINDI_NAMES, (1, 0)), (ENGLISH_NAMES, (0, 1)), (ENGLISH, (0, 2)), (HINDI, (2, 0))];
+    lists.into_iter().flat_map(|(list, speaks)| list.iter().map(move |word| (*word, speaks))).collect()
+});
 
 /// Words of romanised Hindi that are no English words.
 #[rustfmt::skip]

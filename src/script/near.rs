@@ -10,11 +10,29 @@ pub fn near(a: &str, b: &str) -> Option<usize> {
         4..8 => 1,
         _ => 2,
     };
-    if a.chars().count().abs_diff(b.chars().count()) > allowed {
+    if a.chars().count().abs_diff(b.chars().count()) > allowed || letters_apart(a, b) > allowed {
         return None;
     }
     let slips = strsim::damerau_levenshtein(a, b);
     (slips <= allowed).then_some(slips)
+}
+
+/// At least so many slips lie between two words: letters that one has and the other has not. Letters are put into a few
+/// baskets, which is quick and never too many.
+fn letters_apart(a: &str, b: &str) -> usize {
+    const BASKETS: u32 = 32;
+    let mut more = [0_i32; BASKETS as usize];
+    let mut count = |word: &str, by: i32| {
+        for letter in word.chars() {
+            if let Some(basket) = more.get_mut((u32::from(letter) % BASKETS) as usize) {
+                *basket += by;
+            }
+        }
+    };
+    count(a, 1);
+    count(b, -1);
+    let of = |sign: i32| more.iter().map(|more| more * sign).filter(|more| *more > 0).sum::<i32>();
+    of(1).max(of(-1)).unsigned_abs() as usize
 }
 
 #[cfg(test)]

@@ -6,6 +6,7 @@
 
 use super::letters::{letter_script, normal_word};
 use super::token::Script;
+use std::sync::LazyLock;
 
 /// A key that is the same for all usual spellings of one word, in Latin letters or Devanagari.
 #[must_use]
@@ -98,6 +99,14 @@ const fn consonant(c: char) -> Option<char> {
     })
 }
 
+/// Latin spellings of a sound that begin with a letter of the alphabet, by that letter: most letters begin few.
+static BY_LETTER: LazyLock<[Vec<(&str, &str)>; 26]> = LazyLock::new(|| {
+    std::array::from_fn(|letter| {
+        let begins = |spelled: &str| spelled.bytes().next().map(|first| usize::from(first - b'a')) == Some(letter);
+        SPELLINGS.iter().copied().filter(|(spelled, _)| begins(spelled)).collect()
+    })
+});
+
 /// Latin spellings of a sound, the longer ones first.
 #[rustfmt::skip]
 const SPELLINGS: &[(&str, &str)] = &[
@@ -125,8 +134,11 @@ fn latin_sounds(word: &str) -> Vec<char> {
     let mut sounds = Vec::new();
     let mut rest = rest.as_str();
     while let Some(first) = rest.chars().next() {
-        let (spelled, sound) = SPELLINGS
-            .iter()
+        let place = usize::try_from(u32::from(first).wrapping_sub(u32::from('a'))).unwrap_or(usize::MAX);
+        let (spelled, sound) = BY_LETTER
+            .get(place)
+            .into_iter()
+            .flatten()
             .find(|(spelled, _)| rest.starts_with(spelled))
             .map_or((rest.get(..1).unwrap_or(rest), None), |(spelled, sound)| (*spelled, Some(*sound)));
         match sound {

@@ -5,61 +5,88 @@
 
 use crate::knowledge::{Emergency, Knowledge};
 use crate::script::{Language, Text, Token, index_word};
-use std::collections::HashMap;
+use rustc_hash::FxHashMap;
 
 /// What may be told of someone, by classes of words.
 #[derive(Debug, Clone, Default)]
 pub struct EmergencyBook {
-    hindi: HashMap<String, Vec<usize>>,
+    hindi: FxHashMap<String, Classes>,
     /// As spelled, for words whose sound is too short to tell.
-    spelled: HashMap<String, Vec<usize>>,
+    spelled: FxHashMap<String, Classes>,
     told: Vec<Told>,
     roles: Roles,
+}
+
+/// Some of the classes, a bit each: every word of a message is asked for them many times over.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+struct Classes(u128);
+
+impl Classes {
+    /// Of the class with this number; the knowledge base is refused where it has more than there are bits.
+    fn of(number: usize) -> Self {
+        Self(u32::try_from(number).ok().and_then(|number| 1_u128.checked_shl(number)).unwrap_or_default())
+    }
+
+    const fn with(self, other: Self) -> Self {
+        Self(self.0 | other.0)
+    }
+
+    const fn without(self, other: Self) -> Self {
+        Self(self.0 & !other.0)
+    }
+
+    const fn meets(self, other: Self) -> bool {
+        self.0 & other.0 != 0
+    }
+
+    const fn is_empty(self) -> bool {
+        self.0 == 0
+    }
 }
 
 /// Classes with a part of their own in a sentence.
 #[derive(Debug, Clone, Default)]
 struct Roles {
-    someone: Vec<usize>,
-    eye: Vec<usize>,
-    thing: Vec<usize>,
-    says: Vec<usize>,
-    of: Vec<usize>,
-    only_if: Vec<usize>,
+    someone: Classes,
+    eye: Classes,
+    thing: Classes,
+    says: Classes,
+    of: Classes,
+    only_if: Classes,
     /// Words that stand for a person in an English text only.
-    english: Vec<usize>,
+    english: Classes,
     /// Said of plants too, in any language: "baby palak".
-    baby: Vec<usize>,
+    baby: Classes,
     /// "Three year old": a child, or a plant.
-    old: Vec<usize>,
-    limb: Vec<usize>,
+    old: Classes,
+    limb: Classes,
     /// Before and after a limb with which something was done.
-    by: Vec<usize>,
-    se: Vec<usize>,
+    by: Classes,
+    se: Classes,
     /// After a limb that something is as long as.
-    measured: Vec<usize>,
-    to_eat: Vec<usize>,
+    measured: Classes,
+    to_eat: Classes,
     /// "Koi" and the "nahi" after it.
-    anyone: Vec<usize>,
-    not: Vec<usize>,
-    ate: Vec<usize>,
+    anyone: Classes,
+    not: Classes,
+    ate: Classes,
     /// "Stopped eating", "khana band": nothing was eaten.
-    stops: Vec<usize>,
+    stops: Classes,
 }
 
 #[derive(Debug, Clone)]
 struct Told {
     what: Emergency,
-    slots: Vec<Vec<usize>>,
+    slots: Vec<Classes>,
     apart: usize,
     most: usize,
-    without: Vec<usize>,
+    without: Classes,
 }
 
 /// A word of a message with its classes.
 #[derive(Debug, Clone, Default)]
 struct Word {
-    classes: Vec<usize>,
+    classes: Classes,
     empty: bool,
     /// It names a crop.
     crop: bool,
@@ -67,8 +94,8 @@ struct Word {
 }
 
 impl Word {
-    fn is(&self, any: &[usize]) -> bool {
-        self.classes.iter().any(|class| any.contains(class))
+    const fn is(&self, any: Classes) -> bool {
+        self.classes.meets(any)
     }
 }
 
@@ -86,50 +113,46 @@ impl EmergencyBook {
                 words.iter().for_each(|word| book.learn(word, language, class));
             }
         }
-        let numbers = |names: &str| -> Vec<usize> {
+        let classes = |names: &str| {
             let at = |name: &str| harm.words.iter().position(|words| words.class == name);
-            names.split('|').filter_map(at).collect()
+            names.split('|').filter_map(at).map(Classes::of).fold(Classes::default(), Classes::with)
         };
         book.roles = Roles {
-            someone: numbers("child|person|pet|self|i"),
-            eye: numbers("eye"),
-            thing: numbers("thing"),
-            says: numbers("says"),
-            of: numbers("of"),
-            only_if: numbers("if"),
-            english: numbers("i"),
-            baby: numbers("baby"),
-            old: numbers("old"),
-            limb: numbers("limb|body"),
-            by: numbers("by"),
-            se: numbers("se"),
-            measured: numbers("measured"),
-            to_eat: numbers("to-eat"),
-            anyone: numbers("anyone"),
-            not: numbers("not"),
-            ate: numbers("ate|eats"),
-            stops: numbers("stops"),
+            someone: classes("child|person|pet|self|i"),
+            eye: classes("eye"),
+            thing: classes("thing"),
+            says: classes("says"),
+            of: classes("of"),
+            only_if: classes("if"),
+            english: classes("i"),
+            baby: classes("baby"),
+            old: classes("old"),
+            limb: classes("limb|body"),
+            by: classes("by"),
+            se: classes("se"),
+            measured: classes("measured"),
+            to_eat: classes("to-eat"),
+            anyone: classes("anyone"),
+            not: classes("not"),
+            ate: classes("ate|eats"),
+            stops: classes("stops"),
         };
         book.told = harm
             .told
             .iter()
             .map(|told| Told {
                 what: told.what,
-                slots: told.all.iter().map(|slot| numbers(slot)).collect(),
+                slots: told.all.iter().map(|slot| classes(slot)).collect(),
                 apart: told.apart,
                 most: told.most.unwrap_or(usize::MAX),
-                without: told.without.iter().flat_map(|class| numbers(class)).collect(),
+                without: told.without.iter().map(|class| classes(class)).fold(Classes::default(), Classes::with),
             })
             .collect();
         book
     }
 
     fn learn(&mut self, word: &str, language: Language, class: usize) {
-        let add = |list: &mut Vec<usize>| {
-            if !list.contains(&class) {
-                list.push(class);
-            }
-        };
+        let add = |known: &mut Classes| *known = known.with(Classes::of(class));
         for token in Text::read_as(word, language).tokens {
             let Some(form) = index_word(&token, language) else { continue };
             // English words count as they are spelled: who "drank" did, who may "drink" did not.
@@ -140,12 +163,12 @@ impl EmergencyBook {
         }
     }
 
-    fn classes(&self, token: &Token) -> Vec<usize> {
+    fn classes(&self, token: &Token) -> Classes {
         if let Some(classes) = self.spelled.get(&token.normal) {
-            return classes.clone();
+            return *classes;
         }
         let as_hindi = index_word(token, Language::HiLatn).and_then(|form| self.hindi.get(&form));
-        as_hindi.cloned().unwrap_or_default()
+        as_hindi.copied().unwrap_or_default()
     }
 
     /// What happened to someone. `crops` are the tokens that name one, `empty` says which words tell nothing.
@@ -160,12 +183,11 @@ impl EmergencyBook {
                 let crop = crops.contains(&position);
                 let mut classes = self.classes(token);
                 if !english {
-                    classes.retain(|class| !self.roles.english.contains(class));
+                    classes = classes.without(self.roles.english);
                 }
                 if crop {
                     // The finger of a lady's finger is none.
-                    classes.retain(|class| !self.roles.limb.contains(class));
-                    classes.extend(&self.roles.thing);
+                    classes = classes.without(self.roles.limb).with(self.roles.thing);
                 }
                 let empty = classes.is_empty() && empty(token);
                 Word { classes, empty, crop, number: token.number.is_some() }
@@ -175,9 +197,11 @@ impl EmergencyBook {
         self.forget_no_limb(&mut words);
         self.forget_no_meal(&mut words);
         let all: Vec<Word> = words.into_iter().filter(|word| !word.empty).collect();
-        let telling = all.iter().filter(|word| !word.is(&self.roles.of)).count();
-        let free = |told: &&Told| telling <= told.most && !all.iter().any(|word| word.is(&told.without));
-        self.told.iter().filter(free).find(|told| near(told, &all)).map(|told| told.what)
+        let telling = all.iter().filter(|word| !word.is(self.roles.of)).count();
+        let said = all.iter().fold(Classes::default(), |said, word| said.with(word.classes));
+        let free = |told: &&Told| telling <= told.most && !said.meets(told.without);
+        let whole = |told: &&Told| told.slots.iter().all(|slot| said.meets(*slot));
+        self.told.iter().filter(free).filter(whole).find(|told| near(told, &all)).map(|told| told.what)
     }
 
     /// A baby spinach, a brother's pot, what a gardener said, the eye of a potato, a dog that might, a plant three years
@@ -189,28 +213,28 @@ impl EmergencyBook {
         for place in 0..words.len() {
             let Some(word) = words.get(place) else { continue };
             let after = |skip: usize| words.get(place + 1 + skip);
-            let of = after(0).is_some_and(|next| next.is(&roles.of));
+            let of = after(0).is_some_and(|next| next.is(roles.of));
             let next = after(usize::from(of));
             let thought = (place.saturating_sub(BEFORE)..place)
-                .any(|at| words.get(at).is_some_and(|word| word.is(&roles.only_if)));
-            let someone = word.is(&roles.someone);
-            let said_of_plants = english || of || word.is(&roles.baby);
-            let of_thing = said_of_plants && next.is_some_and(|next| next.is(&roles.thing));
-            let says = !of && next.is_some_and(|next| next.is(&roles.says));
-            let none = word.is(&roles.anyone) && (after(0).into_iter().chain(after(1))).any(|word| word.is(&roles.not));
+                .any(|at| words.get(at).is_some_and(|word| word.is(roles.only_if)));
+            let someone = word.is(roles.someone);
+            let said_of_plants = english || of || word.is(roles.baby);
+            let of_thing = said_of_plants && next.is_some_and(|next| next.is(roles.thing));
+            let says = !of && next.is_some_and(|next| next.is(roles.says));
+            let none = word.is(roles.anyone) && (after(0).into_iter().chain(after(1))).any(|word| word.is(roles.not));
             let no_one = someone && (thought || of_thing || says || none);
-            let no_age = word.is(&roles.old) && after(0).is_some_and(|next| next.is(&roles.thing));
+            let no_age = word.is(roles.old) && after(0).is_some_and(|next| next.is(roles.thing));
             let back = |by: usize| place.checked_sub(by).and_then(|at| words.get(at));
             // Soil goes into an eye, and belongs to none.
-            let no_eye = word.is(&roles.eye)
+            let no_eye = word.is(roles.eye)
                 && match back(1) {
-                    Some(before) if before.is(&roles.of) => back(2).is_some_and(|word| word.is(&roles.thing)),
+                    Some(before) if before.is(roles.of) => back(2).is_some_and(|word| word.is(roles.thing)),
                     before => before.is_some_and(|word| word.crop),
                 };
             // "Sabzi ke gamle": a pot of greens is not cooked.
-            let no_meal = of && word.is(&roles.to_eat) && next.is_some_and(|next| next.is(&roles.thing));
+            let no_meal = of && word.is(roles.to_eat) && next.is_some_and(|next| next.is(roles.thing));
             if let Some(word) = words.get_mut(place).filter(|_| no_one || no_age || no_eye || no_meal) {
-                word.classes.clear();
+                word.classes = Classes::default();
             }
         }
     }
@@ -220,11 +244,11 @@ impl EmergencyBook {
         const NEAR: usize = 2;
         let roles = &self.roles;
         let stops: Vec<usize> =
-            (0..words.len()).filter(|at| words.get(*at).is_some_and(|word| word.is(&roles.stops))).collect();
+            (0..words.len()).filter(|at| words.get(*at).is_some_and(|word| word.is(roles.stops))).collect();
         for (at, word) in words.iter_mut().enumerate() {
             let stopped = stops.iter().any(|stop| at != *stop && at.abs_diff(*stop) <= NEAR);
-            if word.is(&roles.ate) && stopped {
-                word.classes.clear();
+            if word.is(roles.ate) && stopped {
+                word.classes = Classes::default();
             }
         }
     }
@@ -235,14 +259,14 @@ impl EmergencyBook {
         let roles = &self.roles;
         for place in 0..words.len() {
             let before = place.checked_sub(1).and_then(|at| words.get(at));
-            let by = before.is_some_and(|word| word.is(&roles.by) || word.number);
-            let se = words.get(place + 1).is_some_and(|word| word.is(&roles.se) || word.is(&roles.measured));
-            let limb = words.get(place).is_some_and(|word| word.is(&roles.limb));
+            let by = before.is_some_and(|word| word.is(roles.by) || word.number);
+            let se = words.get(place + 1).is_some_and(|word| word.is(roles.se) || word.is(roles.measured));
+            let limb = words.get(place).is_some_and(|word| word.is(roles.limb));
             if let Some(word) = words.get_mut(place).filter(|_| limb && (by || se)) {
-                word.classes.clear();
+                word.classes = Classes::default();
             }
         }
-        let little = |word: &Word| word.is(&roles.by) || word.is(&roles.se) || word.is(&roles.not);
+        let little = |word: &Word| word.is(roles.by) || word.is(roles.se) || word.is(roles.not);
         for word in words.iter_mut().filter(|word| little(word)) {
             word.empty = true;
         }
@@ -256,7 +280,7 @@ fn near(told: &Told, words: &[Word]) -> bool {
         let window = words.get(start..words.len().min(start + width)).unwrap_or_default();
         let mut taken: Vec<usize> = Vec::new();
         told.slots.iter().all(|slot| {
-            let free = window.iter().enumerate().position(|(at, word)| !taken.contains(&at) && word.is(slot));
+            let free = window.iter().enumerate().position(|(at, word)| !taken.contains(&at) && word.is(*slot));
             taken.extend(free);
             free.is_some()
         })

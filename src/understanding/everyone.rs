@@ -7,7 +7,7 @@ use crate::garden::rights::may_see_site;
 use crate::garden::{Person, PersonId, Role, Site, SiteId};
 use crate::knowledge::Ordinary;
 use crate::script::Language;
-use std::collections::HashMap;
+use rustc_hash::FxHashMap;
 use std::ops::Range;
 
 /// Shorter words of a person's name are said of other things.
@@ -16,8 +16,8 @@ const SHORTEST_NAME: usize = 4;
 /// The names of all people and sites of a store.
 #[derive(Debug, Default)]
 pub struct Everyone {
-    english: HashMap<String, Vec<Name>>,
-    hindi: HashMap<String, Vec<Name>>,
+    english: FxHashMap<String, Vec<Name>>,
+    hindi: FxHashMap<String, Vec<Name>>,
     holders: Vec<Holder>,
     /// Of how many words the longest name is.
     longest: usize,

@@ -10,7 +10,8 @@ use super::symptoms::{Described, SignBook};
 use super::worlds::WorldBook;
 use crate::knowledge::{Emergency, Kind, Knowledge, Ordinary};
 use crate::script::Text;
-use std::collections::{BTreeSet, HashSet};
+use rustc_hash::FxHashSet;
+use std::collections::BTreeSet;
 use std::ops::Range;
 
 pub use meanings::{Named, Told};
@@ -30,7 +31,7 @@ pub struct Gazetteer {
     pub(super) worlds: WorldBook,
     ordinary: Ordinary,
     /// Words for work done, as they are spelled.
-    deeds: HashSet<String>,
+    deeds: FxHashSet<String>,
     /// After a plant: it is spoken of as a stuff.
     stuff: BTreeSet<String>,
 }

@@ -3,15 +3,16 @@
 use super::symptoms::Meaning;
 use crate::knowledge::{Knowledge, Often};
 use crate::script::Language;
-use std::collections::{BTreeSet, HashMap};
+use rustc_hash::FxHashMap;
+use std::collections::BTreeSet;
 
 /// The telling words of all troubles.
 #[derive(Debug, Clone, Default)]
 pub(super) struct Likeness {
     /// Of each trouble, how well each word speaks for it, 0 to 1.
-    troubles: Vec<(String, HashMap<Meaning, f64>)>,
+    troubles: Vec<(String, FxHashMap<Meaning, f64>)>,
     /// How much each word tells: the rarer among the troubles, the more.
-    telling: HashMap<Meaning, f64>,
+    telling: FxHashMap<Meaning, f64>,
 }
 
 /// A description that tells so little is half a description, in nats (judgement).
@@ -32,7 +33,7 @@ const fn of_sign(seen: Often) -> f64 {
 impl Likeness {
     /// Gathers what the files say of each trouble. `words` gives the meanings of a text.
     pub(super) fn of(known: &Knowledge, words: &dyn Fn(&str, Language) -> Vec<Meaning>) -> Self {
-        let mut of_signs: HashMap<&str, BTreeSet<Meaning>> = HashMap::new();
+        let mut of_signs: FxHashMap<&str, BTreeSet<Meaning>> = FxHashMap::default();
         for sign in known.signs.values() {
             let mut all = BTreeSet::new();
             for (language, names) in sign.names.each() {
@@ -44,7 +45,7 @@ impl Likeness {
         }
         let mut book = Self::default();
         for trouble in known.troubles.values() {
-            let mut bag: HashMap<Meaning, f64> = HashMap::new();
+            let mut bag: FxHashMap<Meaning, f64> = FxHashMap::default();
             let mut put = |meaning: Meaning, weight: f64| {
                 let before = bag.entry(meaning).or_default();
                 *before = before.max(weight);
@@ -55,15 +56,15 @@ impl Likeness {
             for evidence in &trouble.evidence {
                 let weight = of_sign(evidence.seen);
                 let all = of_signs.get(evidence.sign.as_str()).into_iter().flatten();
-                all.for_each(|meaning| put(meaning.clone(), weight));
+                all.for_each(|meaning| put(*meaning, weight));
             }
             book.troubles.push((trouble.id.clone(), bag));
         }
         let count = book.troubles.len() as f64;
-        let mut spread: HashMap<Meaning, f64> = HashMap::new();
+        let mut spread: FxHashMap<Meaning, f64> = FxHashMap::default();
         for (_, bag) in &book.troubles {
             for (meaning, weight) in bag {
-                *spread.entry(meaning.clone()).or_default() += weight;
+                *spread.entry(*meaning).or_default() += weight;
             }
         }
         let rare = |spread: f64| libm::log((count + 1.0) / (spread + 0.5));

@@ -26,8 +26,8 @@ use grounds::{
     as_due_again, as_told, as_wait_after, is_ground_of_water, is_of_what_ails, is_offer, is_plan_of, is_start,
     is_undated, next_turn,
 };
+use rustc_hash::FxHashMap;
 use std::cell::{Cell, RefCell};
-use std::collections::HashMap;
 
 /// The sign of seed that does not come.
 pub(super) const NOT_UP: &str = "seed-not-up";
@@ -58,7 +58,7 @@ struct By<'a> {
     /// How many words of parts have been read.
     read: Cell<usize>,
     /// What was read already: a part is looked at again where it may hold two.
-    known: RefCell<HashMap<String, Reading>>,
+    known: RefCell<FxHashMap<String, Reading>>,
 }
 
 impl By<'_> {

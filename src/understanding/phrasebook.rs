@@ -6,8 +6,9 @@ mod spelling;
 
 use crate::knowledge::{Names, Ordinary};
 use crate::script::{Language, near};
+use rustc_hash::{FxHashMap, FxHashSet};
 use slips::{SHORTEST_SLIP, nearest, nearly_a_pair};
-use std::collections::{BTreeSet, HashMap, HashSet};
+use std::collections::BTreeSet;
 use std::ops::Range;
 use std::sync::Arc;
 
@@ -29,7 +30,7 @@ pub struct Phrasebook<T> {
     by: By,
     ordinary: Ordinary,
     /// Words that are none but themselves: what sounds short and is spelled so is no other word.
-    themselves: Arc<HashSet<String>>,
+    themselves: Arc<FxHashSet<String>>,
     english: Phrases<T>,
     hindi: Phrases<T>,
 }
@@ -37,16 +38,16 @@ pub struct Phrasebook<T> {
 /// The phrases of one language, by their first words.
 #[derive(Debug, Clone)]
 struct Phrases<T> {
-    by_first: HashMap<String, Vec<Entry<T>>>,
+    by_first: FxHashMap<String, Vec<Entry<T>>>,
     /// The words of phrases of one word, long enough for a slip, by their first letter.
-    singles: HashMap<char, BTreeSet<String>>,
+    singles: FxHashMap<char, BTreeSet<String>>,
     /// The first words of phrases of two, by the second.
-    firsts: HashMap<String, BTreeSet<String>>,
+    firsts: FxHashMap<String, BTreeSet<String>>,
 }
 
 impl<T> Default for Phrases<T> {
     fn default() -> Self {
-        Self { by_first: HashMap::new(), singles: HashMap::new(), firsts: HashMap::new() }
+        Self { by_first: FxHashMap::default(), singles: FxHashMap::default(), firsts: FxHashMap::default() }
     }
 }
 
@@ -102,7 +103,7 @@ impl<T: Clone> Phrasebook<T> {
 
     /// The same where these words are none but themselves: "ke" is no "khaye", "ne" is no "na".
     #[must_use]
-    pub fn knowing(self, themselves: &Arc<HashSet<String>>) -> Self {
+    pub fn knowing(self, themselves: &Arc<FxHashSet<String>>) -> Self {
         Self { themselves: Arc::clone(themselves), ..self }
     }
 

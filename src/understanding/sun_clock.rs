@@ -1,6 +1,6 @@
 //! Sun that a bed gets from or until an hour of the clock: "sun till two", "dhoop do baje tak".
 
-use crate::knowledge::SunWords;
+use crate::knowledge::{Spelled, SunWords, WordList};
 use crate::script::{Language, Number, Text, numbers};
 use std::ops::Range;
 
@@ -105,10 +105,8 @@ pub fn is_hour(text: &Text, at: usize, words: &SunWords) -> bool {
 }
 
 /// Whether a word of a list stands there, in normal form.
-fn is(text: &Text, at: usize, list: &[String]) -> bool {
-    text.tokens.get(at).is_some_and(|token| {
-        list.iter().any(|word| Text::read(word).tokens.first().is_some_and(|known| known.normal == token.normal))
-    })
+fn is(text: &Text, at: usize, list: &Spelled) -> bool {
+    text.tokens.get(at).is_some_and(|token| list.has(token))
 }
 
 #[cfg(test)]

@@ -8,20 +8,22 @@
 use super::likeness::Likeness;
 use crate::knowledge::{Knowledge, Ordinary};
 use crate::script::{Language, Script, Text, Token, index_word};
-use std::collections::{BTreeSet, HashMap};
+use rustc_hash::{FxBuildHasher, FxHashMap, FxHashSet};
+use std::collections::BTreeSet;
+use std::hash::BuildHasher;
 
 /// Every sign, by the meanings of its names.
 #[derive(Debug, Clone, Default)]
 pub struct SignBook {
-    english: HashMap<String, Vec<Meaning>>,
-    hindi: HashMap<String, Vec<Meaning>>,
+    english: FxHashMap<String, Vec<Meaning>>,
+    hindi: FxHashMap<String, Vec<Meaning>>,
     /// As spelled, for words whose sound is too short to tell.
-    spelled: HashMap<String, Vec<Meaning>>,
+    spelled: FxHashMap<String, Vec<Meaning>>,
     phrases: Vec<Phrase>,
     /// The places of the phrases by the rarest of their meanings.
-    by_rarest: HashMap<Meaning, Vec<usize>>,
+    by_rarest: FxHashMap<Meaning, Vec<usize>>,
     /// Numbers of the looks by name.
-    looks: HashMap<String, usize>,
+    looks: FxHashMap<String, usize>,
     /// Looks of what one searches for and may not find.
     sought: BTreeSet<usize>,
     /// Looks that are a description by themselves.
@@ -41,12 +43,18 @@ pub struct Described {
 }
 
 /// What one word means in a description.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub(super) enum Meaning {
     Empty,
     Look(usize),
-    /// Any other word: its stem in one of the languages.
-    Word(String),
+    /// Any other word: the hash of its stem in one of the languages.
+    Word(u64),
+}
+
+impl Meaning {
+    fn of_word(stem: &str) -> Self {
+        Self::Word(FxBuildHasher.hash_one(stem))
+    }
 }
 
 #[derive(Debug, Clone)]
@@ -99,9 +107,12 @@ impl SignBook {
             }
         }
         book.sort_phrases();
-        let everyday = |meaning: &Meaning| matches!(meaning, Meaning::Word(word) if known.ordinary.sounds_like(word));
+        let everyday = |(meaning, stem): &(Meaning, String)| {
+            matches!(meaning, Meaning::Word(_)) && known.ordinary.sounds_like(stem)
+        };
         book.likeness = Likeness::of(known, &|text, language| {
-            book.words_of(text, language).into_iter().filter(|meaning| !everyday(meaning)).collect()
+            let telling = book.words_of(text, language).into_iter().filter(|word| !everyday(word));
+            telling.map(|(meaning, _)| meaning).collect()
         });
         book
     }
@@ -128,7 +139,7 @@ impl SignBook {
         let add = |list: &mut Vec<Meaning>| {
             // A word that says nothing stays so; one of two looks may be either.
             if !list.contains(meaning) && *meaning != Meaning::Empty || list.is_empty() {
-                list.push(meaning.clone());
+                list.push(*meaning);
             }
         };
         for token in Text::read_as(word, language).tokens {
@@ -141,21 +152,27 @@ impl SignBook {
         }
     }
 
-    /// The telling words of a text that the files hold, each with its first meaning.
-    fn words_of(&self, text: &str, language: Language) -> Vec<Meaning> {
+    /// The telling words of a text that the files hold, each with its first meaning and its stem.
+    fn words_of(&self, text: &str, language: Language) -> Vec<(Meaning, String)> {
         let tokens = Text::read_as(text, language).tokens;
-        let first = tokens.iter().filter_map(|token| self.meanings(token, &[language]).into_iter().next());
-        first.filter(|meaning| *meaning != Meaning::Empty).collect()
+        let first = tokens.iter().filter_map(|token| {
+            let meaning = self.meanings(token, &[language]).into_iter().next()?;
+            Some((meaning, index_word(token, language).unwrap_or_default()))
+        });
+        first.filter(|(meaning, _)| *meaning != Meaning::Empty).collect()
     }
 
     fn add(&mut self, name: &str, language: Language, sign: &str, ordinary: &Ordinary) {
-        let meanings: BTreeSet<Meaning> = self.words_of(name, language).into_iter().collect();
+        let words = self.words_of(name, language);
+        let meanings: BTreeSet<Meaning> = words.iter().map(|(meaning, _)| *meaning).collect();
         // An everyday word by itself describes nothing.
         let telling = match meanings.iter().collect::<Vec<_>>().as_slice() {
             [] => false,
             // "Droop after planting" is more than a droop.
             [Meaning::Look(look)] => self.alone.contains(look) && name.split_whitespace().count() <= SHORT_NAME,
-            [Meaning::Word(word)] => word.chars().count() >= SHORTEST_SOUND && !ordinary.sounds_like(word),
+            [Meaning::Word(_)] => {
+                words.iter().all(|(_, stem)| stem.chars().count() >= SHORTEST_SOUND && !ordinary.sounds_like(stem))
+            }
             _ => true,
         };
         // The phrases of a sign are added one after another.
@@ -167,14 +184,14 @@ impl SignBook {
 
     /// Keeps each phrase by that of its meanings which the fewest phrases have.
     fn sort_phrases(&mut self) {
-        let mut counts: HashMap<&Meaning, usize> = HashMap::new();
+        let mut counts: FxHashMap<&Meaning, usize> = FxHashMap::default();
         for meaning in self.phrases.iter().flat_map(|phrase| &phrase.meanings) {
             *counts.entry(meaning).or_default() += 1;
         }
-        let mut by_rarest: HashMap<Meaning, Vec<usize>> = HashMap::new();
+        let mut by_rarest: FxHashMap<Meaning, Vec<usize>> = FxHashMap::default();
         for (place, phrase) in self.phrases.iter().enumerate() {
             if let Some(rarest) = phrase.meanings.iter().min_by_key(|meaning| counts.get(meaning)) {
-                by_rarest.entry(rarest.clone()).or_default().push(place);
+                by_rarest.entry(*rarest).or_default().push(place);
             }
         }
         self.by_rarest = by_rarest;
@@ -199,7 +216,7 @@ impl SignBook {
             if let Some(meanings) = forms.get(&form) {
                 return meanings.clone();
             }
-            all.push(Meaning::Word(form));
+            all.push(Meaning::of_word(&form));
         }
         all
     }
@@ -288,17 +305,17 @@ impl SignBook {
     pub fn find(&self, text: &Text, parts: &[(usize, &str)]) -> Described {
         let told = self.said(text, parts);
         let not = self.looks.get(NOT).map(|look| Meaning::Look(*look));
-        let everything: BTreeSet<&Meaning> = told.iter().flat_map(|said| &said.meanings).collect();
+        let everything: FxHashSet<Meaning> = told.iter().flat_map(|said| &said.meanings).copied().collect();
         // Only a phrase whose rarest meaning is there can be there whole.
         let perhaps: BTreeSet<usize> =
-            everything.iter().filter_map(|meaning| self.by_rarest.get(*meaning)).flatten().copied().collect();
+            everything.iter().filter_map(|meaning| self.by_rarest.get(meaning)).flatten().copied().collect();
         let said: Vec<(&Phrase, bool)> = perhaps
             .into_iter()
             .filter_map(|place| self.phrases.get(place))
             .filter(|phrase| phrase.meanings.iter().all(|meaning| everything.contains(meaning)))
             .filter_map(|phrase| {
                 // "No flowers" is a sign with its "no".
-                let whole = not.as_ref().is_some_and(|not| phrase.meanings.contains(not));
+                let whole = not.is_some_and(|not| phrase.meanings.contains(&not));
                 close(&phrase.meanings, &told, whole).map(|denied| (phrase, denied))
             })
             .collect();
@@ -325,7 +342,7 @@ impl SignBook {
         };
         let tells = |said: &Said| {
             let look = |meaning: &&Meaning| !said.crop || matches!(meaning, Meaning::Look(_));
-            said.meanings.iter().filter(look).cloned().collect::<Vec<_>>()
+            said.meanings.iter().filter(look).copied().collect::<Vec<_>>()
         };
         let words: Vec<Vec<Meaning>> = told.iter().filter(|said| !said.denied).map(tells).collect();
         Described { seen: those(false), denied: those(true), like: self.likeness.to(&words) }

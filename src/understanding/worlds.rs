@@ -5,7 +5,7 @@
 use super::phrasebook::{By, Forms, Hit, Phrasebook};
 use crate::knowledge::{Kind, Knowledge, Mark, Point};
 use crate::script::{Language, Text, sound_key};
-use std::collections::HashSet;
+use rustc_hash::FxHashSet;
 use std::ops::Range;
 
 /// Words of other worlds, and what of them tells that a message is of one.
@@ -15,7 +15,7 @@ pub struct WorldBook {
     english: Phrasebook<usize>,
     hindi: Phrasebook<usize>,
     /// Words as they are spelled, by their class: sounds too short to tell must be one of them.
-    spelled: HashSet<(usize, String)>,
+    spelled: FxHashSet<(usize, String)>,
     told: Vec<Rule>,
 }
 
@@ -49,7 +49,7 @@ impl WorldBook {
         let worlds = &known.worlds;
         let mut english = Phrasebook::new(By::Stem, &known.ordinary);
         let mut hindi = Phrasebook::new(By::Whole, &known.ordinary);
-        let mut spelled = HashSet::new();
+        let mut spelled = FxHashSet::default();
         for (class, list) in worlds.words.iter().enumerate() {
             for (language, phrases) in list.words.each() {
                 let book = if language == Language::En { &mut english } else { &mut hindi };

@@ -5,7 +5,7 @@ use crate::garden::{BedKind, JobKind, SeenKind};
 use crate::knowledge::{Kind, Knowledge, Names, Ordinary};
 use crate::script::{Language, Text};
 use crate::understanding::phrasebook::{By, Phrasebook};
-use std::collections::HashSet;
+use rustc_hash::FxHashSet;
 use std::sync::Arc;
 
 pub(super) fn names(known: &Knowledge) -> Phrasebook<Named> {
@@ -46,7 +46,7 @@ pub(super) fn topics(known: &Knowledge) -> Phrasebook<Kind> {
 }
 
 /// The words for work done of one word each, as they are spelled.
-pub(super) fn deeds(known: &Knowledge) -> HashSet<String> {
+pub(super) fn deeds(known: &Knowledge) -> FxHashSet<String> {
     let phrases = known
         .talk
         .jobs
@@ -59,7 +59,7 @@ pub(super) fn deeds(known: &Knowledge) -> HashSet<String> {
 
 /// Words that mean what they are spelled as, however short they sound: everyday words, words for what is seen on a
 /// plant, names, and the words that steer a message themselves.
-fn themselves(known: &Knowledge) -> HashSet<String> {
+fn themselves(known: &Knowledge) -> FxHashSet<String> {
     let talk = &known.talk;
     let looks = known.looks.looks.iter().map(|look| &look.words).chain([&known.looks.empty]);
     let steering = [&talk.filler, &talk.question, &talk.done, &talk.not, &talk.follow_up, &talk.vessel, &talk.data];

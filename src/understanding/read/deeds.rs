@@ -6,7 +6,7 @@ use crate::garden::JobKind;
 use crate::knowledge::{Aspect, Knowledge, MaterialKind, Point};
 use crate::quantity::UnitOf;
 use crate::script::{Language, Text};
-use std::collections::HashSet;
+use rustc_hash::FxHashSet;
 use std::ops::Range;
 
 /// What a text says of work, and what it is looked at with.
@@ -343,7 +343,7 @@ impl Deeds<'_> {
             [".", "?", "!", ";", "।", ",", "when", "how", "kab", "कब", "and", "but", "no", "still"];
         const LOOKS: [&str; 4] = ["leaf", "flower", "bud", "fruit"];
         let looks = self.known.looks.looks.iter().filter(|look| LOOKS.contains(&look.look.as_str()));
-        let words: HashSet<&str> = looks.flat_map(|look| look.words.all()).collect();
+        let words: FxHashSet<&str> = looks.flat_map(|look| look.words.all()).collect();
         let grows = |word: &str| words.contains(word) || matches!(word, "growth" | "spike" | "flush");
         // "Phool gobhi" is a crop.
         let of_crop =
