@@ -30,7 +30,7 @@ pub(super) fn key_of(normal: &str, script: Script) -> String {
 const AU: char = 'O';
 
 fn devanagari_sounds(word: &str) -> Vec<char> {
-    let mut sounds = Vec::new();
+    let mut sounds = Vec::with_capacity(word.len());
     // Whether the last consonant still waits for its vowel.
     let mut open = false;
     let chars: Vec<char> = word.chars().collect();
@@ -131,7 +131,7 @@ fn latin_sounds(word: &str) -> Vec<char> {
     if ["nahin", "yahan", "kahan", "wahan", "vahan", "haan"].contains(&rest.as_str()) {
         rest.pop();
     }
-    let mut sounds = Vec::new();
+    let mut sounds = Vec::with_capacity(rest.len() + 1);
     let mut rest = rest.as_str();
     while let Some(first) = rest.chars().next() {
         let place = usize::try_from(u32::from(first).wrapping_sub(u32::from('a'))).unwrap_or(usize::MAX);
@@ -164,7 +164,7 @@ fn fold(mut sounds: Vec<char>) -> String {
     let sounds = join_vowels(&sounds);
     let sounds = soften(&sounds);
     let last = sounds.len().saturating_sub(1);
-    let mut key = String::new();
+    let mut key = String::with_capacity(sounds.len());
     for (place, &c) in sounds.iter().enumerate() {
         match c {
             'a' if place != 0 && place != last => {}
@@ -177,7 +177,7 @@ fn fold(mut sounds: Vec<char>) -> String {
 
 /// Vowels that meet: `a-i` is `e`, `a-u` is `o`, a glide between two vowels is not heard.
 fn join_vowels(sounds: &[char]) -> Vec<char> {
-    let mut out: Vec<char> = Vec::new();
+    let mut out: Vec<char> = Vec::with_capacity(sounds.len() + 1);
     for (place, &c) in sounds.iter().enumerate() {
         let next = sounds.get(place + 1).copied();
         match (out.last().copied(), c, next) {
@@ -212,7 +212,7 @@ fn join_vowels(sounds: &[char]) -> Vec<char> {
 
 /// Sounds that change beside others, and the end of the word.
 fn soften(sounds: &[char]) -> Vec<char> {
-    let mut out: Vec<char> = Vec::new();
+    let mut out: Vec<char> = Vec::with_capacity(sounds.len() + 1);
     for (place, &c) in sounds.iter().enumerate() {
         let next = sounds.get(place + 1).copied();
         let after = sounds.get(place + 2).copied();

@@ -27,10 +27,28 @@ impl Spelling {
     ) -> bool {
         let heard = || forms.whole.hindi.get(start).is_some_and(|sound| self.sounds.contains(sound));
         // "Pani" is "paani", however plainly it is a word of its own.
-        let alike = |said: &String| self.spelled.iter().any(|spelled| plain_vowels(spelled) == plain_vowels(said));
+        let alike = |said: &String| {
+            let mut begin_alike = self.spelled.iter().filter(|spelled| begins(spelled) == begins(said)).peekable();
+            // Few words begin as this one does: the others need no look.
+            begin_alike.peek().is_some() && {
+                let said = plain_vowels(said);
+                begin_alike.any(|spelled| plain_vowels(spelled) == said)
+            }
+        };
         let as_said = |said: &String| self.spelled.contains(said) || (!is_itself(said) || alike(said)) && heard();
         self.spelled.is_empty() || fits && forms.written.get(start).is_some_and(as_said)
     }
+}
+
+/// The first letter, where it may be long or short: what begins otherwise has another plain spelling.
+fn begins(word: &str) -> Option<char> {
+    word.chars().next().map(|first| match first {
+        'e' => 'i',
+        'o' => 'u',
+        'w' => 'v',
+        'z' => 'j',
+        other => other,
+    })
 }
 
 /// A spelling in which a vowel is long or short, and a nasal end is written or not.

@@ -24,6 +24,8 @@ use std::ops::Range;
 pub(super) struct Found {
     pub(super) names: Vec<Hit<Named>>,
     pub(super) told: Vec<Hit<Told>>,
+    /// Words that speak of one kind of question alone.
+    pub(super) topic_words: Vec<Hit<Kind>>,
     pub(super) quantities: Quantities,
     pub(super) days: Vec<dates::DayFound>,
     /// Signs of trouble, and whether one of them is on a plant rather than in its mix.
@@ -217,6 +219,7 @@ impl Found {
         let on_plant = signs.iter().any(|id| reader.known.signs.get(id).is_some_and(|sign| sign.part != Part::Mix));
         let mut found = Self {
             names,
+            topic_words: reader.gazetteer.topics(&forms),
             told,
             quantities,
             days,

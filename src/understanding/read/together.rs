@@ -265,10 +265,8 @@ pub(super) fn without_short_days(text: &Text, days: &[DayFound], told: &[Hit<Tol
     };
     let given = |at: usize| told.iter().any(|hit| hit.span.contains(&at) && gives(hit));
     let dated = |at: usize| days.iter().any(|day| day.span.contains(&at)) && SHORT.contains(&text.normal(at));
-    let mut rest = text.clone();
     let kept = (0..).zip(&text.tokens).filter(|(at, _)| !dated(*at) && !given(*at)).map(|(_, token)| token.clone());
-    rest.tokens = kept.collect();
-    rest
+    Text { original: text.original.clone(), tokens: kept.collect(), ..*text }
 }
 
 /// Any plant that lives where it is hard to: what grows there.

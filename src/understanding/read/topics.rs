@@ -5,7 +5,6 @@ use super::{Found, Hit, Named, Reader, Reading, Told};
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, MaterialKind, StepWords};
 use crate::script::{Language, Text};
-use crate::understanding::phrasebook::Forms;
 use std::ops::Range;
 
 impl Found {
@@ -30,7 +29,7 @@ impl Found {
     }
 
     fn topics_said(&self, text: &Text, reader: &Reader<'_>) -> Vec<Hit<Kind>> {
-        let mut all = reader.gazetteer.topics(&Forms::of(text));
+        let mut all = self.topic_words.clone();
         // What a thing is called speaks of that thing: "soap water", "the spinach box".
         all.retain(|hit| {
             self.names.iter().all(|name| !(name.span.start <= hit.span.start && hit.span.end <= name.span.end))
