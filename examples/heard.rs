@@ -1,8 +1,9 @@
 //! Labelled messages as lines for `knowledge/heard/`: names, sizes and days stand as their class.
 //!
-//! `cargo run --example heard -- FILE.jsonl...`, where each line has a `kind`, a `lang` and a `message`; what it prints has
-//! the kind, the language and the line, parted by tabs, for whoever reads them before they are put in. What names a
-//! person or a site is left out; what cannot be read is named on the error stream.
+//! `cargo run --example heard -- FILE.jsonl...`, where each line has a `kind`, a `lang` and a `message`, and by what
+//! someone is `hurt` where one is; what it prints has the kind, the language and the line, parted by tabs, for whoever
+//! reads them before they are put in. What names a person or a site is left out; what cannot be read is named on the
+//! error stream.
 
 #![allow(clippy::disallowed_methods, reason = "an example reads files")]
 
@@ -15,6 +16,8 @@ use std::path::Path;
 #[derive(Deserialize)]
 struct Labelled {
     kind: Kinds,
+    /// By what someone is hurt; `none` where no one is.
+    hurt: Option<String>,
     lang: String,
     message: String,
 }
@@ -47,7 +50,9 @@ fn main() {
             match serde_json::from_str::<Labelled>(line) {
                 Ok(said) => {
                     let heard = classed_beside(&said.message, &reader, &Asker::default(), today);
-                    println!("{}\t{}\t{heard}", said.kind.first(), said.lang);
+                    let hurt = said.hurt.as_deref().filter(|what| *what != "none");
+                    let matter = hurt.map_or_else(|| said.kind.first().to_owned(), |what| format!("hurt:{what}"));
+                    println!("{matter}\t{}\t{heard}", said.lang);
                 }
                 Err(fault) => eprintln!("{file}, line {}: {fault}", number + 1),
             }

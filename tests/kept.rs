@@ -69,7 +69,7 @@ fn other_knowledge_is_not_answered_from_it() {
     let old = kept(folder.path());
     let files = Files::embedded();
     let mut texts: Vec<(String, String)> =
-        ["crops", "materials", "mixes", "troubles", "words", "wording", "asking", "heard"]
+        ["crops", "materials", "mixes", "troubles", "words", "wording", "asking", "heard", "hurt"]
             .iter()
             .flat_map(|within| files.within(within, ""))
             .chain(files.within("articles", ".md"))

@@ -74,6 +74,8 @@ fn who_is_hurt_and_who_is_not() {
         Some(Emergency::Shock) => "shock",
         Some(Emergency::Cut) => "cut",
         Some(Emergency::Burn) => "burn",
+        Some(Emergency::Blow) => "blow",
+        Some(Emergency::Choked) => "choked",
         Some(Emergency::WouldEat) => "would-eat",
         Some(Emergency::Despair) => "despair",
     });

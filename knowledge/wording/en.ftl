@@ -690,6 +690,7 @@ load-bed =
         [1] The { $bed }, wet: { $mass } with plants, about { $usual } after an ordinary watering. That lays { $load } on the slab under it.
        *[other] { $count } × { $bed }, wet: { $mass } together, about { $usual } after an ordinary watering. Each lays { $load } on the slab under it.
     }
+load-volume = { $volume } of our light mix: about { $wet } moist, up to { $full } with every pore full of water. Garden soil would weigh { $soil } kg a litre, wet.
 load-depth = { $depth } of our light mix, wet: { $mass } on each square metre ({ $foot } on each square foot), that is { $load }, before sides, plants and people.
 load-limit =
     The engineer's figure stored for this roof is { $limit }. { $larger ->
@@ -1068,6 +1069,8 @@ emergency-first =
         [shock] Switch the current off at the main before anyone touches the person or the pump; then call an ambulance. Everyone who had a shock is to see a doctor.
         [cut] Press a clean cloth on it until the bleeding stops, then wash it with soap and running water. See a doctor today about tetanus and about anything still inside; if the bleeding does not stop, go at once.
         [burn] Cool it under running water for 20 minutes, and take off rings and what is soaked. Brush dry lime off first. No paste, no ice; then a doctor, at once for face, hands, a large burn or lime.
+        [blow] Keep the hurt part still, take rings off, and hold something cold in a cloth on it. See a doctor today. If it is crooked or numb, cannot be stood on, or the head, neck or back was hit: do not move the person, and call an ambulance now.
+        [choked] Whoever can cough, let them cough. Who cannot breathe or speak: bend them forward and give five firm blows between the shoulder blades with the heel of the hand; call an ambulance now. A seed in the nose or an ear: do not poke for it; a doctor takes it out, today.
        *[fall] Call an ambulance now. Do not move or sit up someone who fell from a height; keep the head still and the person warm.
     }
 emergency-help = In India the emergency number is 112. I have told the crew as well; do not wait for them.

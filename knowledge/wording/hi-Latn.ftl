@@ -686,6 +686,7 @@ load-bed =
         [1] { $bed }, geela: paudhon samet { $mass }, aam paani dene ke baad kareeb { $usual }. Neeche ki slab par { $load } padta hai.
        *[other] { $count } nag, { $bed }, geele: kul { $mass }, aam paani dene ke baad kareeb { $usual }. Har ek ke neeche ki slab par { $load } padta hai.
     }
+load-volume = Hamari halki mitti { $volume }: nam hone par kareeb { $wet }, poori tarah paani bhari ho to { $full } tak. Bageeche ki mitti geeli hone par { $soil } kilo prati litre hoti hai.
 load-depth = Hamari halki mitti { $depth }, geeli: har square metre par { $mass } (har square foot par { $foot }), yaani { $load }; dhancha, paudhe aur log alag.
 load-limit =
     Is chhat par engineer ki likhi limit { $limit } hai. { $larger ->
@@ -1061,6 +1062,8 @@ emergency-first =
         [shock] Us vyakti ya pump ko chhoone se pehle main se bijli band karein; phir ambulance bulayein. Jise bhi jhatka laga ho woh doctor ko dikhaye.
         [cut] Saaf kapde se dabakar rakhein jab tak khoon na ruke, phir sabun aur behte paani se dhoyein. Tetanus ke liye, aur kuch andar reh gaya ho to, aaj hi doctor ko dikhayein; khoon na ruke to turant jayein.
         [burn] Jale ko 20 minute behte paani mein thanda karein, angoothi aur bheega kapda utaar dein. Sookha choona pehle jhaad dein. Koi lep ya barf nahi; phir doctor ko dikhayein, chehra, haath, bada ghaav ya choona ho to turant.
+        [blow] Chot wala hissa hilayein nahi, angoothi utaar dein, kapde mein lipti thandi cheez rakhein. Aaj hi doctor ko dikhayein. Tedha ya sunn ho, us par khade na ho sakein, ya sir, gardan, peeth par lagi ho: vyakti ko hilayein nahi, turant ambulance bulayein.
+        [choked] Khaans sakein to khaansne dein. Saans na aaye ya bol na sakein: aage jhukakar hatheli ki edi se kandhon ke beech paanch zordaar thapkiyan dein; turant ambulance bulayein. Naak ya kaan mein daana ho to kuredein nahi; aaj hi doctor nikalega.
        *[fall] Turant ambulance bulayein. Oonchai se gire vyakti ko na hilayein, na bithayein; sir sthir aur shareer garam rakhein.
     }
 emergency-help = Bharat mein aapaat number 112 hai. Team ko bhi bata diya hai; unka intezaar na karein.

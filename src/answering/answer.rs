@@ -167,8 +167,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         Some(_) if reading.kind != Kind::Spray || reading.sureness < PLAINLY => answer.reading.kind = Kind::None,
         Some(_) | None => {}
     }
-    if answer.stops && reading.emergency.is_none() {
-        // A danger of the roof was heard in it, whatever else it asked for.
+    if answer.stops && reading.emergency.is_none() && reading.kind != Kind::Person {
+        // A danger of the roof was heard in it, whatever else it asked for; who is called for comes all the same.
         answer.reading.kind = Kind::Load;
     }
     if reading.emergency.is_none() && !reading.ill_will && refused::shoots(reading, facts).is_some() {

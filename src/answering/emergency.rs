@@ -17,6 +17,8 @@ pub fn answer(what: Emergency) -> Answer {
         Emergency::Shock => "shock",
         Emergency::Cut => "cut",
         Emergency::Burn => "burn",
+        Emergency::Blow => "blow",
+        Emergency::Choked => "choked",
         Emergency::Despair => return despair(),
         Emergency::WouldEat => return never_eat(),
     };
@@ -27,6 +29,8 @@ pub fn answer(what: Emergency) -> Answer {
         "eye" | "burn" | "skin" => SourceRef::new("first-aid-chemicals", "what to do"),
         "cut" => SourceRef::new("first-aid-wounds", "care of a wound, tetanus"),
         "shock" => SourceRef::new("first-aid-electric", "what to do"),
+        "blow" => SourceRef::new("first-aid-bones", "bones and joints, sprains"),
+        "choked" => SourceRef::new("first-aid-choking", "adults and children over a year"),
         "fall" => SourceRef::new("first-aid-falls", "what to do"),
         _ => SourceRef::new("common-practice", "first aid"),
     });

@@ -5,14 +5,14 @@ use super::care;
 use super::facts::{Facts, SiteFacts};
 use super::figure::Figure;
 use super::groups;
-use super::hint::says;
+use super::hint::{has_words, says};
 use super::line::{Line, Said};
-use super::load_working::{area_working, site_working, working};
+use super::load_working::{area_working, site_working, volume_working, working};
 use super::subject::{Subject, described_bed, subjects};
 use crate::garden::{BedId, BedKind, Role, Site};
 use crate::knowledge::{Article, Kind, Point, SourceRef};
-use crate::needs::load::{AreaLoad, BedLoad, GARDEN_SOIL_KG_PER_L, area_load, bed_load, site_load};
-use crate::quantity::{Estimate, Length, Mass, RoofLoad, Unit, UnitOf, Written};
+use crate::needs::load::{AreaLoad, BedLoad, GARDEN_SOIL_KG_PER_L, area_load, bed_load, full_density, site_load};
+use crate::quantity::{Estimate, Length, Mass, RoofLoad, Unit, UnitOf, Volume, Written};
 use crate::understanding::Reading;
 
 /// So many beds are told one by one; figures are given for all.
@@ -26,7 +26,7 @@ pub fn first(reading: &Reading, facts: &Facts<'_>, sure: bool) -> Option<Answer>
     }
     let words = &facts.known.talk.roof;
     // Told and not asked: what runs into the rooms below is looked at before all else.
-    if !reading.asks && reading.kind != Kind::Person && says(reading, &words.below) && says(reading, &words.damage) {
+    if !reading.asks && says(reading, &words.below) && says(reading, &words.damage) {
         return Some(doubt("damage"));
     }
     let near = matches!(reading.kind, Kind::Load | Kind::Space | Kind::Build | Kind::Mix);
@@ -73,18 +73,16 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if says(reading, &words.engineer) && !meant {
         return engineers_word(reading, facts);
     }
+    if let Some(volume) = volume_of_mix(reading).filter(|_| !meant) {
+        return of_volume(volume, facts);
+    }
     // One more box is none of those that stand there: its size decides.
     if reading.one_more && described_bed(reading).is_none() {
         return with_caution(Answer::ask(Line::new("ask-what-bed"), Vec::new()));
     }
     // "How heavy will the box be": one that does not stand yet, for all that is said, and its size decides.
-    let to_come = ["will", "would", "hoga", "hogi", "honge", "होगा", "होगी", "होंगे"];
     let bare = reading.bed_kind.is_some() && !reading.beds_named && reading.measures.is_empty() && !meant;
-    if bare
-        && !reading.follow_up
-        && reading.quantities.is_empty()
-        && reading.all_words.iter().any(|word| to_come.contains(&word.as_str()))
-    {
+    if bare && !reading.follow_up && reading.quantities.is_empty() && has_words(reading, &words.to_come) {
         return with_caution(Answer::ask(Line::new("ask-size"), Vec::new()));
     }
     if let Some(beds) = groups::described(reading, facts) {
@@ -146,6 +144,39 @@ fn depth_alone(reading: &Reading) -> Option<Written> {
         ([_], [measured]) if !volume && measured.length.is_none() && measured.diameter.is_none() => measured.depth,
         _ => None,
     }
+}
+
+/// A volume of mix and no bed or vessel it could be in.
+fn volume_of_mix(reading: &Reading) -> Option<Written> {
+    let vessel = reading.bed_kind.is_some() || !reading.measures.is_empty() || reading.count.is_some();
+    match reading.quantities.as_slice() {
+        [only] if !vessel && only.unit.measures() == UnitOf::Volume => Some(*only),
+        _ => None,
+    }
+}
+
+/// So many litres of mix, moist and full of water.
+fn of_volume(written: Written, facts: &Facts<'_>) -> Answer {
+    let Some(mix) = facts.known.mixes.get("house") else { return super::handed_over::not_known() };
+    let Some(volume) = written.volume().filter(|volume| *volume > Volume::default()) else {
+        return with_caution(Answer::ask(Line::new("ask-load-size"), Vec::new()));
+    };
+    let weighs = |density: &Estimate<f64>| density.map(|density| Mass::kilograms(density * volume.as_litres()));
+    let soil = Estimate::spanning(GARDEN_SOIL_KG_PER_L.0, [GARDEN_SOIL_KG_PER_L.1]);
+    let (wet, full) = (weighs(&mix.properties.density_wet_kg_per_l.is), weighs(&full_density(&mix.properties)));
+    let mut answer = Answer::new(Outcome::Answered);
+    answer.figures.push(Figure::quantity("kilograms_wet", &wet));
+    answer.figures.push(Figure::quantity("kilograms_full_of_water", &full));
+    answer.lines.push(
+        Line::new("load-volume")
+            .with("volume", Said::Size(vec![written]))
+            .with("wet", Said::Mass(wet))
+            .with("full", Said::Mass(full))
+            .with("soil", Said::Span(soil, 1)),
+    );
+    volume_working(&mut answer, mix);
+    answer.cite(&SourceRef::new("roof-garden-pages", "natural soil, light to heavy"));
+    with_caution(answer)
 }
 
 fn of_depth(written: Written, facts: &Facts<'_>) -> Answer {

@@ -37,6 +37,11 @@ pub fn area_working(answer: &mut Answer, load: &AreaLoad, mix: &Mix) {
     notes(answer);
 }
 
+/// A volume of mix.
+pub fn volume_working(answer: &mut Answer, mix: &Mix) {
+    density(answer, mix);
+}
+
 /// What a site's weight is made of.
 pub fn site_working(answer: &mut Answer, sum: &SiteLoad) {
     answer.working.push(

@@ -2,6 +2,7 @@
 
 use super::answer::Answer;
 use super::facts::{Facts, SiteFacts};
+use super::hint::has_words;
 use super::line::{Line, Said};
 use super::subject::place_choices;
 use super::{sow_crop, sow_list, year};
@@ -39,7 +40,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     // "Should I sow it now or wait."
     let placed = reading.bed_kind.is_some() || !reading.beds.is_empty() || !reading.measures.is_empty();
-    let unsaid = reading.of_it || reading.points.contains(&Point::BareAsked);
+    let unsaid = reading.of_it || reading.points.contains(&Point::BareAsked) || asks_when_alone(reading, facts);
     if unsaid && !reading.follow_up && reading.crops.is_empty() && !placed && reading.months.is_empty() {
         return Answer::ask(Line::new("sow-ask-crop"), Vec::new());
     }
@@ -63,6 +64,12 @@ pub fn asked<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Result<Asked<'a>, A
         return Err(Answer::hand_over(Line::new("sow-no-usual-days")));
     };
     Ok(Asked { day, today, weather, year, elsewhere })
+}
+
+/// "Kab bona hai": when, and of what is left out.
+fn asks_when_alone(reading: &Reading, facts: &Facts<'_>) -> bool {
+    let of_all = [Point::WhatGrows, Point::AnyPlant].iter().any(|point| reading.points.contains(point));
+    !of_all && reading.telling.len() <= 1 && reading.days.is_empty() && has_words(reading, &facts.known.talk.when)
 }
 
 /// A crop was meant that no file has: no crop was named, a word has no meaning here, and it is not asked in

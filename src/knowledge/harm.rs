@@ -46,7 +46,7 @@ const fn usually_apart() -> usize {
 }
 
 /// What happened to someone.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Emergency {
     /// Something that may be poison went into the mouth.
@@ -63,6 +63,10 @@ pub enum Emergency {
     Shock,
     Cut,
     Burn,
+    /// Something heavy fell on someone; a sprain, a broken bone.
+    Blow,
+    /// Something stands in the throat, the nose or an ear.
+    Choked,
     /// Someone does not want to live.
     Despair,
     /// Nobody is hurt yet: what grows by itself and may be poison is to be eaten.

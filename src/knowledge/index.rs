@@ -3,7 +3,8 @@
 use super::article::Article;
 use super::asking::{Kind, WayOfAsking};
 use super::habit::{Habit, WRITTEN};
-use super::heard::Heard;
+use super::harm::Emergency;
+use super::heard::Matter;
 use super::meanings::Slips;
 use super::pack::{Packed, Ranked, Unpacking};
 use super::shelf::Shelf;
@@ -21,8 +22,7 @@ pub struct Index {
     /// The ids of the articles, by their places on the shelf.
     ids: Vec<String>,
     ways: Ways,
-    /// The kinds, and whether too little is said.
-    habit: Habit<(Kind, bool)>,
+    habit: Habit<Matter>,
     /// The words as they are spelled.
     pub spellings: Spellings,
 }
@@ -44,6 +44,16 @@ struct Ways {
 pub struct Found<T> {
     pub what: T,
     pub score: f64,
+}
+
+/// What words are usual for, as shares of 1.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Usual {
+    pub kinds: Vec<(Kind, f64)>,
+    /// Messages that leave unsaid what they are about.
+    pub unsaid: f64,
+    /// Messages in which someone is hurt, by what.
+    pub hurt: Vec<(Emergency, f64)>,
 }
 
 /// The index could not be built or asked.
@@ -156,21 +166,29 @@ impl Index {
         known.into_iter().take(ENOUGH).map(|(_, word)| (*word).to_owned()).collect()
     }
 
-    /// How usual these words, meanings and words as written are for each kind, as shares of 1; and how usual they are
-    /// where it is left unsaid what they are about.
+    /// What these words, meanings and words as written are usual for.
     #[must_use]
-    pub fn leaning(&self, words: &[String]) -> (Vec<(Kind, f64)>, f64) {
-        let shares = self.habit.shares(words);
-        let unsaid = shares.iter().filter(|((_, too_little), _)| *too_little).map(|(_, share)| share).sum();
-        let mut of_kinds: Vec<(Kind, f64)> = Vec::new();
-        // The two of one kind stand side by side.
-        for ((kind, _), share) in shares {
-            match of_kinds.last_mut().filter(|(last, _)| *last == kind) {
+    pub fn leaning(&self, words: &[String]) -> Usual {
+        let mut usual = Usual::default();
+        for (matter, share) in self.habit.shares(words) {
+            usual.unsaid += if matter.says_too_little { share } else { 0.0 };
+            if let Some(what) = matter.hurt {
+                usual.hurt.push((what, share));
+                continue;
+            }
+            // The matters of one kind stand side by side.
+            match usual.kinds.last_mut().filter(|(last, _)| *last == matter.kind) {
                 Some((_, sum)) => *sum += share,
-                None => of_kinds.push((kind, share)),
+                None => usual.kinds.push((matter.kind, share)),
             }
         }
-        (of_kinds, unsaid)
+        // Where no one is hurt it is one of the kinds.
+        let others: f64 = usual.kinds.iter().map(|(_, share)| share).sum();
+        if others > 0.0 {
+            usual.kinds.iter_mut().for_each(|(_, share)| *share /= others);
+            usual.unsaid /= others;
+        }
+        usual
     }
 
     /// Whether any way of asking has this word.
@@ -284,20 +302,19 @@ fn lesson(known: &Knowledge, phrase: &str, language: Language) -> Vec<String> {
     with_classes(phrase, language).into_iter().chain(meant).chain(written_outside_classes(phrase, language)).collect()
 }
 
-fn lessons_of_asking(known: &Knowledge) -> Vec<((Kind, bool), Vec<String>)> {
-    let lesson = |way: &WayOfAsking| ((way.kind, false), lesson(known, &way.phrase, way.language));
+fn lessons_of_asking(known: &Knowledge) -> Vec<(Matter, Vec<String>)> {
+    let lesson = |way: &WayOfAsking| (Matter::of(way.kind), lesson(known, &way.phrase, way.language));
     known.ways_of_asking.iter().map(lesson).collect()
 }
 
-fn lessons_of_messages(known: &Knowledge) -> Vec<((Kind, bool), Vec<String>)> {
-    let label = |heard: &Heard| (heard.kind, heard.says_too_little);
-    known.heard.iter().map(|heard| (label(heard), lesson(known, &heard.phrase, heard.language))).collect()
+fn lessons_of_messages(known: &Knowledge) -> Vec<(Matter, Vec<String>)> {
+    known.heard.iter().map(|heard| (heard.matter, lesson(known, &heard.phrase, heard.language))).collect()
 }
 
 /// What the lessons tell apart.
-fn labels(known: &Knowledge) -> impl Iterator<Item = (Kind, bool)> {
-    let asked = known.ways_of_asking.iter().map(|way| (way.kind, false));
-    known.heard.iter().map(|heard| (heard.kind, heard.says_too_little)).chain(asked)
+fn labels(known: &Knowledge) -> impl Iterator<Item = Matter> {
+    let asked = known.ways_of_asking.iter().map(|way| Matter::of(way.kind));
+    known.heard.iter().map(|heard| heard.matter).chain(asked)
 }
 
 /// The words of a phrasing as they are written, without its braces, each marked as such.

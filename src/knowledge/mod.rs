@@ -55,9 +55,9 @@ pub use crop::{
 pub use fact::{Fact, SourceRef};
 pub use files::{Files, Unreadable};
 pub use harm::{Emergency, Harm, HarmTold, HarmWords};
-pub use heard::Heard;
+pub use heard::{Heard, Matter};
 pub use ill_will::{EnglishIllWill, HindiIllWill, IllWillWords};
-pub use index::{Found, Index, IndexFault, as_written, class_word};
+pub use index::{Found, Index, IndexFault, Usual, as_written, class_word};
 pub use lexicon::Lexicon;
 pub use looks::{LookWords, Looks};
 pub use material::{FeedUse, Material, MaterialKind, SprayUse};

@@ -27,6 +27,8 @@ pub struct Talk {
     pub all: Names,
     pub microgreen: Names,
     pub follows: Names,
+    /// Asks for a day or a season.
+    pub when: Names,
     pub filler: Names,
     #[serde(default)]
     pub others: Names,
@@ -190,6 +192,8 @@ pub struct RoofWords {
     pub engineer: Names,
     /// Water that is kept there.
     pub stored_water: Names,
+    /// What does not stand there yet: "how heavy will it be".
+    pub to_come: Names,
 }
 
 /// Single words of an hour until or from which the sun reaches a bed, in any language.

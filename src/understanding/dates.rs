@@ -323,7 +323,10 @@ impl Reader<'_> {
         // "No, the 11th", "make that the 9th pls".
         let the = at.checked_sub(1).is_some_and(|the| self.text.normal(the) == "the") && (ends(next) || sorry);
         let alone = self.past && (the || at.checked_sub(1).is_none_or(ends) && (ends(next) || at == 0 && sorry));
-        let meant = bare || self.before(Sign::On, at) && !floor || self.sign(Sign::Marked, next).is_some() || alone;
+        // "Neem done on all tomatoes 13th", "picked okra 14th 500 g".
+        let closes = self.past && (ends(next) || self.text.tokens.get(next).is_some_and(|next| next.number.is_some()));
+        let marked = self.sign(Sign::Marked, next).is_some();
+        let meant = bare || self.before(Sign::On, at) && !floor || marked || alone || closes;
         if ordinal && !meant {
             return None;
         }

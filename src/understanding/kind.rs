@@ -69,7 +69,7 @@ impl Leaning {
     /// The kind that speaks against this one, and its share: where what the words are usual for is plain, and this is
     /// not it.
     #[must_use]
-    pub fn against(&self, kind: Kind, words: usize, evidence: Evidence) -> Option<(Kind, f64)> {
+    pub fn against(&self, kind: Kind, words: usize, evidence: Evidence, stands: bool) -> Option<(Kind, f64)> {
         let (usual, share) = self.0.iter().copied().max_by(|a, b| a.1.total_cmp(&b.1))?;
         let its = self.0.iter().find(|(of, _)| *of == kind).map_or(0.0, |(_, share)| *share);
         // Where nothing was done or seen, or it is the ground of a question, there is nothing to note.
@@ -78,7 +78,12 @@ impl Leaning {
         let refused = kind == Kind::None && evidence.not_ours;
         // Who asks of a garden is turned away more seldom than told of another matter of it.
         let least = if usual == Kind::None { SURELY } else { PLAIN };
-        let plain = share > least && its < SELDOM && words >= ENOUGH;
+        let plain = if stands {
+            share > OUTRIGHT && its < NEXT_TO_NEVER && kind != Kind::Record
+        } else {
+            share > least && its < SELDOM
+        };
+        let plain = plain && words >= ENOUGH;
         (usual != kind && plain && notes && !refused).then_some((usual, share))
     }
 }
@@ -87,6 +92,12 @@ impl Leaning {
 /// messages that nothing was learned from: of 33 whose kind was changed by it 14 had been right, and 29 were then).
 const PLAIN: f64 = 0.5;
 const SELDOM: f64 = 0.2;
+
+/// What is as usual as this for one kind and next to never said of another is of the first, though a rule that stands
+/// says otherwise (looked for on 2 050 messages, none of them learned from: such rules were wrong in five of eleven, the
+/// usual kind in none).
+const OUTRIGHT: f64 = 0.9;
+const NEXT_TO_NEVER: f64 = 0.05;
 
 /// So much of a message that is none of ours.
 const SURELY: f64 = 0.75;

@@ -41,6 +41,9 @@ const SURE_AFTER_WORK: f64 = 0.6;
 /// What is so surely none of ours holds no request, whatever its parts lean to (judgement).
 const SURELY_NONE: f64 = 0.95;
 
+/// What is as surely of one kind holds no two of others.
+const SURELY_ONE: f64 = 0.9;
+
 /// A part has at least so many words.
 const LEAST_WORDS: usize = 2;
 
@@ -384,6 +387,10 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
     // "The distance and the feed, both": each has a word of its own.
     let spoken = first.kind != second.kind && [&first, &second].iter().all(|part| part.speaks_of.contains(&part.kind));
     if sure < if told || spoken { SURE_AFTER_WORK } else { SURE_ALONE } {
+        return None;
+    }
+    // Of what the whole is surely about, one of its parts is too.
+    if whole.sureness >= SURELY_ONE && whole.kind != Kind::None && ![first.kind, second.kind].contains(&whole.kind) {
         return None;
     }
     let (first, second) = completed_together(first, second, by);

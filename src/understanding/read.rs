@@ -87,7 +87,7 @@ const CONTRAST: usize = 14;
 
 /// Reads a message as one request. Never fails: what has no sense is a reading too.
 pub fn read_as(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
-    let mut reading = read_text(Text::read(text), reader, asker, today, false);
+    let mut reading = read_text(Text::read(text), reader, asker, today, As::Whole);
     // An answer to a question asked back is the reading before it, and says enough.
     reading.says_too_little = asker.before.is_none() && leaves_unsaid(&reading);
     // What is meant is asked; who says so little of a garden is not turned away.
@@ -116,27 +116,43 @@ fn names_a_thing(reading: &Reading) -> bool {
 
 /// Reads a part of a message whose language is that of the whole.
 pub fn read_part(text: &str, language: Language, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
-    read_text(Text::read_as(text, language), reader, asker, today, false)
+    read_text(Text::read_as(text, language), reader, asker, today, As::Part)
 }
 
 /// The same of a part that stands in a list of what was done, though no verb says so.
 pub fn read_noted(text: &str, language: Language, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
-    read_text(Text::read_as(text, language), reader, asker, today, true)
+    read_text(Text::read_as(text, language), reader, asker, today, As::Noted)
 }
 
-fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, noted: bool) -> Reading {
-    let mut found = Found::of(&text, reader, asker, today, noted);
+/// As what a text is read.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum As {
+    Whole,
+    Part,
+    /// A part of a list of what was done.
+    Noted,
+}
+
+fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, read_as: As) -> Reading {
+    let mut found = Found::of(&text, reader, asker, today, read_as == As::Noted);
     match found.take_exception(&text, asker) {
-        Some(excepted) => excepted.from(read_found(text, found, reader, asker, today), asker),
+        Some(excepted) => excepted.from(read_found(text, found, reader, asker, today, read_as), asker),
         None => {
             let places = found.clone();
-            let reading = read_found(text.clone(), found, reader, asker, today);
+            let reading = read_found(text.clone(), found, reader, asker, today, read_as);
             places.with_all_places(&text, reading, asker)
         }
     }
 }
 
-fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
+fn read_found(
+    text: Text,
+    mut found: Found,
+    reader: &Reader<'_>,
+    asker: &Asker,
+    today: NaiveDate,
+    read_as: As,
+) -> Reading {
     if let Some(reading) = found.of_ill_will(&text, reader) {
         return reading;
     }
@@ -147,8 +163,14 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
         asker.before.is_some() && text.tokens.len() <= CONTRAST && found.without_denied(&text, reader.known);
     let meant = reader.known.meanings.of(&text.tokens, text.language, Slips::Forgiven);
     let (words, written) = found.class_form(&text);
-    let (shares, unsaid) = reader.index.leaning(&[words.as_slice(), &meant, &written].concat());
-    let habit = Leaning(shares);
+    let usual = reader.index.leaning(&[words.as_slice(), &meant, &written].concat());
+    // Half a sentence may sound like an accident: "we have four sacks lying here".
+    if read_as == As::Whole
+        && let Some(reading) = found.of_the_hurt(&text, reader, &usual, asker.before.is_some())
+    {
+        return reading;
+    }
+    let (habit, unsaid) = (Leaning(usual.kinds), usual.unsaid);
     if habit.is_of_a_garden(words.len()) {
         found.forget_other_worlds();
     }
@@ -156,8 +178,10 @@ fn read_found(text: Text, mut found: Found, reader: &Reader<'_>, asker: &Asker, 
     let verdict = decide(reader.index, &words, &habit, evidence);
     let ByRule { kind, sureness, stands } = found.by_rule(&text, reader, verdict, asker);
     // A message that stands alone is what such words are usual for; in a conversation they may mean another thing.
-    let weighed = asker.before.is_none() && !stands;
-    let outvoted = weighed.then(|| habit.against(kind, words.len(), evidence)).flatten();
+    // What is refused, and the wait after a poison, stand whatever else.
+    let refused = kind == Kind::None || kind == Kind::Spray && found.is_of_poison();
+    let weighed = asker.before.is_none() && !(stands && refused);
+    let outvoted = weighed.then(|| habit.against(kind, words.len(), evidence, stands)).flatten();
     let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
     // "3.5 kg of cucumbers taken off on Sunday": no word told the work, and yet a note is what it is.
     let of_record = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record);

@@ -177,7 +177,7 @@ impl Found {
         let left: Vec<_> = open.iter().filter_map(|at| text.tokens.get(*at).cloned()).collect();
         let meant = reader.known.meanings.of(&left, text.language, Slips::Forgiven);
         let words: Vec<String> = left.iter().filter_map(|token| index_word(token, text.language)).collect();
-        let leaning = if open.is_empty() { Vec::new() } else { reader.index.leaning(&[words, meant].concat()).0 };
+        let leaning = if open.is_empty() { Vec::new() } else { reader.index.leaning(&[words, meant].concat()).kinds };
         let mut topics = self.topics(text, reader);
         topics.extend(self.counts_plants(text, reader, before));
         topics.extend(self.amount_of_mix());

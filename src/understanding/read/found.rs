@@ -321,6 +321,11 @@ impl Found {
         someone && theirs || says(Told::NotOurs) || says(Told::Point(Point::Recipe)) && !filled
     }
 
+    /// A product that is no one's to pour, or the wait after it.
+    pub(super) fn is_of_poison(&self) -> bool {
+        self.points().any(|point| matches!(point, Point::SyntheticSpray | Point::Wait))
+    }
+
     /// The tokens that name a crop.
     pub(super) fn crop_tokens(&self) -> Vec<usize> {
         let crops = self.names.iter().filter(|hit| matches!(hit.meaning, Named::Crop(_)));

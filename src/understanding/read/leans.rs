@@ -174,7 +174,7 @@ impl Found {
             return false;
         }
         let words: Vec<String> = left.iter().filter_map(|token| index_word(token, text.language)).collect();
-        let (leaning, _) = reader.index.leaning(&[words, meant].concat());
+        let leaning = reader.index.leaning(&[words, meant].concat()).kinds;
         let most = leaning.into_iter().max_by(|a, b| a.1.total_cmp(&b.1));
         most.is_some_and(|(kind, share)| kind != Kind::None && share >= PLAIN)
     }

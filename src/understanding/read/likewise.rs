@@ -49,6 +49,9 @@ const OURSELVES: [(&str, &str); 40] = [
     ("क्या", "हम"),
 ];
 
+/// Before "people": those of the crew.
+const OF_OURS: [&str; 8] = ["you", "your", "ur", "aap", "apke", "aapke", "आप", "आपके"];
+
 /// Others at large, whom no list of neighbours has.
 const AT_LARGE: [&str; 23] = [
     "everyone",
@@ -83,7 +86,9 @@ impl Found {
         let others =
             |hit: &&super::Hit<Told>| matches!(hit.meaning, Told::Others | Told::OthersGarden | Told::OthersSaid);
         let told = self.told.iter().filter(others).map(|hit| hit.span.start);
-        let at_large = (0..text.tokens.len()).filter(|at| AT_LARGE.contains(&text.normal(*at)));
+        // "The beans you people sowed" are ours.
+        let of_ours = |at: usize| at.checked_sub(1).is_some_and(|before| OF_OURS.contains(&text.normal(before)));
+        let at_large = (0..text.tokens.len()).filter(|at| AT_LARGE.contains(&text.normal(*at)) && !of_ours(*at));
         let Some(first) = told.chain(at_large).min() else { return false };
         let own = (first..text.tokens.len()).any(pair);
         let data = self.told.iter().any(|hit| hit.meaning == Told::Data);
