@@ -1070,7 +1070,7 @@ emergency-first =
         [cut] Press a clean cloth on it until the bleeding stops, then wash it with soap and running water. See a doctor today about tetanus and about anything still inside; if the bleeding does not stop, go at once.
         [burn] Cool it under running water for 20 minutes, and take off rings and what is soaked. Brush dry lime off first. No paste, no ice; then a doctor, at once for face, hands, a large burn or lime.
         [blow] Keep the hurt part still, take rings off, and hold something cold in a cloth on it. See a doctor today. If it is crooked or numb, cannot be stood on, or the head, neck or back was hit: do not move the person, and call an ambulance now.
-        [choked] Whoever can cough, let them cough. Who cannot breathe or speak: bend them forward and give five firm blows between the shoulder blades with the heel of the hand; call an ambulance now. A seed in the nose or an ear: do not poke for it; a doctor takes it out, today.
+        [choked] Whoever can cough, let them cough. Who cannot breathe or speak: bend them forward and give five firm blows between the shoulder blades with the heel of the hand (a baby under a year lies face down along your forearm); call an ambulance now. A seed in the nose or an ear: do not poke for it; a doctor takes it out, today.
        *[fall] Call an ambulance now. Do not move or sit up someone who fell from a height; keep the head still and the person warm.
     }
 emergency-help = In India the emergency number is 112. I have told the crew as well; do not wait for them.

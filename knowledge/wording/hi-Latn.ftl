@@ -1063,7 +1063,7 @@ emergency-first =
         [cut] Saaf kapde se dabakar rakhein jab tak khoon na ruke, phir sabun aur behte paani se dhoyein. Tetanus ke liye, aur kuch andar reh gaya ho to, aaj hi doctor ko dikhayein; khoon na ruke to turant jayein.
         [burn] Jale ko 20 minute behte paani mein thanda karein, angoothi aur bheega kapda utaar dein. Sookha choona pehle jhaad dein. Koi lep ya barf nahi; phir doctor ko dikhayein, chehra, haath, bada ghaav ya choona ho to turant.
         [blow] Chot wala hissa hilayein nahi, angoothi utaar dein, kapde mein lipti thandi cheez rakhein. Aaj hi doctor ko dikhayein. Tedha ya sunn ho, us par khade na ho sakein, ya sir, gardan, peeth par lagi ho: vyakti ko hilayein nahi, turant ambulance bulayein.
-        [choked] Khaans sakein to khaansne dein. Saans na aaye ya bol na sakein: aage jhukakar hatheli ki edi se kandhon ke beech paanch zordaar thapkiyan dein; turant ambulance bulayein. Naak ya kaan mein daana ho to kuredein nahi; aaj hi doctor nikalega.
+        [choked] Khaans sakein to khaansne dein. Saans na aaye ya bol na sakein: aage jhukakar peeth par kandhon ke beech hatheli se paanch baar zor se maarein (ek saal se chhote bachche ko baanh par aundha litakar); turant ambulance bulayein. Naak ya kaan mein daana ho to kuredein nahi; aaj hi doctor nikalega.
        *[fall] Turant ambulance bulayein. Oonchai se gire vyakti ko na hilayein, na bithayein; sir sthir aur shareer garam rakhein.
     }
 emergency-help = Bharat mein aapaat number 112 hai. Team ko bhi bata diya hai; unka intezaar na karein.

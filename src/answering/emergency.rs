@@ -30,7 +30,7 @@ pub fn answer(what: Emergency) -> Answer {
         "cut" => SourceRef::new("first-aid-wounds", "care of a wound, tetanus"),
         "shock" => SourceRef::new("first-aid-electric", "what to do"),
         "blow" => SourceRef::new("first-aid-bones", "bones and joints, sprains"),
-        "choked" => SourceRef::new("first-aid-choking", "adults and children over a year"),
+        "choked" => SourceRef::new("first-aid-choking", "what to do"),
         "fall" => SourceRef::new("first-aid-falls", "what to do"),
         _ => SourceRef::new("common-practice", "first aid"),
     });

@@ -25,8 +25,11 @@ pub fn first(reading: &Reading, facts: &Facts<'_>, sure: bool) -> Option<Answer>
         return Some(over_edge());
     }
     let words = &facts.known.talk.roof;
-    // Told and not asked: what runs into the rooms below is looked at before all else.
-    if !reading.asks && says(reading, &words.below) && says(reading, &words.damage) {
+    // Told and not asked: what runs into the rooms below is looked at before all else, whatever was asked before it.
+    if (!reading.asks || reading.follow_up) && says(reading, &words.below) && says(reading, &words.damage) {
+        return Some(doubt("damage"));
+    }
+    if says(reading, &words.through) {
         return Some(doubt("damage"));
     }
     let near = matches!(reading.kind, Kind::Load | Kind::Space | Kind::Build | Kind::Mix);

@@ -182,6 +182,8 @@ pub struct RoofWords {
     pub damage: Names,
     /// The rooms under it.
     pub below: Names,
+    /// Water that comes through it.
+    pub through: Names,
     /// Something is to hang from it.
     pub hanging: Names,
     /// What may hold nothing heavy: a railing, a ceiling.

@@ -386,11 +386,15 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
     let told = first.kind == Kind::Record && first.did.is_some() && first.sureness >= SURE_ALONE;
     // "The distance and the feed, both": each has a word of its own.
     let spoken = first.kind != second.kind && [&first, &second].iter().all(|part| part.speaks_of.contains(&part.kind));
-    if sure < if told || spoken { SURE_AFTER_WORK } else { SURE_ALONE } {
+    // "Two kilos of dung went in, too much?": what names nothing asks of that work, where the whole surely does.
+    let of_that = whole.asks && whole.sureness >= SURELY_ONE && second.names_nothing();
+    if sure < if (told || spoken) && !of_that { SURE_AFTER_WORK } else { SURE_ALONE } {
         return None;
     }
-    // Of what the whole is surely about, one of its parts is too.
-    if whole.sureness >= SURELY_ONE && whole.kind != Kind::None && ![first.kind, second.kind].contains(&whole.kind) {
+    // Of what the whole is surely about, one of its parts is too; but work that is told has its own.
+    let works = first.did.is_some() || second.did.is_some();
+    let surely = whole.sureness >= SURELY_ONE && whole.kind != Kind::None && !works;
+    if surely && ![first.kind, second.kind].contains(&whole.kind) {
         return None;
     }
     let (first, second) = completed_together(first, second, by);

@@ -61,7 +61,13 @@ impl Reader<'_> {
     /// "Guests on Saturday", "budh ko mehman": what people are asked to has not been, unless a verb says that it was; and
     /// "it's been up from 3 April" has.
     pub(super) fn expected(&self, day: &Range<usize>) -> Option<Tense> {
-        const EXPECTED: [&str; 18] = [
+        const EXPECTED: [&str; 24] = [
+            "lunch",
+            "dinner",
+            "function",
+            "birthday",
+            "ceremony",
+            "जन्मदिन",
             "guest",
             "guests",
             "party",
@@ -81,7 +87,7 @@ impl Reader<'_> {
             "पूजा",
             "दावत",
         ];
-        let ends = |at: &usize| matches!(self.text.normal(*at), "," | "." | "?" | "!" | ";" | "।");
+        let ends = |at: &usize| matches!(self.text.normal(*at), "," | "." | "?" | "!" | ";" | ":" | "।");
         let from = (0..day.start).rev().find(ends).map_or(0, |at| at + 1);
         let to = (day.end..self.text.tokens.len()).find(ends).unwrap_or(self.text.tokens.len());
         let says = |words: &[&str]| (from..to).any(|at| words.contains(&self.text.normal(at)));

@@ -74,6 +74,7 @@ impl Found {
         let asks_did: Vec<Range<usize>> =
             told.iter().filter(|hit| hit.meaning == Told::DidAsk).map(|hit| hit.span.clone()).collect();
         told.retain(|hit| hit.meaning != Told::Done || asks_did.iter().all(|did| !did.contains(&hit.span.start)));
+        told.retain(|hit| !(hit.meaning == Told::Others && together::is_of_the_house(text, &hit.span)));
         together::did_and_asks_not(text, &mut told);
         together::same_reckoning(text, &mut told);
         together::missed_is_no_excess(text, &mut told);

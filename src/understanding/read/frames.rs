@@ -3,7 +3,7 @@
 
 use super::{Found, Hit, Named, Reader, Told};
 use crate::garden::JobKind;
-use crate::knowledge::{Aspect, Kind, Point};
+use crate::knowledge::{Aspect, Kind, MaterialKind, Point};
 use crate::quantity::{Unit, UnitOf};
 use crate::script::Text;
 use crate::understanding::dimensions::Dimensions;
@@ -27,12 +27,34 @@ impl Found {
             .or_else(|| self.carries_water(text))
             .or_else(|| self.goes_in_part_by_part())
             .or_else(|| self.fills_so_much(text, &kinds))
+            .or_else(|| self.how_much_of_a_part(text, reader))
             .or_else(|| self.buys_for_a_box(text))
             .or_else(|| self.has_another_made(text))
             .or_else(|| self.makes_holes(text))
             .or_else(|| self.weighs_more_than(text))
             .or_else(|| if self.on_plant { None } else { self.of_a_crop(text, &kinds) })?;
         Some((kind, SURE))
+    }
+
+    /// "Cocopeat kitni lagegi" of boxes of a size, "how much compost for 15 L bags": a part of what fills them.
+    fn how_much_of_a_part(&self, text: &Text, reader: &Reader<'_>) -> Option<Kind> {
+        const AMOUNT: [&str; 9] = ["much", "many", "kitna", "kitni", "kitne", "कितना", "कितनी", "कितने", "litres"];
+        const NEAR: usize = 2;
+        let part = |hit: &&Hit<Named>| {
+            let Named::Material(id) = &hit.meaning else { return false };
+            let kind = reader.known.materials.get(id).map(|material| material.kind);
+            matches!(kind, Some(MaterialKind::Medium | MaterialKind::Compost | MaterialKind::Mineral))
+        };
+        let own = self.names.iter().any(|hit| matches!(hit.meaning, Named::OwnBed(_)));
+        // So many grams are food.
+        let weighed =
+            (0..text.tokens.len()).any(|at| matches!(text.normal(at), "gram" | "grams" | "gm" | "g" | "ग्राम"));
+        let sized = !self.quantities.dimensions.is_empty() || !self.quantities.said.is_empty();
+        let asked = |hit: &Hit<Named>| {
+            (hit.span.start.saturating_sub(NEAR)..hit.span.end + NEAR).any(|at| AMOUNT.contains(&text.normal(at)))
+        };
+        let parts: Vec<&Hit<Named>> = self.names.iter().filter(part).collect();
+        (sized && !own && !weighed && parts.iter().any(|hit| asked(hit))).then_some(Kind::Mix)
     }
 
     /// "Will a box of 3 x 3 ft cross 150 kg": what it weighs.

@@ -160,7 +160,9 @@ impl Found {
             "उगा",
             "ropa",
         ];
-        let said = (0..text.tokens.len()).any(|at| PUTS.contains(&text.normal(at)));
+        // "Has started making flowers" sows nothing.
+        let begins = |at: usize| text.normal(at) == "started" && text.normal(at + 1).ends_with("ing");
+        let said = (0..text.tokens.len()).any(|at| PUTS.contains(&text.normal(at)) && !begins(at));
         let put_in = text
             .tokens
             .windows(2)

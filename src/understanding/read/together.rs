@@ -269,6 +269,15 @@ pub(super) fn without_short_days(text: &Text, days: &[DayFound], told: &[Hit<Tol
     Text { original: text.original.clone(), tokens: kept.collect(), ..*text }
 }
 
+/// "Everyone in the family", "everybody at home": no one else's.
+pub(super) fn is_of_the_house(text: &Text, others: &Range<usize>) -> bool {
+    const WHOSE: [&str; 5] = ["the", "my", "our", "this", "here"];
+    const HOUSE: [&str; 4] = ["family", "house", "home", "household"];
+    let at = others.end;
+    let whose = usize::from(WHOSE.contains(&text.normal(at + 1)));
+    matches!(text.normal(at), "in" | "at") && HOUSE.contains(&text.normal(at + 1 + whose))
+}
+
 /// Any plant that lives where it is hard to: what grows there.
 pub(super) fn what_lives(told: &[Hit<Told>]) -> Option<Hit<Told>> {
     let says = |what: Point| told.iter().any(|hit| hit.meaning == Told::Point(what));

@@ -50,15 +50,22 @@ impl Found {
         let keeps = follows.kind.is_none() && follows.says == Says::NoKind;
         let ruled = if keeps { before.kind } else { follows.kind.unwrap_or(kind) };
         let words = text.tokens.iter().filter(|token| token.is_word()).count();
-        if self.is_left_to_the_rules(text, reader, keeps, words) {
+        if self.is_left_to_the_rules(text, reader, before, keeps, words) {
             return follows;
         }
         // A crack in the slab, water that runs into the flat below, someone who is to call: never passed over for what was
         // spoken of.
-        let speaks_up = |kind: Kind| own.0.iter().any(|(of, share)| *of == kind && *share >= SPEAKS_UP);
+        let sized = !self.quantities.said.is_empty() || !self.quantities.dimensions.is_empty();
+        let speaks_up = |kind: Kind| {
+            !(kind == Kind::Load && sized) && own.0.iter().any(|(of, share)| *of == kind && *share >= SPEAKS_UP)
+        };
         let up = [Kind::Load, Kind::Person].into_iter().find(|kind| speaks_up(*kind) && ruled != *kind);
         if let Some(up) = up.filter(|_| !self.asks && self.did.is_none()) {
             return Follows { kind: Some(up), says: Says::All };
+        }
+        // "After six in the evening is better for me": when someone is to call.
+        if before.kind == Kind::Person && !self.asks && self.names_no_matter() {
+            return Follows { kind: None, says: Says::NoKind };
         }
         let work = self.did.is_some() || self.saw().is_some();
         let Some((most, share)) = self.shares_after(before, ruled, words, own) else { return follows };
@@ -75,7 +82,14 @@ impl Found {
     }
 
     /// What other people have, what is corrected, and what the rules say of the few words that are there.
-    fn is_left_to_the_rules(&self, text: &Text, reader: &Reader<'_>, keeps: bool, words: usize) -> bool {
+    fn is_left_to_the_rules(
+        &self,
+        text: &Text,
+        reader: &Reader<'_>,
+        before: &Reading,
+        keeps: bool,
+        words: usize,
+    ) -> bool {
         let undone = self.told.iter().any(|hit| matches!(hit.meaning, Told::Undo | Told::NotOurs));
         // "Not water, spacing" says itself what is meant.
         let denies = self.says_not() && words <= FEW;
@@ -83,8 +97,15 @@ impl Found {
         let season = self.season().is_some() && !self.names_crop();
         let same = self.told.iter().any(|hit| matches!(hit.meaning, Told::OtherOne | Told::Same | Told::Condition));
         let names_alone = self.did.is_none() && self.open_words(text, reader).is_empty();
-        let keeps = keeps && (season || same || names_alone);
+        // "Just spraying" after what is due: that of it.
+        let of_due = before.kind == Kind::Due && words <= FEW && !self.asks && self.names.is_empty();
+        let keeps = keeps && (season || same || names_alone || of_due);
         self.of_others() || self.corrects(text) || undone || denies || keeps || self.says_point(Point::SowingDepth)
+    }
+
+    /// No plant, bed, stuff, trouble or work.
+    fn names_no_matter(&self) -> bool {
+        self.names.is_empty() && self.signs.is_empty() && self.topic_words.is_empty() && self.did.is_none()
     }
 
     /// The likeliest kind, and its share.
