@@ -388,7 +388,7 @@ fn split<'t>(text: &'t str, whole: &Reading, by: &By<'_>) -> Option<Two<'t>> {
     let spoken = first.kind != second.kind && [&first, &second].iter().all(|part| part.speaks_of.contains(&part.kind));
     // "Two kilos of dung went in, too much?": what names nothing asks of that work, where the whole surely does.
     let of_that = whole.asks && whole.sureness >= SURELY_ONE && second.names_nothing();
-    if sure < if (told || spoken) && !of_that { SURE_AFTER_WORK } else { SURE_ALONE } {
+    if sure < if told && !of_that || spoken { SURE_AFTER_WORK } else { SURE_ALONE } {
         return None;
     }
     // Of what the whole is surely about, one of its parts is too; but work that is told has its own.
