@@ -7,7 +7,7 @@ use super::figure::Figure;
 use super::groups;
 use super::hint::{has_words, says};
 use super::line::{Line, Said};
-use super::load_working::{area_working, site_working, volume_working, working};
+use super::load_working::{area_working, density, site_working, working};
 use super::subject::{Subject, described_bed, subjects};
 use crate::garden::{BedId, BedKind, Role, Site};
 use crate::knowledge::{Article, Kind, Point, SourceRef};
@@ -164,7 +164,7 @@ fn of_volume(written: Written, facts: &Facts<'_>) -> Answer {
     let Some(volume) = written.volume().filter(|volume| *volume > Volume::default()) else {
         return with_caution(Answer::ask(Line::new("ask-load-size"), Vec::new()));
     };
-    let weighs = |density: &Estimate<f64>| density.map(|density| Mass::kilograms(density * volume.as_litres()));
+    let weighs = |litre: &Estimate<f64>| litre.map(|litre| Mass::kilograms(litre * volume.as_litres()));
     let soil = Estimate::spanning(GARDEN_SOIL_KG_PER_L.0, [GARDEN_SOIL_KG_PER_L.1]);
     let (wet, full) = (weighs(&mix.properties.density_wet_kg_per_l.is), weighs(&full_density(&mix.properties)));
     let mut answer = Answer::new(Outcome::Answered);
@@ -177,7 +177,7 @@ fn of_volume(written: Written, facts: &Facts<'_>) -> Answer {
             .with("full", Said::Mass(full))
             .with("soil", Said::Span(soil, 1)),
     );
-    volume_working(&mut answer, mix);
+    density(&mut answer, mix);
     answer.cite(&SourceRef::new("roof-garden-pages", "natural soil, light to heavy"));
     with_caution(answer)
 }

@@ -37,11 +37,6 @@ pub fn area_working(answer: &mut Answer, load: &AreaLoad, mix: &Mix) {
     notes(answer);
 }
 
-/// A volume of mix.
-pub fn volume_working(answer: &mut Answer, mix: &Mix) {
-    density(answer, mix);
-}
-
 /// What a site's weight is made of.
 pub fn site_working(answer: &mut Answer, sum: &SiteLoad) {
     answer.working.push(
@@ -52,7 +47,8 @@ pub fn site_working(answer: &mut Answer, sum: &SiteLoad) {
     );
 }
 
-fn density(answer: &mut Answer, mix: &Mix) {
+/// What a litre of the mix weighs.
+pub fn density(answer: &mut Answer, mix: &Mix) {
     let properties = &mix.properties;
     answer.working.push(
         Line::new("working-load-mix")

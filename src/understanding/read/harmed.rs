@@ -226,6 +226,20 @@ pub(super) fn is_told(claims: &Claims<'_>) -> bool {
     claims.told.iter().any(taken) || text.language != Language::En && by_one
 }
 
+/// The reading without work or a bed in it: beside harm nothing is noted.
+fn noting_nothing(reading: Reading) -> Reading {
+    Reading {
+        did: None,
+        saw: None,
+        put_off: None,
+        stays: None,
+        jobs: Vec::new(),
+        new_bed: false,
+        senseless: false,
+        ..reading
+    }
+}
+
 /// They bite leaves, and seldom someone.
 const INSECTS: [&str; 10] =
     ["kida", "kide", "keeda", "keede", "illi", "sundi", "caterpillar", "caterpillars", "कीड़े", "इल्ली"];
@@ -275,17 +289,7 @@ impl Found {
         }
         let reading = self.reading(text, reader, Kind::None, SURELY);
         let emergency = reading.emergency.or(Some(what));
-        Some(Reading {
-            did: None,
-            saw: None,
-            put_off: None,
-            stays: None,
-            jobs: Vec::new(),
-            new_bed: false,
-            senseless: false,
-            emergency,
-            ..reading
-        })
+        Some(Reading { emergency, ..noting_nothing(reading) })
     }
 
     /// The reading of a message in which harm is meant, whatever it names and whatever was said before; of one who does
@@ -296,16 +300,9 @@ impl Found {
         let meant = ill_will::told(text, &reader.known.ill_will)?;
         let to_oneself = meant == IllWill::ToOneself;
         Some(Reading {
-            did: None,
-            saw: None,
-            put_off: None,
-            stays: None,
-            jobs: Vec::new(),
-            new_bed: false,
-            senseless: false,
             ill_will: !to_oneself,
             emergency: to_oneself.then_some(Emergency::Despair),
-            ..self.reading(text, reader, Kind::None, SURELY)
+            ..noting_nothing(self.reading(text, reader, Kind::None, SURELY))
         })
     }
 
