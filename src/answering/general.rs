@@ -15,12 +15,35 @@ use crate::understanding::Reading;
 /// What is sprayed where nothing else was named (common practice).
 const USUAL_PRODUCT: &str = "neem-oil";
 
+/// Words for buying and for a list of parts, as they are compared.
+const LIST: [&str; 12] = [
+    "purchas",
+    "purchase",
+    "purchased",
+    "buy",
+    "shop",
+    "shopping",
+    "list",
+    "material",
+    "saman",
+    "samagri",
+    "kharid",
+    "सामान",
+];
+
 /// An answer as it was, but where it asks which bed is meant: then the rule of the trade beside the question, or, where
 /// it was asked in general, in its place.
 pub fn instead(answer: Answer, reading: &Reading, facts: &Facts<'_>) -> Answer {
     let asks = |what: &str| answer.outcome == Outcome::AskedBack && answer.lines.iter().any(|line| line.phrase == what);
     // "Are holes needed, or is the cloth enough": how a box is made is told of any size.
-    if asks("ask-size") && reading.asks && reading.quantities.is_empty() && !reading.points.contains(&Point::Amount) {
+    // A list of what to buy hangs on the size, whatever else its words are near to.
+    let list = LIST.iter().any(|word| reading.all_words.contains(*word));
+    if asks("ask-size")
+        && !list
+        && reading.asks
+        && reading.quantities.is_empty()
+        && !reading.points.contains(&Point::Amount)
+    {
         return care::instead(reading, facts).map_or(answer, care::told);
     }
     if !asks("ask-which-bed") {

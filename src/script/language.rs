@@ -3,6 +3,7 @@
 use super::token::{Script, Token};
 use rustc_hash::FxHashMap;
 use serde::{Deserialize, Serialize};
+use std::cmp::Ordering;
 use std::sync::LazyLock;
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
@@ -38,6 +39,12 @@ impl Language {
 /// exist in both (`me`, `to`, `the`, `par`) not at all.
 #[must_use]
 pub fn language(tokens: &[Token]) -> Language {
+    language_told(tokens).unwrap_or_default()
+}
+
+/// The same; none where nothing tells, or as much for the one as for the other.
+#[must_use]
+pub fn language_told(tokens: &[Token]) -> Option<Language> {
     let devanagari = tokens.iter().filter(|token| token.script == Script::Devanagari).count();
     let mut latin: Vec<&str> = Vec::new();
     for (place, token) in tokens.iter().enumerate() {
@@ -48,7 +55,7 @@ pub fn language(tokens: &[Token]) -> Language {
         }
     }
     if devanagari > 0 && devanagari * 3 >= devanagari + latin.len() {
-        return Language::Hi;
+        return Some(Language::Hi);
     }
     let (mut hindi, mut english) = (0, 0);
     for word in latin {
@@ -57,7 +64,11 @@ pub fn language(tokens: &[Token]) -> Language {
         hindi += of_hindi;
         english += of_english;
     }
-    if hindi > english { Language::HiLatn } else { Language::En }
+    match hindi.cmp(&english) {
+        Ordering::Greater => Some(Language::HiLatn),
+        Ordering::Less => Some(Language::En),
+        Ordering::Equal => None,
+    }
 }
 
 /// How much a word speaks for Hindi and for English; where two lists have it, the first counts.

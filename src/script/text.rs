@@ -1,7 +1,7 @@
 //! A text, read once: its tokens, its language, which digits it used.
 
-use super::language::{Language, language};
-use super::token::{Token, cut, has_devanagari_digits};
+use super::language::{Language, language, language_told};
+use super::token::{Script, Token, cut, has_devanagari_digits};
 
 /// How much of a text is read, in characters; the rest is kept but not looked at.
 pub const LONGEST_READ: usize = 2_000;
@@ -24,6 +24,22 @@ impl Text {
     pub fn read(original: &str) -> Self {
         let mut text = Self::read_as(original, Language::En);
         text.language = language(&text.tokens);
+        text
+    }
+
+    /// Reads a text that follows another in a conversation: where its own words tell no language, as "4 x 3 ft" does not,
+    /// it is in that of the one before, in the letters that it has.
+    #[must_use]
+    pub fn read_after(original: &str, before: Language) -> Self {
+        /// So many letters make a word; fewer are a unit or a sign.
+        const WORD: usize = 4;
+        let mut text = Self::read_as(original, Language::En);
+        let latin = |token: &Token| token.script == Script::Latin && token.normal.chars().count() >= WORD;
+        text.language = match language_told(&text.tokens) {
+            Some(told) => told,
+            None if before == Language::Hi && text.tokens.iter().any(latin) => Language::HiLatn,
+            None => before,
+        };
         text
     }
 

@@ -5,7 +5,7 @@ use super::phrasebook::{By, Phrasebook};
 use super::reading::Reading;
 use crate::garden::{BedId, BedKind, Person};
 use crate::knowledge::Ordinary;
-use crate::script::Language;
+use crate::script::{Language, Text};
 use std::sync::Arc;
 
 /// Who asks, as far as the meaning of a message depends on it.
@@ -37,6 +37,15 @@ impl Asker {
             }
         }
         Self { who, beds: beds.into(), called: Arc::new(called), everyone, before: None }
+    }
+
+    /// A message of hers: where its words tell no language, in that of the conversation.
+    #[must_use]
+    pub fn text(&self, message: &str) -> Text {
+        match &self.before {
+            Some(before) => Text::read_after(message, before.language),
+            None => Text::read(message),
+        }
     }
 
     /// The same who has said something before.

@@ -102,7 +102,9 @@ fn on_the_roof_told(now: &mut Reading, before: &Reading) {
 fn names_another_bed(now: &Reading, before: &Reading, asker: &Asker) -> bool {
     let Some(kind) = now.bed_kind else { return false };
     let of_hers = asker.beds.iter().any(|bed| bed.kind == kind);
-    let same = asker.beds.iter().any(|bed| bed.kind == kind && before.beds.contains(&bed.id));
+    // "Per bag" of what stands in the bag that was told of.
+    let same =
+        before.bed_kind == Some(kind) || asker.beds.iter().any(|bed| bed.kind == kind && before.beds.contains(&bed.id));
     let volume = now.quantities.iter().any(|said| said.unit.measures() == UnitOf::Volume);
     let placed = before.beds_named || before.bed_kind.is_some() && !before.beds.is_empty();
     placed && of_hers && !same && now.measures.is_empty() && !volume

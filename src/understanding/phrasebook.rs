@@ -146,7 +146,12 @@ impl<T: Clone> Phrasebook<T> {
             let maps = [(&self.english, &forms.english, english, false), (&self.hindi, &forms.hindi, true, everyday)];
             for (map, words, fits, no_name) in maps {
                 let Some(phrases) = words.get(start).and_then(|word| map.get(word)) else { continue };
-                for entry in phrases.iter().filter(|entry| !no_name || entry.words.len() > 1) {
+                // "मूंग" sounds as "मुनगा" does: what is spelled so comes first.
+                let as_written = |entry: &&Entry<T>| entry.written == all_forms.written(start);
+                let others = phrases.iter().filter(|entry| !as_written(entry));
+                for entry in
+                    phrases.iter().filter(as_written).chain(others).filter(|entry| !no_name || entry.words.len() > 1)
+                {
                     let end = start + entry.words.len();
                     let as_spelled = entry.spelling.is_that(all_forms, start, fits, |said| {
                         self.ordinary.is(said) || self.themselves.contains(said)

@@ -209,6 +209,12 @@ fn is_meant(text: &Text, words: &Words, at: usize, unit: Unit, number: &Number) 
             touching || (!number.worded && (ends || followed || words.sign(Sign::NotInch, text, at + 1).is_none()))
         }
         ("'", Unit::Foot) => touching,
+        // "6 fit by 4 fit" is told of a box; "3 fit honge" asks how many find room.
+        ("fit" | "fits", Unit::Foot) => {
+            const ROOM: [&str; 12] =
+                ["ho", "hoga", "honge", "hogi", "in", "here", "hai", "baithenge", "aayenge", "karu", "kar", "into"];
+            !ROOM.contains(&text.normal(at + 1))
+        }
         ("\"", Unit::Inch) => {
             // A quote opened before a word closes here.
             let opened = (0..at).filter(|before| text.normal(*before) == "\"").any(|before| {

@@ -1,6 +1,8 @@
 //! A text, who wrote it and on which day → its reading.
 
+mod after_spray;
 mod answers;
+mod as_asked;
 mod asked;
 mod asked_back;
 mod bare_box;
@@ -19,6 +21,7 @@ mod frames;
 mod given;
 mod goes_on;
 mod harmed;
+mod homonyms;
 mod leans;
 mod likewise;
 mod matters;
@@ -49,6 +52,7 @@ use super::follow_up::{Says, completed, corrected, counted_from, one_vessel, sta
 use super::gazetteer::{Gazetteer, Named, Told};
 use super::kind::{Leaning, decide};
 use super::own_beds::with_beds;
+use super::parts::NOT_UP;
 use super::phrasebook::Hit;
 use super::quantities::{self, Quantities};
 use super::reading::{Measured, Reading};
@@ -70,6 +74,9 @@ pub struct Reader<'a> {
 /// Less sure than this a kind is only leaned to (judgement).
 const LEANS: f64 = 0.8;
 
+/// So usual for a record, words tell of work, whatever sign they hold (judgement).
+const SURELY_TOLD: f64 = 0.9;
+
 /// A name alone is asked what of it (judgement).
 const NAME_ALONE: f64 = 0.4;
 
@@ -87,14 +94,14 @@ const CONTRAST: usize = 14;
 
 /// Reads a message as one request. Never fails: what has no sense is a reading too.
 pub fn read_as(text: &str, reader: &Reader<'_>, asker: &Asker, today: NaiveDate) -> Reading {
-    let mut reading = read_text(Text::read(text), reader, asker, today, As::Whole);
+    let mut reading = read_text(asker.text(text), reader, asker, today, As::Whole);
     // An answer to a question asked back is the reading before it, and says enough.
     reading.says_too_little = asker.before.is_none() && leaves_unsaid(&reading);
     // What is meant is asked; who says so little of a garden is not turned away.
     if reading.says_too_little && reading.kind == Kind::None {
         reading.kind = reading.perhaps.unwrap_or_default();
     }
-    reading
+    after_spray::read_along(text, reading, reader, asker, today)
 }
 
 /// What it is about is left unsaid, by its words. A greeting, a term to explain, what the sky did and letters without sense
@@ -182,6 +189,9 @@ fn read_found(
     let refused = kind == Kind::None || kind == Kind::Spray && found.is_of_poison();
     let weighed = asker.before.is_none() && !(stands && refused);
     let outvoted = weighed.then(|| habit.against(kind, words.len(), evidence, stands)).flatten();
+    // Seed that does not come up makes no record of the message.
+    let ails = kind == Kind::Trouble && found.signs.iter().any(|sign| sign == NOT_UP);
+    let outvoted = outvoted.filter(|(other, share)| !(ails && *other == Kind::Record && *share < SURELY_TOLD));
     let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
     // "3.5 kg of cucumbers taken off on Sunday": no word told the work, and yet a note is what it is.
     let of_record = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record);
@@ -193,6 +203,7 @@ fn read_found(
     let mut reading = Reading {
         sky: found.sky(&text, today),
         perhaps: verdict.perhaps,
+        leans: habit.0.clone(),
         unsaid: if asker.before.is_some() || habit.is_no_matter() || stands && kind == Kind::None {
             0.0
         } else {
@@ -214,6 +225,7 @@ fn read_found(
             return chosen;
         }
         found.with_day_after(&mut reading, before);
+        found.with_end_of_days(&text, &mut reading, before);
         found.with_bare_size(&mut reading, before);
         found.with_bare_depth(&text, &mut reading, before);
         found.with_bare_amount(&text, &mut reading, before);
@@ -258,6 +270,7 @@ fn read_found(
         reading.why |= says == Says::NoKind && found.asks_why_of_it(&text, reader);
         reading = completed(reading, before, says, asker);
         counted_from(&mut reading, before);
+        as_asked::with_stuff_asked_about(&mut reading, before);
     }
     with_beds(reading, asker)
 }

@@ -223,6 +223,12 @@ pub struct Reading {
     /// What exactly is asked or told, in no order.
     #[serde(default)]
     pub points: BTreeSet<Point>,
+    /// What kinds its words are usual for, with their shares; none where a rule alone read it.
+    #[serde(skip)]
+    pub leans: Vec<(Kind, f64)>,
+    /// The words that told of a spray: what is said next is read along with them.
+    #[serde(default)]
+    pub spray_told: Option<String>,
 }
 
 /// What a person told of the weather of some days.

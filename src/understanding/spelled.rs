@@ -16,7 +16,7 @@ pub(super) fn spelled_out(text: &str, reader: &Reader<'_>, asker: &Asker) -> Str
     if reader.gazetteer.emergency(&Text::read(text), &[]).is_some() {
         return text.to_owned();
     }
-    let undoubled = without_strokes(text);
+    let undoubled = without_strokes(without_thanks(text));
     let text = undoubled.as_str();
     let forms = &reader.known.short_forms;
     // Which language it is shows better once the words of both are spelt out.
@@ -32,6 +32,49 @@ pub(super) fn spelled_out(text: &str, reader: &Reader<'_>, asker: &Asker) -> Str
         None => plain,
     };
     with_vowels(&plain, reader, asker)
+}
+
+/// "Thank you so much, one more thing, is it time for turmeric?": thanks for the last answer say nothing of the next matter.
+fn without_thanks(text: &str) -> &str {
+    const THANKS: [&str; 17] = [
+        "shukriya ji",
+        "dhanyavad ji",
+        "thanks ji",
+        "thank you so much",
+        "thank you very much",
+        "thanks a lot",
+        "thank you",
+        "thankyou",
+        "thanks",
+        "thanku",
+        "thx",
+        "bahut shukriya",
+        "shukriya",
+        "dhanyavad",
+        "dhanyawad",
+        "धन्यवाद",
+        "शुक्रिया",
+    ];
+    const MORE: [&str; 7] =
+        ["one more thing", "one more question", "one more", "one last thing", "ek aur baat", "ek aur", "एक और बात"];
+    /// Fewer words may lean on the thanks.
+    const LEAST_WORDS: usize = 4;
+    let after = |text: &str, phrases: &[&str]| {
+        let said = phrases.iter().find_map(|phrase| {
+            let head = text.get(..phrase.len()).filter(|head| head.eq_ignore_ascii_case(phrase))?;
+            text.get(head.len()..)
+        })?;
+        let rest = said.trim_start_matches(|c: char| !c.is_alphanumeric());
+        // "Thanks for the net" goes on with the thanks.
+        let parted = said.get(..said.len() - rest.len()).is_some_and(|mark| !mark.trim().is_empty());
+        (parted && rest.split_whitespace().count() >= LEAST_WORDS).then_some(text.len() - rest.len())
+    };
+    let Some(thanks) = after(text, &THANKS) else { return text };
+    let rest = text.get(thanks..).unwrap_or(text);
+    // "One more bag" is a thing; "one more, …" goes on.
+    let more =
+        after(rest, &MORE).filter(|end| rest.get(..*end).is_some_and(|said| said.contains([',', ':', '-', '.'])));
+    more.and_then(|end| rest.get(end..)).unwrap_or(rest)
 }
 
 /// "क्या-क्या", "kitna-kitna": a word said twice is the same with a stroke between.

@@ -1,6 +1,6 @@
 //! Days told by another day, or by what is to happen on them.
 
-use super::{DayFound, Reader, day_number};
+use super::{DayFound, Reader, day_number, shifted};
 use crate::script::Token;
 use crate::understanding::tense::Tense;
 use chrono::{Datelike, Days, NaiveDate};
@@ -40,11 +40,34 @@ impl Reader<'_> {
             let day = day_number(number.value).filter(|_| ends)?;
             return counted(at..end, before.first.with_day(day));
         }
+        if let Some(run_out) = self.end_of_run(at, before) {
+            return Some(run_out);
+        }
         match (said(&AFTER), said(&BEFORE)) {
             (Some(span), _) => counted(span, before.last.checked_add_days(Days::new(1))),
             (None, Some(span)) => counted(span, before.first.checked_sub_days(Days::new(1))),
             (None, None) => None,
         }
+    }
+
+    /// "Kal se 24 tak", "from tomorrow to the 24th": a run that ends on that day of the month.
+    fn end_of_run(&self, at: usize, before: &DayFound) -> Option<DayFound> {
+        let number = self.number_at(at)?;
+        let day = day_number(number.value)?;
+        let the = usize::from(at > 0 && self.text.normal(at - 1) == "the");
+        if before.first != before.last || !self.runs_through(before.span.end, at - the) {
+            return None;
+        }
+        let end = self.after_ordinal(number.span.end);
+        let from = before.span.start.checked_sub(1).is_some_and(|from| self.text.normal(from) == "from");
+        let counted = self.words.spans.at(self.text, end).is_some();
+        let until = matches!(self.text.normal(end), "tak" | "तक");
+        if counted || !(until || end > number.span.end || from) {
+            return None;
+        }
+        let months = (0..=2).filter_map(|months| shifted(before.first.with_day(1)?, months)?.with_day(day));
+        let last = months.into_iter().find(|last| *last > before.first)?;
+        Some(Self::single(last, at..end + usize::from(until)))
     }
 
     /// "Between Monday and Thursday", "between 11 and 17 May": a run from the one to the other.

@@ -18,9 +18,15 @@ impl Reader<'_> {
     }
 
     pub(super) fn weekday(&self, weekday: Weekday, span: &Range<usize>) -> Option<NaiveDate> {
+        const SINCE: usize = 4;
         let ahead = i64::from(weekday.days_since(self.today.weekday()));
         let last = if ahead == 0 { -7 } else { ahead - 7 };
-        let since = span.start.checked_sub(1).is_some_and(|before| self.text.normal(before) == "since");
+        // "Since Thursday", "since that rain on Thursday".
+        let since = (0..span.start)
+            .rev()
+            .take(SINCE)
+            .take_while(|at| self.text.tokens.get(*at).is_some_and(crate::script::Token::is_word))
+            .any(|at| self.text.normal(at) == "since");
         let days = if let Some(days) = self.of_near_week(weekday, span.end) {
             days
         } else if since || self.before(Sign::Last, span.start) {

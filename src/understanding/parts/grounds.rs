@@ -140,6 +140,9 @@ pub(super) fn is_undated(first: &Reading) -> bool {
 /// "It all dries by noon, how much water": what was seen of no bed that is named is why the question is asked.
 pub(super) fn is_ground_of_water(first: &Reading, second: &Reading) -> bool {
     let nowhere = first.beds.is_empty() && !first.beds_named && first.crops.is_empty() && first.bed_kind.is_none();
+    // Of a tray that was measured and is none of hers nothing can be noted either.
+    let described = first.beds.is_empty() && !first.beds_named && !first.measures.is_empty();
+    let nowhere = nowhere || described;
     first.saw.is_some() && first.did.is_none() && nowhere && second.kind == Kind::Water && second.asks
 }
 

@@ -3,7 +3,7 @@
 use super::leans::is_mark;
 use super::{Found, Reading, Told};
 use crate::garden::BedId;
-use crate::knowledge::Kind;
+use crate::knowledge::{Kind, Point};
 use crate::script::{Language, Text};
 use chrono::Days;
 
@@ -42,7 +42,9 @@ impl Found {
     pub(super) fn chosen(&self, text: &Text, reading: &Reading, before: &Reading) -> Option<Reading> {
         let offered = &before.offered_beds;
         let named = !reading.crops.is_empty() || reading.beds_named || !self.quantities.said.is_empty();
-        if offered.is_empty() || named || text.tokens.len() > SHORT || self.did.is_some() {
+        // "When is the next one" asks of a day, and chooses none.
+        let when = self.asks && self.says_point(Point::Time);
+        if offered.is_empty() || named || when || text.tokens.len() > SHORT || self.did.is_some() {
             return None;
         }
         let beds: Vec<BedId> = match (self.nth(), self.has(&Told::Both)) {
@@ -96,6 +98,20 @@ impl Found {
             why: false,
             ..before.clone()
         })
+    }
+
+    /// "Till the 27th" after "leaving on Friday": the run from the one to the other.
+    pub(super) fn with_end_of_days(&self, text: &Text, reading: &mut Reading, before: &Reading) {
+        const TILL: [&str; 4] = ["till", "until", "til", "upto"];
+        let (&[(from, same)], &[(until, last)]) = (before.days.as_slice(), reading.days.as_slice()) else { return };
+        let Some(said) = self.days.first() else { return };
+        let article = usize::from(said.span.start > 0 && text.normal(said.span.start - 1) == "the");
+        let till = said.span.start.checked_sub(1 + article).is_some_and(|at| TILL.contains(&text.normal(at)));
+        let tak = |at: usize| matches!(text.normal(at), "tak" | "तक");
+        let ends = till || tak(said.span.end) || said.span.end.checked_sub(1).is_some_and(tak);
+        if ends && from == same && until == last && until > from && self.did.is_none() {
+            reading.days = vec![(from, until)];
+        }
     }
 
     /// "And the day after?": after the day spoken of.

@@ -274,7 +274,8 @@ impl Deeds<'_> {
         // "One can each to the bag".
         let poured = |at: usize| {
             let vessel = self.told.iter().any(|hit| hit.meaning == Told::Vessel && hit.span.contains(&at));
-            vessel && counted(self.text, at)
+            let measured = self.quantities.said.iter().any(|said| said.span.contains(&at));
+            vessel && counted(self.text, at) || measured
         };
         (0..self.text.tokens.len()).any(|at| !dated(at) && !poured(at) && self.known.words.is_to_come(self.text, at))
     }

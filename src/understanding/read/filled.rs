@@ -96,6 +96,8 @@ impl Found {
             telling: self.words_told(text),
             all_words: (0..text.tokens.len()).flat_map(|at| forms_of(text, at)).collect(),
             points: self.points().collect(),
+            leans: Vec::new(),
+            spray_told: None,
             aspects: self.aspects(),
             for_days: self.for_days(),
             parts_of_day: self.parts_of_day(text, reader),

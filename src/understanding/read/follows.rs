@@ -3,6 +3,7 @@
 //! What its own words speak of leads to that kind; names, sizes, days and words that steer change what is asked of and
 //! keep the kind, and so does a short message that speaks of nothing else.
 
+use super::as_asked::{tells_of_last_time, work_asked_about};
 use super::goes_on::asks_how_long_to_wait;
 use super::topics::is_one_of;
 use super::{Found, Hit, Named, Reader, Reading, Told};
@@ -79,6 +80,10 @@ impl Found {
         }
         if let Some(goes_on) = self.goes_on(text, reader, before) {
             return goes_on;
+        }
+        let counted = !self.asks && self.did.is_none() && !self.days.is_empty() && work_asked_about(before).is_some();
+        if counted && tells_of_last_time(text) && !self.names_crop() {
+            return keeps;
         }
         let said = self.wording(text, reader, before);
         // "No wait, the east ones": of the work that was told, where nothing new can be made out.
@@ -349,8 +354,9 @@ impl Found {
         let all = has(Told::All);
         let same = kind == before.kind && kind != Kind::Sow && !all;
         let leans = same || has(Told::Pronoun);
-        // "Removed it on Sunday": of the one bed spoken of.
+        // "Removed it on Sunday": of the one bed spoken of. "Put it up just now": what was asked about is done.
         let of_that = kind == Kind::Record && leans && before.beds.len() == 1 && text.tokens.len() <= LONGEST;
+        let of_that = of_that || kind == Kind::Record && self.did.is_some() && self.did == work_asked_about(before);
         let telling = (0..text.tokens.len()).filter(|at| !self.is_empty_word(*at)).count();
         // "And stake or cage?", "how do I get rid of them"; "how to wash the trays" is of the trays.
         let thing = |hit: &Hit<Named>| {

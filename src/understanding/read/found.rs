@@ -114,6 +114,7 @@ impl Found {
         names.sort_by_key(|hit| hit.span.start);
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);
+        names.retain(|hit| !super::homonyms::is_no_plant(text, &dated, hit));
         told.retain(|hit| hit.meaning != Told::Question || dated.iter().all(|day| !day.span.contains(&hit.span.start)));
         told.retain(|hit| !(hit.meaning == Told::Saw(SeenKind::RanThrough) && seen::is_denied(text, &hit.span)));
         let told_before = told.clone();
@@ -152,6 +153,7 @@ impl Found {
         let who = text.tokens.iter().any(|token| matches!(token.normal.as_str(), "kisne" | "किसने"));
         let kept = |job: &JobKind| matches!(job, JobKind::Water | JobKind::Spray | JobKind::Feed | JobKind::Pick);
         let did = deeds.job().filter(|job| !who || kept(job));
+        let did = asker.before.as_ref().and_then(|before| deeds.as_asked(before, did)).or(did);
         let tray_sown = did == Some(JobKind::Sow) && deeds.tray_set();
         let harmed = did.is_none()
             && !told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_)))
