@@ -60,6 +60,11 @@ fn reading(criterion: &mut Criterion) {
         };
         messages.iter().map(time).collect()
     };
+    // The machine does other work too: what a message takes is the quickest of three times.
+    let at_best = |messages: &[String], run: &dyn Fn(&str)| -> Vec<Duration> {
+        let rounds: Vec<Vec<Duration>> = (0..3).map(|_| timed(messages, run)).collect();
+        (0..messages.len()).filter_map(|at| rounds.iter().filter_map(|times| times.get(at)).min().copied()).collect()
+    };
     let read_it = |text: &str| drop(black_box(one_reading(text)));
     let answer_it = |text: &str| drop(black_box(one_answer(text)));
     told("one reading", timed(&messages, &read_it));
@@ -69,6 +74,7 @@ fn reading(criterion: &mut Criterion) {
         let (mut dice, fillings) = (Dice::of(1), Fillings::of(&house.known));
         let spoiled: Vec<String> = (0..SPOILED).map(|_| message(&mut dice, &fillings)).collect();
         told("one reading of a spoiled message", timed(&spoiled, &read_it));
+        told("one reading of a spoiled message, the quickest of three", at_best(&spoiled, &read_it));
         told("one whole answer to a spoiled message", timed(&spoiled, &answer_it));
     }
     let mut group = criterion.benchmark_group("messages");

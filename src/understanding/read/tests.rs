@@ -227,3 +227,57 @@ fn depth_of_seed_and_a_correction_go_on_with_what_was_said() {
     let record = after("planted okra in the west bags", "no wait, the east ones");
     assert_eq!((record.kind, record.did), (Kind::Record, Some(JobKind::Plant)));
 }
+
+#[test]
+fn work_that_was_asked_about_is_told_as_done() {
+    let told = |first: &str, second: &str| {
+        let read = after(first, second);
+        (read.kind, read.did)
+    };
+    let done = |job| (Kind::Record, Some(job));
+    assert_eq!(told("when do i spray the okra", "did it this morning"), done(JobKind::Spray));
+    assert_eq!(told("does okra need a net", "took it off yesterday"), done(JobKind::Net));
+    assert_eq!(told("bhindi me khad kab du", "de di kal"), done(JobKind::Feed));
+    assert_eq!(told("भिंडी को कितना पानी दूँ", "दे दिया, दो लीटर"), done(JobKind::Water));
+    for (first, second) in [
+        ("how often to feed okra", "i used to give every week"),
+        ("how much water for okra", "the boy gave too much"),
+        ("bhindi me khad kab du", "nahi di abhi tak"),
+        ("when to feed okra", "last time was 1 may"),
+    ] {
+        assert_ne!(told(first, second).0, Kind::Record, "{second}");
+    }
+    assert_eq!(told("when is the okra ready", "it was put in on 25 april by the way").0, Kind::Harvest);
+}
+
+#[test]
+fn what_follows_a_spray_is_read_along_with_it() {
+    let hurt = after("gardener sprayed malathion on the okra sunday", "my son ate one of them raw");
+    assert!(hurt.emergency.is_some() && hurt.language == Language::En);
+    for second in ["aaj tod sakte h kya", "can i pick them today", "by mistake double strength. what now"] {
+        let read = after("sprayed neem on the okra yesterday", second);
+        assert_eq!((read.kind, read.crops.as_slice()), (Kind::Spray, ["okra".to_owned()].as_slice()), "{second}");
+    }
+    let water = after("sprayed neem on the okra yesterday", "how much water for the okra");
+    assert_eq!(water.kind, Kind::Water);
+}
+
+#[test]
+fn a_word_that_names_a_plant_elsewhere_is_none_here() {
+    let crops = |message: &str| read_as(message, &reader(), &Asker::default(), today()).crops;
+    assert!(crops("net is torn, leave it til thursday?").is_empty());
+    assert!(crops("दो राय हैं, क्या करूँ").is_empty());
+    assert_eq!(crops("jab main gaon jau tab palak ko pani kaun dega"), ["spinach-beet"]);
+    assert_eq!(crops("jau kab bou"), ["barley"]);
+    assert_eq!(crops("til kab lagau"), ["sesame"]);
+    assert_eq!(crops("राई कब बोऊँ"), ["mustard"]);
+    assert_eq!(crops("मूंग को कितना पानी"), ["mung-bean"]);
+    assert_eq!(crops("मुनगा कब लगाऊँ"), ["moringa"]);
+}
+
+#[test]
+fn a_message_without_words_is_in_the_language_of_the_conversation() {
+    assert_eq!(after("mitti kitni lagegi dabbe me", "4x3 ft").language, Language::HiLatn);
+    assert_eq!(after("मिट्टी कितनी लगेगी", "4x3 ft").language, Language::Hi);
+    assert_eq!(after("mitti kitni lagegi dabbe me", "and what will it weigh").language, Language::En);
+}
