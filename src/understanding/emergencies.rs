@@ -258,7 +258,8 @@ impl EmergencyBook {
     fn forget_no_limb(&self, words: &mut [Word]) {
         let roles = &self.roles;
         for place in 0..words.len() {
-            let before = place.checked_sub(1).and_then(|at| words.get(at));
+            // "As tall as my hand".
+            let before = words.get(..place).and_then(|before| before.iter().rev().find(|word| !word.empty));
             let by = before.is_some_and(|word| word.is(roles.by) || word.number);
             let se = words.get(place + 1).is_some_and(|word| word.is(roles.se) || word.is(roles.measured));
             let limb = words.get(place).is_some_and(|word| word.is(roles.limb));

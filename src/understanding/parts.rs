@@ -23,8 +23,8 @@ use chrono::NaiveDate;
 pub(super) use crowd::WILL_DO;
 use details::{is_a_day_alone, is_detail, with_detail};
 use grounds::{
-    as_due_again, as_told, as_wait_after, is_ground_of_water, is_of_what_ails, is_offer, is_plan_of, is_start,
-    is_undated, next_turn,
+    as_due_again, as_told, as_wait_after, is_ground_of_sowing, is_ground_of_water, is_of_what_ails, is_offer,
+    is_plan_of, is_start, is_undated, next_turn,
 };
 use rustc_hash::FxHashMap;
 use std::cell::{Cell, RefCell};
@@ -218,6 +218,9 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     let fed = whole.did == Some(JobKind::Feed) && first.did.is_none() && !first.materials.is_empty();
     if !whole.asks && fed && second.did == Some(JobKind::Pick) {
         return vec![whole];
+    }
+    if is_ground_of_sowing(&first, &second) {
+        return vec![Reading { follows: true, crops: first.crops, ..second }];
     }
     if is_undated(&first) && second.asks && second.kind != Kind::Record {
         return vec![Reading { did: first.did, ..second }];

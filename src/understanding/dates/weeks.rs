@@ -27,6 +27,8 @@ impl Reader<'_> {
             .take(SINCE)
             .take_while(|at| self.text.tokens.get(*at).is_some_and(crate::script::Token::is_word))
             .any(|at| self.text.normal(at) == "since");
+        // "This Saturday gone".
+        let since = since || matches!(self.text.normal(span.end), "gone" | "past" | "gaya" | "beeta");
         let days = if let Some(days) = self.of_near_week(weekday, span.end) {
             days
         } else if since || self.before(Sign::Last, span.start) {

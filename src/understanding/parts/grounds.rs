@@ -137,6 +137,14 @@ pub(super) fn is_undated(first: &Reading) -> bool {
     told && (sown && !placed || first.did.is_some() && first.on_no_day)
 }
 
+/// "Garlic is out, what goes into that box": what stood in none of her beds is noted in none, and is what the next one
+/// follows.
+pub(super) fn is_ground_of_sowing(first: &Reading, second: &Reading) -> bool {
+    let pulled = matches!(first.did, Some(JobKind::Pull | JobKind::Clear)) && first.days.is_empty();
+    let nowhere = first.beds.is_empty() && !first.beds_named && !first.crops.is_empty();
+    pulled && nowhere && second.kind == Kind::Sow && second.asks && second.did.is_none()
+}
+
 /// "It all dries by noon, how much water": what was seen of no bed that is named is why the question is asked.
 pub(super) fn is_ground_of_water(first: &Reading, second: &Reading) -> bool {
     let nowhere = first.beds.is_empty() && !first.beds_named && first.crops.is_empty() && first.bed_kind.is_none();

@@ -4,6 +4,7 @@ use super::Told;
 use super::deeds::Deeds;
 use crate::garden::JobKind;
 use crate::knowledge::Kind;
+use crate::quantity::UnitOf;
 use crate::script::Text;
 use crate::understanding::Reading;
 
@@ -44,6 +45,24 @@ const HABIT: [&str; 30] = [
     "पहले",
 ];
 
+/// Verbs for what is put into a bed.
+const PUT: [&str; 14] = [
+    "put",
+    "sown",
+    "sowed",
+    "dala",
+    "dali",
+    "daala",
+    "daali",
+    "lagaya",
+    "lagayi",
+    "lagai",
+    "डाला",
+    "डाली",
+    "लगाया",
+    "लगाई",
+];
+
 /// The work that a question is about.
 pub(super) fn work_asked_about(before: &Reading) -> Option<JobKind> {
     if !before.asks || before.kind != Kind::Record && before.did.is_some() {
@@ -78,9 +97,13 @@ impl Deeds<'_> {
         }
         let words = self.text.tokens.iter().filter(|token| token.is_word()).count();
         let habit = (0..self.text.tokens.len()).any(|at| HABIT.contains(&self.text.normal(at)));
-        // "It was put in on 25 April" tells of a sowing, though the harvest was asked about.
-        let put_in = job == JobKind::Pick && self.says(&Told::PutIn);
-        let other = put_in || self.things().into_iter().any(|(_, kind)| kind != job) || self.says(&Told::Ails);
+        // "28 April I put them in", "25 ko daali" tells of a sowing, though the harvest was asked about.
+        let put = |at: usize| PUT.contains(&self.text.normal(at));
+        if job == JobKind::Pick && (self.says(&Told::PutIn) || (0..self.text.tokens.len()).any(put)) {
+            let sown = !self.asks && self.gone && !self.is_to_come() && words <= LONGEST && !habit;
+            return (sown && !self.measures(UnitOf::Mass)).then_some(JobKind::Sow);
+        }
+        let other = self.things().into_iter().any(|(_, kind)| kind != job) || self.says(&Told::Ails);
         let told = !self.asks && words <= LONGEST && !habit && !other && !self.is_to_come();
         let claims = self.claims();
         let done = || {

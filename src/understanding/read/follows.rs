@@ -71,6 +71,11 @@ impl Found {
         (kind, verdict): (Kind, Verdict),
     ) -> Follows {
         let keeps = Follows { kind: None, says: Says::NoKind };
+        // "It is just above my bedroom, the building is from 1975": of the roof that was asked about.
+        let of_roof = before.kind == Kind::Load && before.asks && kind == Kind::None && !self.asks;
+        if of_roof && tells_of_a_house(text) {
+            return keeps;
+        }
         // What is not ours stays so, however it begins.
         if self.of_others() && !self.replaces_stuff(before) {
             return Follows { kind: None, says: Says::All };
@@ -433,6 +438,40 @@ impl Found {
                 _ => false,
             }
     }
+}
+
+/// A word for a house, what it is built of or how old it is.
+fn tells_of_a_house(text: &Text) -> bool {
+    const HOUSE: [&str; 27] = [
+        "building",
+        "built",
+        "slab",
+        "roof",
+        "terrace",
+        "floor",
+        "storey",
+        "floors",
+        "bedroom",
+        "room",
+        "ceiling",
+        "concrete",
+        "beam",
+        "pillar",
+        "years",
+        "chhat",
+        "chat",
+        "makan",
+        "makaan",
+        "ghar",
+        "manzil",
+        "purana",
+        "purani",
+        "छत",
+        "मकान",
+        "मंजिल",
+        "पुराना",
+    ];
+    text.tokens.iter().any(|token| HOUSE.contains(&token.normal.as_str()))
 }
 
 /// Kinds that are asked of a crop or a size and answered with figures.
