@@ -185,6 +185,9 @@ impl EmergencyBook {
                 if !english {
                     classes = classes.without(self.roles.english);
                 }
+                if is_compared_with(text, position) {
+                    classes = classes.without(self.roles.limb);
+                }
                 if crop {
                     // The finger of a lady's finger is none.
                     classes = classes.without(self.roles.limb).with(self.roles.thing);
@@ -258,8 +261,7 @@ impl EmergencyBook {
     fn forget_no_limb(&self, words: &mut [Word]) {
         let roles = &self.roles;
         for place in 0..words.len() {
-            // "As tall as my hand".
-            let before = words.get(..place).and_then(|before| before.iter().rev().find(|word| !word.empty));
+            let before = place.checked_sub(1).and_then(|at| words.get(at));
             let by = before.is_some_and(|word| word.is(roles.by) || word.number);
             let se = words.get(place + 1).is_some_and(|word| word.is(roles.se) || word.is(roles.measured));
             let limb = words.get(place).is_some_and(|word| word.is(roles.limb));
@@ -271,6 +273,17 @@ impl EmergencyBook {
         for word in words.iter_mut().filter(|word| little(word)) {
             word.empty = true;
         }
+    }
+}
+
+/// "As tall as my hand", "bigger than my palm": a measure.
+fn is_compared_with(text: &Text, limb: usize) -> bool {
+    let word = |back: usize| limb.checked_sub(back).map_or("", |at| text.normal(at));
+    let whose = usize::from(matches!(word(1), "my" | "a" | "the" | "your" | "one"));
+    match word(1 + whose) {
+        "as" => word(3 + whose) == "as",
+        "than" => word(2 + whose).ends_with("er"),
+        _ => false,
     }
 }
 

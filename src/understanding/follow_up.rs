@@ -312,6 +312,8 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
     let mut reading = Reading {
         // Where a bed was asked back, nothing was noted that could be taken back.
         corrects: before.offered_beds.is_empty(),
+        // The words that told of it are no longer what was meant.
+        spray_told: None,
         alike: Vec::new(),
         follow_up: true,
         language: now.language,

@@ -209,11 +209,16 @@ fn is_meant(text: &Text, words: &Words, at: usize, unit: Unit, number: &Number) 
             touching || (!number.worded && (ends || followed || words.sign(Sign::NotInch, text, at + 1).is_none()))
         }
         ("'", Unit::Foot) => touching,
-        // "6 fit by 4 fit" is told of a box; "3 fit honge" asks how many find room.
-        ("fit" | "fits", Unit::Foot) => {
-            const ROOM: [&str; 12] =
-                ["ho", "hoga", "honge", "hogi", "in", "here", "hai", "baithenge", "aayenge", "karu", "kar", "into"];
-            !ROOM.contains(&text.normal(at + 1))
+        // "6 fit by 4 fit" and "unchai 1 fit" are told of a box; "3 fit honge" asks how many find room.
+        ("fit", Unit::Foot) => {
+            const SIDES: [&str; 8] = ["unchai", "oonchai", "uchai", "lambai", "chaudai", "gehrai", "gahrai", "gehraai"];
+            const OF: [&str; 12] =
+                ["ka", "ki", "ke", "lamba", "lambi", "chauda", "chaudi", "gehra", "gahra", "gehri", "uncha", "unchi"];
+            let before = number.span.start.checked_sub(1).map_or("", |before| text.normal(before));
+            let times = |word: &str| matches!(word, "by" | "x" | "*" | "guna");
+            let next = text.normal(at + 1);
+            let of = text.language != Language::En && (OF.contains(&next) || SIDES.contains(&before));
+            times(before) || times(next) || of
         }
         ("\"", Unit::Inch) => {
             // A quote opened before a word closes here.

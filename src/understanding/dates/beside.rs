@@ -55,12 +55,14 @@ impl Reader<'_> {
         let number = self.number_at(at)?;
         let day = day_number(number.value)?;
         let the = usize::from(at > 0 && self.text.normal(at - 1) == "the");
-        if before.first != before.last || !self.runs_through(before.span.end, at - the) {
+        let runs = [at, at - the].into_iter().any(|start| self.runs_through(before.span.end, start));
+        if before.first != before.last || !runs {
             return None;
         }
         let end = self.after_ordinal(number.span.end);
         let from = before.span.start.checked_sub(1).is_some_and(|from| self.text.normal(from) == "from");
-        let counted = self.words.spans.at(self.text, end).is_some();
+        let counted = self.words.spans.at(self.text, end).is_some()
+            || matches!(self.text.normal(end), "am" | "pm" | "baje" | ":" | "oclock");
         let until = matches!(self.text.normal(end), "tak" | "तक");
         if counted || !(until || end > number.span.end || from) {
             return None;

@@ -18,17 +18,17 @@ impl Reader<'_> {
     }
 
     pub(super) fn weekday(&self, weekday: Weekday, span: &Range<usize>) -> Option<NaiveDate> {
-        const SINCE: usize = 4;
+        const SINCE: usize = 5;
         let ahead = i64::from(weekday.days_since(self.today.weekday()));
         let last = if ahead == 0 { -7 } else { ahead - 7 };
-        // "Since Thursday", "since that rain on Thursday".
-        let since = (0..span.start)
-            .rev()
-            .take(SINCE)
-            .take_while(|at| self.text.tokens.get(*at).is_some_and(crate::script::Token::is_word))
-            .any(|at| self.text.normal(at) == "since");
+        // "Since Thursday", "since that rain on Thursday"; "since we leave on Friday" is a reason.
+        let word = |at: usize| self.text.normal(at);
+        let since = (0..span.start).rev().take(SINCE).any(|at| {
+            let event = matches!(word(at + 1), "that" | "the" | "this" | "last") && word(span.start - 1) == "on";
+            word(at) == "since" && (at + 1 == span.start || event)
+        });
         // "This Saturday gone".
-        let since = since || matches!(self.text.normal(span.end), "gone" | "past" | "gaya" | "beeta");
+        let since = since || matches!(self.text.normal(span.end), "gone" | "gaya" | "beeta");
         let days = if let Some(days) = self.of_near_week(weekday, span.end) {
             days
         } else if since || self.before(Sign::Last, span.start) {

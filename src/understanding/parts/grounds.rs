@@ -142,7 +142,8 @@ pub(super) fn is_undated(first: &Reading) -> bool {
 pub(super) fn is_ground_of_sowing(first: &Reading, second: &Reading) -> bool {
     let pulled = matches!(first.did, Some(JobKind::Pull | JobKind::Clear)) && first.days.is_empty();
     let nowhere = first.beds.is_empty() && !first.beds_named && !first.crops.is_empty();
-    pulled && nowhere && second.kind == Kind::Sow && second.asks && second.did.is_none()
+    let unnamed = second.crops.is_empty() || second.crops == first.crops;
+    pulled && nowhere && unnamed && second.kind == Kind::Sow && second.asks && second.did.is_none()
 }
 
 /// "It all dries by noon, how much water": what was seen of no bed that is named is why the question is asked.

@@ -7,6 +7,9 @@ use crate::knowledge::{Kind, Point};
 use crate::understanding::asker::Asker;
 use chrono::NaiveDate;
 
+/// So many characters of what was told are kept, for as long as the conversation is.
+const LONGEST: usize = 300;
+
 /// The reading of a message, or of the spray told before it and the message as one, where that is an accident, a poison,
 /// an excess or a wait.
 pub(super) fn read_along(
@@ -24,7 +27,7 @@ pub(super) fn read_along(
     }
     let sprayed = reading.did == Some(JobKind::Spray) || reading.points.contains(&Point::SyntheticSpray);
     if sprayed && !reading.follow_up {
-        reading.spray_told = Some(text.to_owned());
+        reading.spray_told = Some(text.chars().take(LONGEST).collect());
     }
     reading
 }
@@ -39,7 +42,8 @@ fn along(
 ) -> Option<Reading> {
     let other_crop = alone.crops.iter().any(|crop| !before.crops.is_empty() && !before.crops.contains(crop));
     // What is corrected, undone or asked of the spray itself was read.
-    let settled = alone.why || alone.undo || alone.corrects || alone.emergency.is_some() || alone.ill_will;
+    let waits = alone.kind == Kind::Spray && alone.points.contains(&Point::Wait);
+    let settled = alone.why || alone.undo || alone.corrects || alone.emergency.is_some() || alone.ill_will || waits;
     if other_crop || settled {
         return None;
     }
@@ -56,7 +60,9 @@ fn along(
         devanagari_digits: alone.devanagari_digits,
         beds: if along.beds.is_empty() { before.beds.clone() } else { along.beds.clone() },
         beds_named: along.beds_named || before.beds_named,
-        spray_told: Some(both),
+        // "Yesterday" was said then, perhaps before midnight.
+        days: if before.days.is_empty() { along.days.clone() } else { before.days.clone() },
+        spray_told: Some(told.to_owned()),
         follow_up: true,
         ..along
     })

@@ -65,7 +65,7 @@ const PUT: [&str; 14] = [
 
 /// The work that a question is about.
 pub(super) fn work_asked_about(before: &Reading) -> Option<JobKind> {
-    if !before.asks || before.kind != Kind::Record && before.did.is_some() {
+    if !before.asks || before.did.is_some() {
         return None;
     }
     Some(match before.kind {
@@ -121,7 +121,12 @@ impl Deeds<'_> {
 /// What was asked about is what was given.
 pub(super) fn with_stuff_asked_about(reading: &mut Reading, before: &Reading) {
     let done = reading.kind == Kind::Record && reading.follow_up && reading.did == work_asked_about(before);
-    if done && reading.did.is_some() && reading.materials.is_empty() && reading.crops == before.crops {
+    if done
+        && reading.did.is_some()
+        && reading.materials.is_empty()
+        && before.materials.len() == 1
+        && reading.crops == before.crops
+    {
         reading.materials.clone_from(&before.materials);
     }
 }

@@ -80,7 +80,7 @@ impl Found {
         if self.of_others() && !self.replaces_stuff(before) {
             return Follows { kind: None, says: Says::All };
         }
-        if self.waits_after_work(text, reader, before) {
+        if self.waits_after_work(text, reader, before, kind) {
             return Follows { kind: Some(Kind::Spray), says: Says::NoSubject };
         }
         if let Some(goes_on) = self.goes_on(text, reader, before) {
@@ -120,14 +120,16 @@ impl Found {
     }
 
     /// "Sprayed the okra on Friday", then "when can we eat them": the wait after that spray, and no matter of ripeness.
-    fn waits_after_work(&self, text: &Text, reader: &Reader<'_>, before: &Reading) -> bool {
+    fn waits_after_work(&self, text: &Text, reader: &Reader<'_>, before: &Reading, kind: Kind) -> bool {
         let sprayed = before.kind == Kind::Record && before.did == Some(JobKind::Spray);
         let of_it = self.names.iter().all(|hit| match &hit.meaning {
             Named::Crop(id) => before.crops.is_empty() || before.crops.contains(id),
             Named::BedKind(_) => before.bed_kind.is_some(),
             _ => false,
         });
-        let waits = self.asks && self.says_point(Point::Wait) || asks_how_long_to_wait(text, reader);
+        // "Can I pick?" is of the wait as well.
+        let waits = self.asks && (self.says_point(Point::Wait) || kind == Kind::Harvest);
+        let waits = waits || asks_how_long_to_wait(text, reader);
         sprayed && of_it && waits && self.did.is_none()
     }
 
@@ -156,12 +158,15 @@ impl Found {
         if before.kind == Kind::Sow && reading.months.is_empty() {
             reading.months.extend(month);
         }
+        let own = reading.kind;
         let Some(kind) = follows.kind else { return reading };
         // The next picking is of what was picked, and a wait is counted from the spray that was told.
-        let waits = self.waits_after_work(text, reader, before);
+        let waits = self.waits_after_work(text, reader, before, own);
         let did = before.did.filter(|_| before.kind == Kind::Record && kind == Kind::Harvest || waits);
         if waits {
+            let asked = std::mem::take(&mut reading.days);
             reading.days.clone_from(&before.days);
+            reading.days.extend(asked.into_iter().filter(|day| !before.days.contains(day)));
             reading.materials.clone_from(&before.materials);
             reading.points.extend(before.points.iter().copied());
             reading.points.insert(Point::Wait);
@@ -442,7 +447,7 @@ impl Found {
 
 /// A word for a house, what it is built of or how old it is.
 fn tells_of_a_house(text: &Text) -> bool {
-    const HOUSE: [&str; 27] = [
+    const HOUSE: [&str; 23] = [
         "building",
         "built",
         "slab",
@@ -452,17 +457,13 @@ fn tells_of_a_house(text: &Text) -> bool {
         "storey",
         "floors",
         "bedroom",
-        "room",
         "ceiling",
         "concrete",
         "beam",
         "pillar",
-        "years",
         "chhat",
-        "chat",
         "makan",
         "makaan",
-        "ghar",
         "manzil",
         "purana",
         "purani",

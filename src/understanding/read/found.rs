@@ -115,7 +115,7 @@ impl Found {
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);
         names.retain(|hit| !super::homonyms::is_no_plant(text, &dated, hit));
-        super::homonyms::strewn_is_sown(text, &names, &dated, &mut told);
+        super::homonyms::strewn_is_sown(text, reader.known, &names, &dated, &mut told);
         told.retain(|hit| hit.meaning != Told::Question || dated.iter().all(|day| !day.span.contains(&hit.span.start)));
         told.retain(|hit| !(hit.meaning == Told::Saw(SeenKind::RanThrough) && seen::is_denied(text, &hit.span)));
         let told_before = told.clone();

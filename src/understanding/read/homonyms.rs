@@ -2,7 +2,7 @@
 
 use super::{Hit, Named, Told};
 use crate::garden::JobKind;
-use crate::knowledge::Point;
+use crate::knowledge::{GrownFor, Knowledge, Point};
 use crate::script::{Language, Text};
 use crate::understanding::dates::DayFound;
 
@@ -20,8 +20,20 @@ const UNTIL: [&str; 12] = ["i", "we", "they", "it", "then", "next", "the", "even
 
 /// "Dhaniya chhidak diya tray me", "चौलाई 15 को छिड़की थी": seed is strewn, with the word for spraying; what is sprayed is a
 /// liquid, on a plant.
-pub(super) fn strewn_is_sown(text: &Text, names: &[Hit<Named>], days: &[DayFound], told: &mut [Hit<Told>]) {
+pub(super) fn strewn_is_sown(
+    text: &Text,
+    known: &Knowledge,
+    names: &[Hit<Named>],
+    days: &[DayFound],
+    told: &mut [Hit<Told>],
+) {
     const ON: [&str; 12] = ["pe", "par", "me", "mein", "ko", "ke", "पर", "पे", "में", "को", "के", "m"];
+    const SEED: [&str; 3] = ["beej", "bij", "बीज"];
+    // A fruiting plant is sprayed; greens, roots and shoots are strewn.
+    let is_strewn = |id: &str| {
+        let grown_for = known.crops.get(id).map(|crop| crop.grown_for);
+        matches!(grown_for, Some(GrownFor::Leaf | GrownFor::Herb | GrownFor::Root | GrownFor::Shoot))
+    };
     let strewn = |at: usize| {
         let word = text.normal(at);
         ["chhidk", "chhidak", "chidk", "chidak", "छिडक", "छिड़क"].iter().any(|start| word.starts_with(start))
@@ -37,12 +49,16 @@ pub(super) fn strewn_is_sown(text: &Text, names: &[Hit<Named>], days: &[DayFound
     for hit in told.iter_mut().filter(|hit| hit.meaning == Told::Did(JobKind::Spray) && strewn(hit.span.start)) {
         // The crop stands right before its verb, but for the day.
         let bare = |name: &&Hit<Named>| {
-            matches!(name.meaning, Named::Crop(_))
+            let seed = SEED.contains(&text.normal(name.span.end + 1)) || SEED.contains(&text.normal(name.span.end));
+            let strewn = matches!(&name.meaning, Named::Crop(id) if seed || is_strewn(id));
+            strewn
                 && name.span.end <= hit.span.start
-                && !ON.contains(&text.normal(name.span.end))
+                && (seed || !ON.contains(&text.normal(name.span.end)))
                 && (name.span.end..hit.span.start).all(|at| {
                     let dated = days.iter().any(|day| day.span.contains(&at));
-                    dated || matches!(text.normal(at), "ko" | "को" | "ka" | "beej" | "बीज" | "का" | "ke" | "के")
+                    dated
+                        || SEED.contains(&text.normal(at))
+                        || matches!(text.normal(at), "ko" | "को" | "ka" | "का" | "ke" | "के")
                 })
         };
         if names.iter().any(|name| bare(&name)) {
@@ -61,13 +77,19 @@ pub(super) fn is_no_plant(text: &Text, days: &[DayFound], hit: &Hit<Named>) -> b
     let before = at.checked_sub(1).map_or("", |before| text.normal(before));
     match text.normal(at) {
         "राय" => true,
-        "rai" | "raay" => WHOSE.contains(&before),
+        "rai" | "raay" => text.language != Language::En && WHOSE.contains(&before),
         "til" => {
             let day = days.iter().any(|day| day.span.start == at + 1 || day.span.contains(&at));
-            text.language == Language::En && (day || UNTIL.contains(&text.normal(at + 1)))
+            let grown = matches!(before, "sow" | "plant" | "grow" | "sowing" | "growing" | "planting" | "of");
+            text.language == Language::En && !grown && (day || UNTIL.contains(&text.normal(at + 1)))
         }
         "jau" | "jaun" | "jaoon" | "jaau" => {
-            (at.saturating_sub(NEAR)..at).any(|place| GOES.contains(&text.normal(place)))
+            const GROWN: [&str; 18] = [
+                "kab", "kaise", "kitna", "kitne", "ke", "ka", "ki", "ko", "lagana", "lagau", "lagaun", "bou", "bo",
+                "bona", "boya", "boi", "ugana", "ugau",
+            ];
+            let goes = (at.saturating_sub(NEAR)..at).any(|place| GOES.contains(&text.normal(place)));
+            goes && !GROWN.contains(&text.normal(at + 1))
         }
         _ => false,
     }

@@ -50,7 +50,9 @@ impl Found {
         let keeps = follows.kind.is_none() && follows.says == Says::NoKind;
         let ruled = if keeps { before.kind } else { follows.kind.unwrap_or(kind) };
         let words = text.tokens.iter().filter(|token| token.is_word()).count();
-        if self.is_left_to_the_rules(text, reader, before, keeps, words) {
+        // The wait after a spray that was told stands.
+        let waits = follows.kind == Some(Kind::Spray) && before.did == Some(JobKind::Spray);
+        if waits || self.is_left_to_the_rules(text, reader, before, keeps, words) {
             return follows;
         }
         // A crack in the slab, water that runs into the flat below, someone who is to call: never passed over for what was
