@@ -100,6 +100,15 @@ pub enum Beyond {
     Scorches,
 }
 
+impl Crop {
+    /// A tree, a shrub or a vine that is planted once and kept for years.
+    #[must_use]
+    pub fn stands_for_years(&self) -> bool {
+        const YEAR_DAYS: f64 = 365.0;
+        self.season.as_ref().is_some_and(|season| season.days_in_bed.value() > YEAR_DAYS)
+    }
+}
+
 impl Beyond {
     /// The word that files and phrases use.
     #[must_use]

@@ -11,6 +11,10 @@ use serde::Deserialize;
 pub struct OtherPlants {
     /// Words after which the name before them is of a stuff: a peel, a cake, a wood.
     pub stuff: Names,
+    /// Crops, by id, that are spoken of as a stuff as well.
+    pub as_stuff: Vec<String>,
+    /// The words after which they are.
+    pub made: Names,
     pub plants: Vec<OtherPlant>,
 }
 

@@ -37,6 +37,8 @@ const FURTHEST_DOUBT_DAYS: usize = 60;
 pub const YOUNG_STANDS_K: f64 = 5.0;
 /// From flower to first fruit (common practice, no source; less for pods).
 const FLOWER_TO_FRUIT_DAYS: usize = 30;
+/// A young tree that has got through so many days has taken hold (common practice, no source).
+const TAKES_HOLD_DAYS: usize = 60;
 /// A tray that takes longer moulds before it is ready (judgement).
 const LONGEST_TRAY_DAYS: usize = 30;
 /// Limits eased by their doubt.
@@ -208,8 +210,8 @@ pub fn usual_way(crop: &Crop, microgreen: bool) -> Way {
     match (microgreen && crop.microgreen.is_some(), crop.harvest.counted_from, &crop.sowing) {
         (true, _, _) => Way::Tray,
         (false, CountedFrom::Sowing, _) => Way::InBed,
-        (false, CountedFrom::Planting, Some(_)) => Way::Seedbed,
-        (false, CountedFrom::Planting, None) => Way::Planted,
+        (false, CountedFrom::Planting, Some(_)) if !crop.stands_for_years() => Way::Seedbed,
+        (false, CountedFrom::Planting, _) => Way::Planted,
     }
 }
 

@@ -162,7 +162,10 @@ impl Reader<'_> {
         }
         // "the 5th and 12th may": both are of that month.
         if matches!(self.text.normal(next), "and" | "&" | "," | "or" | "aur" | "और" | "ya" | "या")
-            && (next > number.span.end || self.before(Sign::On, at) || self.stands_after_between(at))
+            && (next > number.span.end
+                || self.before(Sign::On, at)
+                || self.stands_after_between(at)
+                || at.checked_sub(1).is_some_and(|of| self.text.normal(of) == "for"))
             && let Some(second) = self.number_at(next + 1)
             && day_number(second.value).is_some()
             && let Some((month, year, _)) = self.month_at(self.after_ordinal(second.span.end))

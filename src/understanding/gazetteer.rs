@@ -8,7 +8,7 @@ use super::emergencies::EmergencyBook;
 use super::phrasebook::{Forms, Hit, Phrasebook, without_overlaps};
 use super::symptoms::{Described, SignBook};
 use super::worlds::WorldBook;
-use crate::knowledge::{Emergency, Kind, Knowledge, Ordinary};
+use crate::knowledge::{Emergency, Kind, Knowledge, Names, Ordinary};
 use crate::script::Text;
 use rustc_hash::FxHashSet;
 use std::collections::BTreeSet;
@@ -34,6 +34,9 @@ pub struct Gazetteer {
     deeds: FxHashSet<String>,
     /// After a plant: it is spoken of as a stuff.
     stuff: BTreeSet<String>,
+    /// After one of these crops: so is it.
+    made: BTreeSet<String>,
+    as_stuff: BTreeSet<String>,
 }
 
 impl Gazetteer {
@@ -48,7 +51,8 @@ impl Gazetteer {
             let signs = signs.join().unwrap_or_else(|_| SignBook::of(known));
             let emergencies = EmergencyBook::of(known);
             let worlds = WorldBook::of(known);
-            let stuff = known.other_plants.stuff.all().map(|word| Text::read(word).normal(0).to_owned()).collect();
+            let normal = |names: &Names| names.all().map(|word| Text::read(word).normal(0).to_owned()).collect();
+            let (stuff, made) = (normal(&known.other_plants.stuff), normal(&known.other_plants.made));
             Self {
                 names,
                 told,
@@ -61,6 +65,8 @@ impl Gazetteer {
                 ordinary: known.ordinary.clone(),
                 deeds: gathered::deeds(known),
                 stuff,
+                made,
+                as_stuff: known.other_plants.as_stuff.iter().cloned().collect(),
             }
         })
     }
@@ -100,7 +106,11 @@ impl Gazetteer {
         const OF: [&str; 7] = ["of", "ka", "ke", "ki", "का", "के", "की"];
         let after = |skip: usize| forms.written(hit.span.end + skip);
         let next = if OF.contains(&after(0)) { after(1) } else { after(0) };
-        matches!(hit.meaning, Named::OtherPlant(_)) && self.stuff.contains(next)
+        match &hit.meaning {
+            Named::OtherPlant(_) => self.stuff.contains(next),
+            Named::Crop(crop) => self.as_stuff.contains(crop) && self.made.contains(next),
+            _ => false,
+        }
     }
 
     /// Names nearly said, among the tokens still open.

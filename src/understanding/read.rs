@@ -195,7 +195,9 @@ fn read_found(
     let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
     // "3.5 kg of cucumbers taken off on Sunday": no word told the work, and yet a note is what it is.
     let of_record = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record);
-    if kind == Kind::Record && !of_record && found.tells_no_work(&text, reader) {
+    // "Saturday as well" after the jobs of a day were asked for notes nothing.
+    let of_jobs = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Due) && found.names.is_empty();
+    if kind == Kind::Record && !of_record && !of_jobs && found.tells_no_work(&text, reader) {
         found.take_as_noted(Found::of(&text, reader, asker, today, true));
     }
     // Letters without sense lean to a kind by chance.

@@ -185,7 +185,10 @@ fn verbs(text: &Text, words: &Words, within: Range<usize>) -> Vec<(usize, Tense)
             // "To be done", "must be watered", "a good day to put it in".
             let before = at.checked_sub(1).map_or("", |before| text.normal(before));
             let used = at.checked_sub(2).is_some_and(|used| text.normal(used) == "used");
-            let not_yet = text.language == Language::En && (matches!(before, "be" | "get") || before == "to" && !used);
+            let english = text.language == Language::En;
+            // "Any feeding needed before Sunday?"
+            let wanted = matches!(text.normal(at), "needed" | "required") && !matches!(before, "was" | "were" | "had");
+            let not_yet = english && (wanted || matches!(before, "be" | "get") || before == "to" && !used);
             if words.is_done(text, at)
                 && (not_yet
                     || is_still_to_do(text, at)

@@ -1,7 +1,7 @@
 //! Whether a day suits, for hundreds of days of the same crop and limits: the weeks of the year are held against the
 //! limits once, not again for each day that looks at them.
 
-use super::{Growth, LONGEST_TRAY_DAYS, Way, YEAR_DAYS, YOUNG_STANDS_K, drawn, end_of};
+use super::{Growth, LONGEST_TRAY_DAYS, Way, YOUNG_STANDS_K, drawn, end_of};
 use crate::needs::year::Week;
 use crate::quantity::{Temperature, TemperatureDifference};
 
@@ -53,7 +53,7 @@ impl Growth<'_> {
             return false;
         }
         let bed_day = day + self.nursery();
-        let Some(pick) = self.first_pick(bed_day).filter(|pick| pick - bed_day <= YEAR_DAYS) else { return false };
+        let Some(pick) = self.judged_from(bed_day) else { return false };
         if self.way == Way::Tray {
             return pick - day <= LONGEST_TRAY_DAYS;
         }

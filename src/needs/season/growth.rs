@@ -2,7 +2,7 @@
 
 use super::{
     EASED, FLOWER_TO_FRUIT_DAYS, FURTHEST_DOUBT_DAYS, Hindrance, LONGEST_TRAY_DAYS, NURSERY_DAYS, WEEK_DOUBT_K,
-    WORTH_PICKING_DAYS, Way, Window, YEAR_DAYS, YOUNG_STANDS_K, emergence_days,
+    TAKES_HOLD_DAYS, WORTH_PICKING_DAYS, Way, Window, YEAR_DAYS, YOUNG_STANDS_K, emergence_days,
 };
 use crate::agronomy::thermal_time::Thresholds;
 use crate::knowledge::{Beyond, Crop, Fact};
@@ -39,6 +39,14 @@ impl<'a> Growth<'a> {
         self.gathered.reached(bed_day, sum)
     }
 
+    /// The day from which what goes in is judged by its picking, where that comes within a year. A tree fruits after years:
+    /// there the end of its first weeks, through which it has to get.
+    pub(super) fn judged_from(&self, bed_day: usize) -> Option<usize> {
+        let pick = self.first_pick(bed_day).filter(|pick| pick - bed_day <= YEAR_DAYS);
+        let tree = self.crop.stands_for_years() && self.way != Way::Tray;
+        pick.or_else(|| tree.then_some(bed_day + TAKES_HOLD_DAYS))
+    }
+
     /// What stands against a day, the limits drawn in by so many times their doubt.
     pub(super) fn hindrance(&self, day: usize, strict: f64) -> Option<Hindrance> {
         if self.comes_up()
@@ -48,7 +56,7 @@ impl<'a> Growth<'a> {
         }
         let bed_day = day + self.nursery();
         let slow = || Hindrance::Slow { on: self.year.date(day) };
-        let Some(pick) = self.first_pick(bed_day).filter(|pick| pick - bed_day <= YEAR_DAYS) else {
+        let Some(pick) = self.judged_from(bed_day) else {
             return Some(slow());
         };
         if self.way == Way::Tray {
@@ -165,7 +173,7 @@ impl<'a> Growth<'a> {
             let ceiling = self.crop.emergence.ceiling.value();
             return self.year.week(bed_day).map_or(0.0, |week| (ceiling - week.mean()).as_kelvins());
         }
-        let Some(pick) = self.first_pick(bed_day) else { return f64::MIN };
+        let Some(pick) = self.first_pick(bed_day).or_else(|| self.judged_from(bed_day)) else { return f64::MIN };
         let heat = &self.crop.heat;
         let young_until = self.young_until(bed_day, pick);
         self.year.weeks_within(self.leaves_from(bed_day), pick + self.worth_picking()).fold(

@@ -134,7 +134,32 @@ impl Reader<'_> {
         const ABOUT_TO: [&str; 6] = ["wala", "wali", "wale", "वाला", "वाली", "वाले"];
         let to_come = (from..to).any(|at| self.words.is_to_come(self.text, at)) || self.goes_away(day.end);
         let to_come = to_come || says(&ABOUT_TO);
-        if se && is && !to_come {
+        // "Kal se patton mein lakeerein": what shows since a day is told without a verb.
+        let tells = (from..to).any(|at| self.words.is_done(self.text, at));
+        const PARTS: [&str; 20] = [
+            "patta",
+            "patte",
+            "patti",
+            "patto",
+            "patton",
+            "pattiyan",
+            "pattiyon",
+            "phool",
+            "phul",
+            "phal",
+            "tana",
+            "tane",
+            "पत्ता",
+            "पत्ते",
+            "पत्तों",
+            "पत्तियाँ",
+            "पत्तियों",
+            "फूल",
+            "फल",
+            "तने",
+        ];
+        let shows = se && !tells && !to_come && says(&PARTS);
+        if shows || se && is && !to_come {
             return Some(Tense::Done);
         }
         let since = day.start.checked_sub(1).is_some_and(|from| self.text.normal(from) == "from");
