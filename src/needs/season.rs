@@ -39,6 +39,8 @@ pub const YOUNG_STANDS_K: f64 = 5.0;
 const FLOWER_TO_FRUIT_DAYS: usize = 30;
 /// A young tree that has got through so many days has taken hold (common practice, no source).
 const TAKES_HOLD_DAYS: usize = 60;
+/// Until then it stands so much less heat than a grown one (judgement: a sapling in its first weeks has few roots).
+const TENDER_K: f64 = 4.0;
 /// A tray that takes longer moulds before it is ready (judgement).
 const LONGEST_TRAY_DAYS: usize = 30;
 /// Limits eased by their doubt.

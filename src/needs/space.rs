@@ -177,6 +177,8 @@ pub fn litres_per_plant(crop: &Crop) -> Option<Estimate<Volume>> {
     // A larger plant wants more, in step with the ground it covers.
     let by_ground = 80.0 * spacing * spacing;
     let (least, most) = match crop.grown_for {
+        // A tree in a drum of 40 to 60 L (common practice, no source).
+        GrownFor::Fruit if crop.stands_for_years() => (40.0, 60.0),
         GrownFor::Fruit => (10.0, 20.0),
         GrownFor::Pod => (4.0, 10.0),
         GrownFor::Head => (6.0, 10.0),

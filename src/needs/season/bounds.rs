@@ -1,7 +1,7 @@
 //! Whether a day suits, for hundreds of days of the same crop and limits: the weeks of the year are held against the
 //! limits once, not again for each day that looks at them.
 
-use super::{Growth, LONGEST_TRAY_DAYS, Way, YOUNG_STANDS_K, drawn, end_of};
+use super::{Growth, LONGEST_TRAY_DAYS, TENDER_K, Way, YOUNG_STANDS_K, drawn, end_of};
 use crate::needs::year::Week;
 use crate::quantity::{Temperature, TemperatureDifference};
 
@@ -12,6 +12,8 @@ pub(super) struct Bounds {
     /// From each place on, the first week that is past what a young plant stands; and a grown one.
     young: Vec<usize>,
     grown: Vec<usize>,
+    /// And a young tree.
+    tender: Vec<usize>,
 }
 
 impl Growth<'_> {
@@ -28,6 +30,9 @@ impl Growth<'_> {
             seed_ceiling: drawn(&emergence.ceiling, -strict),
             seed_base: drawn(&emergence.base, strict),
             young: self.next(|week| week.tmax > young_hot || week.tmin < cold),
+            tender: self.next(|week| {
+                week.tmax > hot + TemperatureDifference::kelvins(-TENDER_K) || week.tmin < cold || is_long(week)
+            }),
             grown: self.next(|week| week.tmax > hot || week.tmin < cold || is_long(week)),
         }
     }
@@ -62,6 +67,9 @@ impl Growth<'_> {
         let clear = |next: &[usize], from: usize, end: usize| {
             from >= end || next.get(from).is_none_or(|found| *found >= end || *found >= self.year.len())
         };
+        if self.is_tender(bed_day) {
+            return clear(&bounds.tender, first, last + 1);
+        }
         clear(&bounds.young, first, young_until.min(last + 1)) && clear(&bounds.grown, first.max(young_until), last + 1)
     }
 }

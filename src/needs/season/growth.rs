@@ -2,7 +2,7 @@
 
 use super::{
     EASED, FLOWER_TO_FRUIT_DAYS, FURTHEST_DOUBT_DAYS, Hindrance, LONGEST_TRAY_DAYS, NURSERY_DAYS, WEEK_DOUBT_K,
-    TAKES_HOLD_DAYS, WORTH_PICKING_DAYS, Way, Window, YEAR_DAYS, YOUNG_STANDS_K, emergence_days,
+    TAKES_HOLD_DAYS, TENDER_K, WORTH_PICKING_DAYS, Way, Window, YEAR_DAYS, YOUNG_STANDS_K, emergence_days,
 };
 use crate::agronomy::thermal_time::Thresholds;
 use crate::knowledge::{Beyond, Crop, Fact};
@@ -45,6 +45,12 @@ impl<'a> Growth<'a> {
         let pick = self.first_pick(bed_day).filter(|pick| pick - bed_day <= YEAR_DAYS);
         let tree = self.crop.stands_for_years() && self.way != Way::Tray;
         pick.or_else(|| tree.then_some(bed_day + TAKES_HOLD_DAYS))
+    }
+
+    /// A young tree just planted, in years without fruit, bears less heat than the grown one.
+    pub(super) fn is_tender(&self, bed_day: usize) -> bool {
+        let fruits = self.first_pick(bed_day).is_some_and(|pick| pick - bed_day <= YEAR_DAYS);
+        !fruits && self.crop.stands_for_years() && self.way != Way::Tray
     }
 
     /// What stands against a day, the limits drawn in by so many times their doubt.
@@ -125,10 +131,12 @@ impl<'a> Growth<'a> {
         let young_until = self.young_until(from, pick);
         let cold = drawn(&heat.cold_limit, strict);
         let long = self.crop.season.as_ref().and_then(|season| season.bolts_above_day_h.as_ref());
+        let less = TemperatureDifference::kelvins(if self.is_tender(from) { -TENDER_K } else { 0.0 });
         self.year.weeks_within(self.leaves_from(from), until).find_map(|(place, week)| {
             let on = self.year.date(place);
-            if week.tmax > self.hot(place, young_until, strict) {
-                let limit = heat.day_limit.clone();
+            if week.tmax > self.hot(place, young_until, strict) + less {
+                let mut limit = heat.day_limit.clone();
+                limit.is = limit.is.map(|limit| limit + less);
                 return Some(Hindrance::Hot { on, mean_tmax: week.tmax, limit, beyond: heat.beyond });
             }
             if week.tmin < cold {
@@ -176,10 +184,11 @@ impl<'a> Growth<'a> {
         let Some(pick) = self.first_pick(bed_day).or_else(|| self.judged_from(bed_day)) else { return f64::MIN };
         let heat = &self.crop.heat;
         let young_until = self.young_until(bed_day, pick);
+        let less = if self.is_tender(bed_day) { TENDER_K } else { 0.0 };
         self.year.weeks_within(self.leaves_from(bed_day), pick + self.worth_picking()).fold(
             f64::MAX,
             |least, (place, week)| {
-                let from_heat = (self.hot(place, young_until, 0.0) - week.tmax).as_kelvins();
+                let from_heat = (self.hot(place, young_until, 0.0) - week.tmax).as_kelvins() - less;
                 let from_cold = (week.tmin - heat.cold_limit.value()).as_kelvins();
                 least.min(from_heat).min(from_cold)
             },

@@ -77,6 +77,8 @@ pub(super) fn is_no_plant(text: &Text, days: &[DayFound], hit: &Hit<Named>) -> b
     let before = at.checked_sub(1).map_or("", |before| text.normal(before));
     match text.normal(at) {
         "राय" => true,
+        // "Dabba banana hai": to make.
+        "banana" | "bananas" => text.language != Language::En,
         "rai" | "raay" => text.language != Language::En && WHOSE.contains(&before),
         "til" => {
             let day = days.iter().any(|day| day.span.start == at + 1 || day.span.contains(&at));
