@@ -1,8 +1,8 @@
 //! A crop's way through a year from the day on which it goes in, and what stands against that day.
 
 use super::{
-    EASED, FLOWER_TO_FRUIT_DAYS, FURTHEST_DOUBT_DAYS, Hindrance, LONGEST_TRAY_DAYS, NURSERY_DAYS, WEEK_DOUBT_K,
-    TAKES_HOLD_DAYS, TENDER_K, WORTH_PICKING_DAYS, Way, Window, YEAR_DAYS, YOUNG_STANDS_K, emergence_days,
+    EASED, FLOWER_TO_FRUIT_DAYS, FURTHEST_DOUBT_DAYS, Hindrance, LONGEST_TRAY_DAYS, NURSERY_DAYS, TAKES_HOLD_DAYS,
+    TENDER_K, WEEK_DOUBT_K, WORTH_PICKING_DAYS, Way, Window, YEAR_DAYS, YOUNG_STANDS_K, emergence_days,
 };
 use crate::agronomy::thermal_time::Thresholds;
 use crate::knowledge::{Beyond, Crop, Fact};

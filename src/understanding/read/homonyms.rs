@@ -77,6 +77,18 @@ pub(super) fn is_no_plant(text: &Text, days: &[DayFound], hit: &Hit<Named>) -> b
     let before = at.checked_sub(1).map_or("", |before| text.normal(before));
     match text.normal(at) {
         "राय" => true,
+        // "The water rose to the rim", "heat rose by two degrees".
+        "rose" => {
+            let goes = matches!(text.normal(at + 1), "to" | "by" | "up" | "from" | "above" | "over" | "again" | "so");
+            let what = matches!(before, "it" | "water" | "heat" | "temperature" | "level" | "price" | "prices" | "sun");
+            // "Rose pani" may be a daily one.
+            let hindi = text.language != Language::En
+                && !matches!(
+                    text.normal(at + 1),
+                    "ke" | "ka" | "ki" | "ko" | "pe" | "par" | "me" | "mein" | "plant" | "cutting" | "wala" | "wale"
+                );
+            goes || what || hindi
+        }
         // "Dabba banana hai": to make.
         "banana" | "bananas" => text.language != Language::En,
         "rai" | "raay" => text.language != Language::En && WHOSE.contains(&before),
