@@ -7,7 +7,7 @@ use super::handed_over::not_known;
 use super::line::{Line, Said};
 use super::spray::product;
 use crate::garden::JobKind;
-use crate::knowledge::{Kind, Material, Point, SourceRef};
+use crate::knowledge::{Article, Kind, Material, Point, SourceRef};
 use crate::needs::feed_day::usual_days;
 use crate::needs::spray::WASHES_OFF_MM;
 use crate::understanding::Reading;
@@ -30,6 +30,9 @@ const LIST: [&str; 12] = [
     "kharid",
     "सामान",
 ];
+
+/// An article on no more plants than these is told of them alone.
+const FEW_PLANTS: usize = 6;
 
 /// An answer as it was, but where it asks which bed is meant: then the rule of the trade beside the question, or, where
 /// it was asked in general, in its place.
@@ -87,7 +90,9 @@ fn is_general(reading: &Reading) -> bool {
 
 /// The nearest article, or the rule; none where the bed must be known.
 fn in_general(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
-    let near = || care::instead(reading, facts).or_else(|| care::article(facts)).map(care::told);
+    // "Every day or every other day": what is told of certain plants alone answers no question in general.
+    let of_any = |article: &&Article| article.crops.is_empty() || article.crops.len() > FEW_PLANTS;
+    let near = || care::instead(reading, facts).or_else(|| care::article(facts)).filter(of_any).map(care::told);
     match reading.kind {
         Kind::Spray => {
             let when = reading.points.contains(&Point::Time) || reading.points.contains(&Point::Midday);

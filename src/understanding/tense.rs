@@ -38,7 +38,12 @@ pub(super) fn tense(text: &Text, words: &Words, day: &Range<usize>) -> Option<Te
         // "Keede dikhe the kal".
         let was = day.start.checked_sub(1).map_or("", |was| text.normal(was));
         let was = matches!(was, "tha" | "thi" | "the" | "था" | "थी" | "थे").then_some(Tense::Done);
-        return was.or_else(|| before.last().map(|(_, tense)| *tense));
+        // "Shukravar ko keede dikhe": seen, at the end.
+        const SEEN: [&str; 12] =
+            ["dikhe", "dikha", "dikhi", "dikhey", "mile", "nikle", "दिखे", "दिखा", "दिखी", "मिले", "निकले", "दिखीं"];
+        let last = clause.end.checked_sub(1).filter(|last| SEEN.contains(&text.normal(*last)));
+        let seen = last.map(|_| Tense::Done);
+        return was.or_else(|| before.last().map(|(_, tense)| *tense)).or(seen);
     };
     for &(next, tense) in after.iter().skip(1) {
         let joint =
@@ -71,6 +76,16 @@ pub(super) fn bound(text: &Text, words: &Words, day: &Range<usize>) -> Option<Te
 /// "Spray it today or on Wednesday?": of two days that are to choose from neither has been.
 pub(super) fn chosen(text: &Text, words: &Words, day: &Range<usize>) -> Option<Tense> {
     let clause = clause(text, day);
+    let asks = text.tokens.iter().any(|token| token.normal == "?");
+    let nothing_done = !clause.clone().any(|at| words.is_done(text, at));
+    // "Net off on 1 July or keep it": of what is to choose the one is to come.
+    let keeps = |at: usize| {
+        matches!(text.normal(at), "or" | "ya" | "या")
+            && matches!(text.normal(at + 1), "keep" | "leave" | "wait" | "rehne" | "ruku" | "rukun" | "रहने" | "रुकूँ")
+    };
+    if asks && nothing_done && (day.end..clause.end).any(keeps) {
+        return Some(Tense::ToCome);
+    }
     let or = (clause.start..day.start).find(|at| matches!(text.normal(*at), "or" | "ya" | "या"))?;
     let other = (clause.start..or).any(|at| words.days.at(text, at).is_some());
     let asked = text.tokens.iter().any(|token| token.normal == "?");

@@ -284,7 +284,9 @@ impl Found {
         } else {
             LIKELY
         };
-        if all < least || words < ENOUGH {
+        // "Ddh nnn jjj" leans anywhere.
+        let known = text.tokens.iter().filter(|token| reader.index.knows(&token.normal)).count();
+        if all < least || words < ENOUGH || known == 0 {
             return None;
         }
         let reading = self.reading(text, reader, Kind::None, SURELY);
