@@ -213,6 +213,8 @@ pub fn called(facts: &Facts<'_>) -> BTreeMap<String, Vec<String>> {
 
 /// A reading as sure as this is plain.
 const PLAINLY: f64 = 0.8;
+/// As sure as this a message is of another world than a garden.
+const SURELY_NOT_OURS: f64 = 0.95;
 
 /// A reading less sure than this is not answered: a person of the crew is asked.
 const SURE_ENOUGH: f64 = 0.65;
@@ -253,7 +255,9 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     // Two signs on a plant are no question about harm to someone, whatever words they share.
     let described = reading.kind == Kind::Trouble && reading.signs.len() > 1;
-    if let Some(article) = care::of_harm(facts).filter(|_| !described) {
+    // What is surely not ours is declined, whatever an article on harm has of its words.
+    let not_ours = reading.kind == Kind::None && reading.sureness >= SURELY_NOT_OURS;
+    if let Some(article) = care::of_harm(facts).filter(|_| !described && !not_ours) {
         return care::told(article);
     }
     if alerts::is_asked(reading) && matches!(reading.kind, Kind::Due | Kind::Care) {

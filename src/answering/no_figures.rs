@@ -13,7 +13,15 @@ use crate::understanding::Reading;
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
     let of_a_plant = matches!(
         reading.kind,
-        Kind::Water | Kind::Harvest | Kind::Sow | Kind::Shade | Kind::Feed | Kind::Space | Kind::Seed | Kind::Care
+        Kind::Water
+            | Kind::Harvest
+            | Kind::Sow
+            | Kind::Shade
+            | Kind::Feed
+            | Kind::Mix
+            | Kind::Space
+            | Kind::Seed
+            | Kind::Care
     );
     if !of_a_plant || !reading.crops.is_empty() || feed::of_harm(reading) {
         return None;

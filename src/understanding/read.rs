@@ -152,6 +152,9 @@ fn read_text(text: Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, r
     }
 }
 
+/// As sure as this a pest that is told as seen is asked about.
+const SEEN: f64 = 0.8;
+
 fn read_found(
     text: Text,
     mut found: Found,
@@ -193,6 +196,12 @@ fn read_found(
     let ails = kind == Kind::Trouble && found.signs.iter().any(|sign| sign == NOT_UP);
     let outvoted = outvoted.filter(|(other, share)| !(ails && *other == Kind::Record && *share < SURELY_TOLD));
     let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
+    // "Saw aphids on the okra today": a pest is seen, and no work told.
+    let (kind, sureness) = if kind == Kind::Record && found.sees_a_trouble() {
+        (Kind::Trouble, sureness.max(SEEN))
+    } else {
+        (kind, sureness)
+    };
     // "3.5 kg of cucumbers taken off on Sunday": no word told the work, and yet a note is what it is.
     let of_record = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record);
     // "Saturday as well" after the jobs of a day were asked for notes nothing.

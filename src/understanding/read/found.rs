@@ -59,6 +59,14 @@ pub(super) struct Found {
 }
 
 impl Found {
+    /// A pest or an illness by its name, seen, and neither work nor the state of a bed beside it.
+    pub(super) fn sees_a_trouble(&self) -> bool {
+        let named = self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_)));
+        let saw = self.told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_)));
+        let done = self.told.iter().any(|hit| matches!(hit.meaning, Told::Done | Told::Did(_)));
+        named && self.did.is_none() && !saw && !done
+    }
+
     pub(super) fn of(text: &Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, noted: bool) -> Self {
         let forms = Forms::of(text);
         let quantities = quantities::read(text, &reader.known.words);

@@ -5,7 +5,7 @@ use super::claims::Claims;
 use super::{Found, Hit, Named, Reader, Reading, Told};
 use crate::garden::JobKind;
 use crate::knowledge::{Emergency, Kind, Usual};
-use crate::script::{Language, Text};
+use crate::script::{Language, Text, Token, index_word};
 use crate::understanding::ill_will::{self, IllWill};
 use std::ops::Range;
 
@@ -263,6 +263,8 @@ impl Found {
         /// And where a plant or its pot may be what fell.
         const LIKELY_OF_A_THING: f64 = 0.3;
         const SURELY: f64 = 0.99;
+        /// Fewer words than this are known of a row of letters.
+        const FEW: usize = 2;
         /// Fewer words than this lean somewhere by chance (judgement).
         const ENOUGH: usize = 4;
         let all: f64 = usual.hurt.iter().map(|(_, share)| share).sum();
@@ -285,8 +287,9 @@ impl Found {
             LIKELY
         };
         // "Ddh nnn jjj" leans anywhere.
-        let known = text.tokens.iter().filter(|token| reader.index.knows(&token.normal)).count();
-        if all < least || words < ENOUGH || known == 0 {
+        let heard = |token: &Token| index_word(token, text.language).is_some_and(|word| reader.index.knows(&word));
+        let senseless = text.tokens.iter().filter(|token| heard(token)).count() < FEW;
+        if all < least || words < ENOUGH || senseless {
             return None;
         }
         let reading = self.reading(text, reader, Kind::None, SURELY);
