@@ -8,7 +8,7 @@ use super::subject::which_bed;
 use super::table::Table;
 use super::{
     alerts, build, care, due, emergency, feed, general, handed_over, harvest, last_done, load, mix, no_figures, none,
-    record, refused, seed, shade, sky_told, sow, space, spray, topic, trouble, water, weather_said, which_kind,
+    record, refused, seed, shade, sky_told, sow, space, spray, topic, trouble, wants, water, weather_said, which_kind,
 };
 use crate::garden::{BedId, Record};
 use crate::knowledge::{Emergency, Kind, Point, SourceRef};
@@ -297,6 +297,12 @@ fn harmless(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if placed || all.is_empty() { of_kind(reading, facts) } else { which_bed(&all) }
 }
 
+/// "How deep a box for carrots", "how big a pot": the depth that they want, where no number of plants is asked.
+fn deep_enough(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
+    let depth = reading.points.contains(&Point::BedDepth) && !reading.points.contains(&Point::FitsThere);
+    if depth && reading.measures.is_empty() { wants::answer(reading, facts) } else { None }
+}
+
 fn of_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     general::instead(of_one_kind(reading, facts), reading, facts)
 }
@@ -315,7 +321,7 @@ fn of_one_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
         Kind::Spray => spray::answer(reading, facts),
         Kind::Feed => feed::answer(reading, facts),
         Kind::Load => load::instead(reading, facts).map_or_else(|| load::answer(reading, facts), care::told),
-        Kind::Space => space::answer(reading, facts),
+        Kind::Space => deep_enough(reading, facts).unwrap_or_else(|| space::answer(reading, facts)),
         Kind::Seed => seed::answer(reading, facts),
         Kind::Mix => mix::answer(reading, facts),
         Kind::Build => build::answer(reading, facts),

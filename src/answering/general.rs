@@ -6,6 +6,7 @@ use super::facts::Facts;
 use super::handed_over::not_known;
 use super::line::{Line, Said};
 use super::spray::product;
+use super::wants;
 use crate::garden::JobKind;
 use crate::knowledge::{Article, Kind, Material, Point, SourceRef};
 use crate::needs::feed_day::usual_days;
@@ -41,6 +42,12 @@ pub fn instead(answer: Answer, reading: &Reading, facts: &Facts<'_>) -> Answer {
     // "Are holes needed, or is the cloth enough": how a box is made is told of any size.
     // A list of what to buy hangs on the size, whatever else its words are near to.
     let list = LIST.iter().any(|word| reading.all_words.contains(*word));
+    // "How deep a box for ginger": of any length and width.
+    if asks("ask-size")
+        && let Some(told) = wants::answer(reading, facts)
+    {
+        return told;
+    }
     if asks("ask-size")
         && !list
         && reading.asks

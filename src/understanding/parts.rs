@@ -226,7 +226,9 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
         return vec![Reading { did: first.did, ..second }];
     }
     if is_ground_of_water(&first, &second) {
-        return vec![second];
+        let crops = if second.crops.is_empty() { first.crops } else { second.crops };
+        let saw = second.saw.or(first.saw);
+        return vec![Reading { kind: Kind::Water, crops, saw, ..second }];
     }
     if counts_from(&first, &second, texts.0) {
         let kind = match first.did {

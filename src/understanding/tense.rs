@@ -27,6 +27,15 @@ pub(super) fn tense(text: &Text, words: &Words, day: &Range<usize>) -> Option<Te
         let joint = (clause.start..day.start)
             .rev()
             .find(|at| matches!(text.normal(*at), "and" | "but" | "then" | "so" | "n" | "&"));
+        // "Can the kids eat the leaves I sprayed on Saturday": who did it stands before the verb of the day.
+        const WHO: [&str; 8] = ["i", "we", "he", "she", "they", "you", "maid", "mali"];
+        let by_whom = before.last().filter(|(at, tense)| {
+            let who = at.checked_sub(1).is_some_and(|who| WHO.contains(&text.normal(who)));
+            *tense == Tense::Done && who && before.len() > 1
+        });
+        if by_whom.is_some() {
+            return Some(Tense::Done);
+        }
         let near = joint.map(|joint| before.iter().copied().filter(|(at, _)| *at > joint).collect::<Vec<_>>());
         let near = near.and_then(|near| first_intent(&near));
         return near.or_else(|| first_intent(&before)).or_else(|| first_intent(&after));

@@ -109,6 +109,10 @@ impl<'a> Growth<'a> {
 
     /// Until when a plant that is first picked on a day is young for what heat does to it.
     pub(super) fn young_until(&self, from: usize, pick: usize) -> usize {
+        // Of a tree in its first weeks nothing is known but that it bears less.
+        if self.is_tender(from) {
+            return from;
+        }
         let growing = pick.saturating_sub(from);
         match self.crop.heat.beyond {
             Beyond::DropsFlowers => from + growing.saturating_sub(FLOWER_TO_FRUIT_DAYS),

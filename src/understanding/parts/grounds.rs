@@ -151,8 +151,12 @@ pub(super) fn is_ground_of_water(first: &Reading, second: &Reading) -> bool {
     let nowhere = first.beds.is_empty() && !first.beds_named && first.crops.is_empty() && first.bed_kind.is_none();
     // Of a tray that was measured and is none of hers nothing can be noted either.
     let described = first.beds.is_empty() && !first.beds_named && !first.measures.is_empty();
-    let nowhere = nowhere || described;
-    first.saw.is_some() && first.did.is_none() && nowhere && second.kind == Kind::Water && second.asks
+    // "Soil still damp, do the cucumbers want water": of plants that stand in no bed of hers.
+    let unplaced = first.beds.is_empty() && !first.beds_named && second.beds.is_empty() && !second.beds_named;
+    let nowhere = nowhere || described || unplaced;
+    // "Do they need any today?"
+    let any = second.kind == Kind::Due && second.crops != first.crops && second.materials.is_empty();
+    first.saw.is_some() && first.did.is_none() && nowhere && (second.kind == Kind::Water || any) && second.asks
 }
 
 /// "Two mugs, and shall I pour more?": what the whole message does not tell as poured was only offered.
