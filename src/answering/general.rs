@@ -108,7 +108,9 @@ fn in_general(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
             Some(answer.unwrap_or_else(not_known))
         }
         Kind::Mix => Some(near().unwrap_or_else(not_known)),
-        Kind::Feed | Kind::Water => near(),
+        Kind::Feed => near(),
+        // The rule of the finger says more than an article that is near by chance.
+        Kind::Water => care::instead(reading, facts).filter(of_any).map(care::told),
         _ => None,
     }
 }

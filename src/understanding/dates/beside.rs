@@ -40,6 +40,15 @@ impl Reader<'_> {
             let day = day_number(number.value).filter(|_| ends)?;
             return counted(at..end, before.first.with_day(day));
         }
+        // "For the 23rd and 24th": both of that month.
+        let joined = at == before.span.end + 1 && matches!(word(1), "and" | "&" | "or") && before.first == before.last;
+        if let Some(number) = self.number_at(at).filter(|_| joined) {
+            let end = self.after_ordinal(number.span.end);
+            let day = day_number(number.value).and_then(|day| before.first.with_day(day));
+            if let Some(day) = day.filter(|day| end > number.span.end && *day > before.first) {
+                return counted(at..end, Some(day));
+            }
+        }
         if let Some(run_out) = self.end_of_run(at, before) {
             return Some(run_out);
         }
@@ -159,6 +168,9 @@ impl Reader<'_> {
             "तने",
         ];
         let shows = se && !tells && !to_come && says(&PARTS);
+        if se && self.goes_away(day.end) && !tells {
+            return Some(Tense::ToCome);
+        }
         if shows || se && is && !to_come {
             return Some(Tense::Done);
         }

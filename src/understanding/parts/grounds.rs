@@ -155,7 +155,7 @@ pub(super) fn is_ground_of_water(first: &Reading, second: &Reading) -> bool {
     let unplaced = first.beds.is_empty() && !first.beds_named && second.beds.is_empty() && !second.beds_named;
     let nowhere = nowhere || described || unplaced;
     // "Do they need any today?"
-    let any = second.kind == Kind::Due && second.crops != first.crops && second.materials.is_empty();
+    let any = second.kind == Kind::Due && !second.crops.is_empty() && second.materials.is_empty();
     first.saw.is_some() && first.did.is_none() && nowhere && (second.kind == Kind::Water || any) && second.asks
 }
 
