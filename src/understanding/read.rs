@@ -197,7 +197,7 @@ fn read_found(
     let outvoted = outvoted.filter(|(other, share)| !(ails && *other == Kind::Record && *share < SURELY_TOLD));
     let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
     // "Saw aphids on the okra today": a pest is seen, and no work told.
-    let (kind, sureness) = if kind == Kind::Record && found.sees_a_trouble() {
+    let (kind, sureness) = if kind == Kind::Record && found.sees_a_trouble(&text) {
         (Kind::Trouble, sureness.max(SEEN))
     } else {
         (kind, sureness)

@@ -145,7 +145,7 @@ impl Reader<'_> {
         let to_come = to_come || says(&ABOUT_TO);
         // "Kal se patton mein lakeerein": what shows since a day is told without a verb.
         let tells = (from..to).any(|at| self.words.is_done(self.text, at));
-        const PARTS: [&str; 20] = [
+        const PARTS: [&str; 21] = [
             "patta",
             "patte",
             "patti",
@@ -156,6 +156,7 @@ impl Reader<'_> {
             "phool",
             "phul",
             "phal",
+            "fal",
             "tana",
             "tane",
             "पत्ता",

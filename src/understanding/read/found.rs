@@ -60,11 +60,38 @@ pub(super) struct Found {
 
 impl Found {
     /// A pest or an illness by its name, seen, and neither work nor the state of a bed beside it.
-    pub(super) fn sees_a_trouble(&self) -> bool {
+    pub(super) fn sees_a_trouble(&self, text: &Text) -> bool {
         let named = self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_)));
         let saw = self.told.iter().any(|hit| matches!(hit.meaning, Told::Saw(_)));
         let done = self.told.iter().any(|hit| matches!(hit.meaning, Told::Done | Told::Did(_)));
-        named && self.did.is_none() && !saw && !done
+        const SEES: [&str; 24] = [
+            "saw",
+            "see",
+            "seeing",
+            "seen",
+            "noticed",
+            "spotted",
+            "found",
+            "dikhe",
+            "dikha",
+            "dikhi",
+            "dikh",
+            "dekhe",
+            "dekha",
+            "dekhi",
+            "mile",
+            "दिखे",
+            "दिखा",
+            "दिखी",
+            "दिख",
+            "देखे",
+            "देखा",
+            "देखी",
+            "मिले",
+            "मिला",
+        ];
+        let sees = text.tokens.iter().any(|token| SEES.contains(&token.normal.as_str()));
+        named && sees && self.did.is_none() && !saw && !done
     }
 
     pub(super) fn of(text: &Text, reader: &Reader<'_>, asker: &Asker, today: NaiveDate, noted: bool) -> Self {
@@ -126,6 +153,9 @@ impl Found {
         super::homonyms::strewn_is_sown(text, reader.known, &names, &dated, &mut told);
         told.retain(|hit| hit.meaning != Told::Question || dated.iter().all(|day| !day.span.contains(&hit.span.start)));
         told.retain(|hit| !(hit.meaning == Told::Saw(SeenKind::RanThrough) && seen::is_denied(text, &hit.span)));
+        // "Herb pots stay soggy", "paani kaise mile": what is so as a rule was not seen, what is asked how was not done.
+        told.retain(|hit| !(matches!(hit.meaning, Told::Saw(_)) && seen::is_as_a_rule(text)));
+        told.retain(|hit| !seen::is_asked_how(text, &hit.span));
         let told_before = told.clone();
         told.retain(|hit| hit.meaning != Told::Question || questions::asks(text, hit, &told_before));
         let asks = text.original.contains('?')

@@ -90,7 +90,15 @@ pub(super) fn is_no_plant(text: &Text, days: &[DayFound], hit: &Hit<Named>) -> b
             goes || what || hindi
         }
         // "Dabba banana hai": to make.
-        "banana" | "bananas" => text.language != Language::En,
+        "banana" | "bananas" => {
+            const MAKES: [&str; 14] = [
+                "hai", "h", "hain", "sikhao", "sikha", "bata", "batao", "tha", "hoga", "padega", "chahiye", "chahta",
+                "chahte", "kaise",
+            ];
+            text.language != Language::En || MAKES.contains(&text.normal(at + 1))
+        }
+        // "Kheer me chawal": a dish of milk, and no cucumber.
+        "kheer" | "खीर" | "asli" | "asali" | "असली" => true,
         "rai" | "raay" => text.language != Language::En && WHOSE.contains(&before),
         "til" => {
             let day = days.iter().any(|day| day.span.start == at + 1 || day.span.contains(&at));

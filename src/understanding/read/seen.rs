@@ -199,6 +199,20 @@ impl Found {
     }
 }
 
+/// "Herb pots stay soggy", "hamesha geela rehta hai": so as a rule, and seen on no day.
+pub(super) fn is_as_a_rule(text: &Text) -> bool {
+    const RULE: [&str; 5] = ["stay", "always", "usually", "hamesha", "हमेशा"];
+    text.tokens.iter().any(|token| RULE.contains(&token.normal.as_str()))
+}
+
+/// "Paani kaise mile": how they are to get it is asked.
+pub(super) fn is_asked_how(text: &Text, span: &Range<usize>) -> bool {
+    const HOW: [&str; 6] = ["kaise", "kese", "kab", "kahan", "कैसे", "कब"];
+    let gets = |at: usize| matches!(text.normal(at), "mile" | "मिले");
+    let how = |at: usize| HOW.contains(&text.normal(at));
+    span.clone().any(|at| gets(at) && at > 0 && how(at - 1))
+}
+
 /// "Paani neeche nikal hi nahi raha", "the water did not run through": it was not seen.
 pub(super) fn is_denied(text: &Text, span: &Range<usize>) -> bool {
     const AFTER: usize = 3;
