@@ -67,6 +67,13 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(depth) = depth_alone(reading).filter(|_| !meant) {
         return of_depth(depth, facts);
     }
+    // A drum holds from 20 to 200 litres: none is taken for one.
+    const DRUMS: [&str; 8] = ["drum", "drums", "barrel", "barrels", "ड्रम", "tank", "टंकी", "tanki"];
+    let drum = DRUMS.iter().any(|word| reading.all_words.contains(*word));
+    let own = !reading.beds.is_empty() && reading.beds_named;
+    if drum && !own && reading.measures.is_empty() && reading.quantities.is_empty() && meant {
+        return with_caution(Answer::ask(Line::new("ask-size"), Vec::new()));
+    }
     if says(reading, &words.stored_water) {
         return doubt("water");
     }

@@ -7,7 +7,7 @@ use crate::garden::{Assumed, Bed, BedId, BedKind, Measure, Shape, SiteId, Start,
 use crate::knowledge::{Crop, GrownFor, Mix};
 use crate::needs::sun_by_walls;
 use crate::needs::surroundings::{Standing, Surroundings};
-use crate::quantity::{Unit, UnitOf, Volume, Written};
+use crate::quantity::{Length, Unit, UnitOf, Volume, Written};
 use crate::understanding::{Measured, Reading};
 use crate::weather::Weather;
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -314,19 +314,24 @@ fn bare(kind: BedKind, shape: Shape) -> Bed {
 }
 
 /// The bed a crop usually stands in, where nothing was said: fruit in a 20 L bag, greens in a box 4 ft × 3 ft,
-/// shoots in a tray (common practice, no source).
+/// shoots in a tray, a tree or a shrub in a tub of some 60 L by itself (common practice, no source).
 fn usual_bed(crop: &Crop, kind: Option<BedKind>, microgreen: bool) -> Bed {
     let inch = |value| Measure::of(Written { value, unit: Unit::Inch }).ok();
     let foot = |value| Measure::of(Written { value, unit: Unit::Foot }).ok();
     let litre = |value| Measure::of(Written { value, unit: Unit::Litre }).ok();
     let fruiting = matches!(crop.grown_for, GrownFor::Fruit | GrownFor::Pod);
+    const SHRUB_APART: Length = Length::metres(0.45);
+    let shrub = crop.grown_for == GrownFor::Flower && crop.bed.spacing.value() >= SHRUB_APART;
+    let alone = !microgreen && (crop.stands_for_years() || shrub);
     let kind = kind.unwrap_or(match (microgreen, fruiting) {
+        _ if alone => BedKind::Pot,
         (true, _) => BedKind::Tray,
         (false, true) => BedKind::Bag,
         (false, false) => BedKind::Box,
     });
     let shape = match kind {
         BedKind::Bag => litre(20.0).map(|volume| Shape::Bag { volume, depth: None }),
+        BedKind::Pot if alone => inch(18.0).zip(inch(15.0)).map(|(diameter, depth)| Shape::Round { diameter, depth }),
         BedKind::Pot => inch(12.0).zip(inch(12.0)).map(|(diameter, depth)| Shape::Round { diameter, depth }),
         BedKind::Basket => {
             inch(14.0).zip(inch(USUAL_BASKET_DEPTH_IN)).map(|(diameter, depth)| Shape::Round { diameter, depth })

@@ -211,7 +211,17 @@ fn verbs(text: &Text, words: &Words, within: Range<usize>) -> Vec<(usize, Tense)
             let used = at.checked_sub(2).is_some_and(|used| text.normal(used) == "used");
             let english = text.language == Language::En;
             // "Any feeding needed before Sunday?"
-            let wanted = matches!(text.normal(at), "needed" | "required") && !matches!(before, "was" | "were" | "had");
+            let any = text.tokens.iter().any(|token| matches!(token.normal.as_str(), "?" | "any" | "anything" | "is"));
+            let gave = text.tokens.iter().any(|token| {
+                matches!(
+                    token.normal.as_str(),
+                    "gave" | "given" | "fed" | "watered" | "sprayed" | "so" | "rained" | "did"
+                )
+            });
+            let wanted = matches!(text.normal(at), "needed" | "required")
+                && any
+                && !gave
+                && !matches!(before, "was" | "were" | "had");
             let not_yet = english && (wanted || matches!(before, "be" | "get") || before == "to" && !used);
             if words.is_done(text, at)
                 && (not_yet

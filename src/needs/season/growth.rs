@@ -139,9 +139,12 @@ impl<'a> Growth<'a> {
         self.year.weeks_within(self.leaves_from(from), until).find_map(|(place, week)| {
             let on = self.year.date(place);
             if week.tmax > self.hot(place, young_until, strict) + less {
+                let tender = self.is_tender(from);
+                // It has no flowers to drop yet.
+                let beyond = if tender { Beyond::Scorches } else { heat.beyond };
                 let mut limit = heat.day_limit.clone();
                 limit.is = limit.is.map(|limit| limit + less);
-                return Some(Hindrance::Hot { on, mean_tmax: week.tmax, limit, beyond: heat.beyond });
+                return Some(Hindrance::Hot { on, mean_tmax: week.tmax, limit, beyond });
             }
             if week.tmin < cold {
                 return Some(Hindrance::Cold { on, mean_tmin: week.tmin, limit: heat.cold_limit.clone() });

@@ -79,7 +79,10 @@ pub(super) fn is_no_plant(text: &Text, days: &[DayFound], hit: &Hit<Named>) -> b
         "राय" => true,
         // "The water rose to the rim", "heat rose by two degrees".
         "rose" => {
-            let goes = matches!(text.normal(at + 1), "to" | "by" | "up" | "from" | "above" | "over" | "again" | "so");
+            let goes = matches!(
+                text.normal(at + 1),
+                "to" | "by" | "up" | "from" | "above" | "over" | "again" | "so" | "well" | "fast" | "quickly" | "high"
+            );
             let what = matches!(before, "it" | "water" | "heat" | "temperature" | "level" | "price" | "prices" | "sun");
             // "Rose pani" may be a daily one.
             let hindi = text.language != Language::En
@@ -95,7 +98,9 @@ pub(super) fn is_no_plant(text: &Text, days: &[DayFound], hit: &Hit<Named>) -> b
                 "hai", "h", "hain", "sikhao", "sikha", "bata", "batao", "tha", "hoga", "padega", "chahiye", "chahta",
                 "chahte", "kaise",
             ];
-            text.language != Language::En || MAKES.contains(&text.normal(at + 1))
+            const OF: [&str; 9] = ["ke", "ka", "ki", "ko", "me", "mein", "pe", "par", "plant"];
+            let next = text.normal(at + 1);
+            text.language != Language::En && !OF.contains(&next) || MAKES.contains(&next)
         }
         // "Kheer me chawal": a dish of milk, and no cucumber.
         "kheer" | "खीर" | "asli" | "asali" | "असली" => true,
