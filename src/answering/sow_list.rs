@@ -31,7 +31,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>, asked: &Asked<'_>) -> Answer
         let deep = bed.bed.shape.depth().is_none_or(|depth| depth >= crop.bed.depth.is.low());
         deep && bed.sun_hours >= crop.bed.sun_hours.is.low()
     };
-    let wanted = |crop: &&Crop| !follows || !before.contains(crop.family.as_str());
+    // Trees and shrubs are asked for by name.
+    let bedded = |crop: &Crop| !crop.stands_alone() || facts.known.usual_crops.contains(&crop.id);
+    let wanted = |crop: &&Crop| bedded(crop) && (!follows || !before.contains(crop.family.as_str()));
     let in_bed: Vec<Choice<'_>> = facts
         .known
         .crops

@@ -7,7 +7,7 @@ use crate::garden::{Assumed, Bed, BedId, BedKind, Measure, Shape, SiteId, Start,
 use crate::knowledge::{Crop, GrownFor, Mix};
 use crate::needs::sun_by_walls;
 use crate::needs::surroundings::{Standing, Surroundings};
-use crate::quantity::{Length, Unit, UnitOf, Volume, Written};
+use crate::quantity::{Unit, UnitOf, Volume, Written};
 use crate::understanding::{Measured, Reading};
 use crate::weather::Weather;
 use chrono::{DateTime, FixedOffset, NaiveDate};
@@ -320,9 +320,7 @@ fn usual_bed(crop: &Crop, kind: Option<BedKind>, microgreen: bool) -> Bed {
     let foot = |value| Measure::of(Written { value, unit: Unit::Foot }).ok();
     let litre = |value| Measure::of(Written { value, unit: Unit::Litre }).ok();
     let fruiting = matches!(crop.grown_for, GrownFor::Fruit | GrownFor::Pod);
-    const SHRUB_APART: Length = Length::metres(0.45);
-    let shrub = crop.grown_for == GrownFor::Flower && crop.bed.spacing.value() >= SHRUB_APART;
-    let alone = !microgreen && (crop.stands_for_years() || shrub);
+    let alone = !microgreen && crop.stands_alone();
     let kind = kind.unwrap_or(match (microgreen, fruiting) {
         _ if alone => BedKind::Pot,
         (true, _) => BedKind::Tray,

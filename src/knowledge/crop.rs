@@ -107,6 +107,14 @@ impl Crop {
         const YEAR_DAYS: f64 = 365.0;
         self.season.as_ref().is_some_and(|season| season.days_in_bed.value() > YEAR_DAYS)
     }
+
+    /// A tree or a shrub that is grown for flowers: one to a tub, and in no box.
+    #[must_use]
+    pub fn stands_alone(&self) -> bool {
+        const SHRUB_APART: Length = Length::metres(0.45);
+        let shrub = self.grown_for == GrownFor::Flower && self.bed.spacing.value() >= SHRUB_APART;
+        self.stands_for_years() || shrub
+    }
 }
 
 impl Beyond {
