@@ -132,6 +132,7 @@ impl BotApi {
     /// Another program has updates brought to an address of its own.
     pub fn webhook_elsewhere(&self) {
         self.state().webhook = Some(("http://127.0.0.1:9/".into(), "other".into()));
+        self.shared.1.notify_all();
     }
 
     pub fn block(&self, chat: i64) {
@@ -487,6 +488,10 @@ fn updates(body: &Value, shared: &(Mutex<State>, Condvar)) -> (u16, String) {
     state.updates.retain(|update| number(update) >= offset);
     shared.1.notify_all();
     loop {
+        // An address set meanwhile ends the asking; otherwise a message that comes next could still go out by it.
+        if state.webhook.is_some() {
+            return refused(409, "Conflict: terminated by setWebhook request");
+        }
         if state.faults.get("getUpdates").and_then(VecDeque::front) == Some(&Fault::Repeat)
             && !state.last_given.is_empty()
         {
