@@ -268,7 +268,9 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
 
 /// What is not sure: an article that is near, what does no harm if it was not meant, a question back; else the crew.
 fn unsure(reading: &Reading, facts: &Facts<'_>) -> Answer {
-    if let Some(article) = care::instead(reading, facts) {
+    // What went on from a question and was not understood is near to an article by its first half alone.
+    let goes_on = reading.follow_up && reading.kind != Kind::Care && reading.sureness < WORTH_ASKING;
+    if let Some(article) = care::instead(reading, facts).filter(|_| !goes_on) {
         return care::told(article);
     }
     if reading.senseless {

@@ -59,6 +59,12 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let unplaced = case.crops.is_empty() && case.named.is_empty() && !case.on_tray;
     let borders = LIKELY.iter().filter(|(least, _)| !unplaced || *least >= LIKELY[0].0);
     let clear = borders.into_iter().any(|(least, ahead)| first.weight >= *least && first.weight >= next * ahead);
+    // "Limp by lunch" of no plant is no reason to pull one out: which it is comes first.
+    let of_the_whole =
+        |id: &String| facts.known.signs.get(id).is_some_and(|sign| sign.part == Part::WholePlant);
+    let limp = first.trouble.kind == TroubleKind::Disease && !case.seen.is_empty() && case.seen.iter().all(of_the_whole);
+    let limp = limp && unplaced && reading.asked == 0;
+    let clear = clear && !limp;
     if described && (clear || reading.asked >= QUESTIONS) {
         return told(&all, &case, reading, facts);
     }
@@ -70,7 +76,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         let shown = first.weight >= FAINT && !case.seen.is_empty() && (!reading.crops.is_empty() || case.on_tray);
         shown || first.weight + next >= TOGETHER.0
     };
-    if described && enough {
+    if described && enough && !limp {
         return told_so_far(&all, &case, reading, facts);
     }
     let signs = if described {

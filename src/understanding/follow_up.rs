@@ -90,6 +90,37 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) 
     now
 }
 
+/// Whether a reading that leans on the one before asks the very same: no other plant, place, day, amount or side of it.
+pub fn adds_nothing(now: &Reading, before: &Reading) -> bool {
+    let same_plants = now.crops == before.crops
+        && now.refused == before.refused
+        && now.other_plants == before.other_plants
+        && now.materials == before.materials
+        && now.mixes == before.mixes
+        && now.troubles == before.troubles
+        && now.signs == before.signs
+        && now.denied == before.denied;
+    let same_place = now.beds == before.beds
+        && now.bed_kind == before.bed_kind
+        && now.all_beds == before.all_beds
+        && now.sites == before.sites
+        && now.places == before.places;
+    let same_days = now.days == before.days
+        && now.months == before.months
+        && now.season == before.season
+        && now.parts_of_day == before.parts_of_day
+        && now.for_days == before.for_days
+        && now.sky == before.sky;
+    let same_amounts = now.quantities == before.quantities
+        && now.measures == before.measures
+        && now.count == before.count
+        && now.vessels == before.vessels
+        && now.temperatures_c == before.temperatures_c;
+    let same_side = now.points == before.points && now.aspects == before.aspects && now.microgreen == before.microgreen;
+    let same_work = now.did == before.did && now.saw == before.saw && now.put_off == before.put_off;
+    now.kind == before.kind && same_plants && same_place && same_days && same_amounts && same_side && same_work && !now.why
+}
+
 /// "Roof 12" after beds of one name were asked about: the one there.
 fn on_the_roof_told(now: &mut Reading, before: &Reading) {
     let there: Vec<BedId> = before.alike.iter().filter(|bed| now.sites.contains(bed.site())).cloned().collect();

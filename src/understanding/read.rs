@@ -48,7 +48,7 @@ mod words;
 mod worlds;
 
 use super::asker::Asker;
-use super::follow_up::{Says, completed, corrected, counted_from, one_vessel, started, undone};
+use super::follow_up::{Says, adds_nothing, completed, corrected, counted_from, one_vessel, started, undone};
 use super::gazetteer::{Gazetteer, Named, Told};
 use super::kind::{Leaning, decide};
 use super::own_beds::with_beds;
@@ -76,6 +76,11 @@ const LEANS: f64 = 0.8;
 
 /// So usual for a record, words tell of work, whatever sign they hold (judgement).
 const SURELY_TOLD: f64 = 0.9;
+
+/// So many telling words that change nothing of what was asked hold something that was not understood; it is as unsure as
+/// this (judgement).
+const OF_ITS_OWN: usize = 4;
+const NOT_HEARD: f64 = 0.3;
 
 /// A name alone is asked what of it (judgement).
 const NAME_ALONE: f64 = 0.4;
@@ -111,7 +116,9 @@ fn leaves_unsaid(reading: &Reading) -> bool {
     let greets = reading.kind == Kind::None && reading.sureness >= NOTHING_ELSE;
     let enough = [Point::Meaning, Point::Rain, Point::RainFell, Point::NoRain];
     let said = enough.iter().any(|point| reading.points.contains(point)) || !reading.sky.is_empty();
-    reading.unsaid >= least && !greets && !said && !reading.senseless
+    // Who wants a person, or has a bill to settle, names no bed.
+    let a_person = reading.kind == Kind::Person && reading.sureness >= LEANS;
+    reading.unsaid >= least && !greets && !said && !reading.senseless && !a_person
 }
 
 /// A plant, stuff, a trouble or a sign of one.
@@ -282,6 +289,10 @@ fn read_found(
         reading = completed(reading, before, says, asker);
         counted_from(&mut reading, before);
         as_asked::with_stuff_asked_about(&mut reading, before);
+        // "Could your man bring me a trowel, mine is gone" is not answered by the same once more.
+        if says == Says::NoKind && reading.telling.len() >= OF_ITS_OWN && adds_nothing(&reading, before) {
+            reading.sureness = reading.sureness.min(NOT_HEARD);
+        }
     }
     with_beds(reading, asker)
 }

@@ -8,7 +8,27 @@ use crate::script::Text;
 use crate::understanding::sun_clock;
 
 /// The one thing spoken of. "That" and "this" as often stand before a name.
-const IT: [&str; 8] = ["it", "ise", "isko", "इसे", "इसको", "उसे", "उसको", "usko"];
+const IT: [&str; 13] =
+    ["it", "ise", "isko", "iske", "ispe", "ispar", "usko", "इसे", "इसको", "इसके", "इसपर", "उसे", "उसको"];
+
+/// The same in two words: "this one", "does this need", "is par", "yah ab".
+const IT_IN_TWO: [(&str, &[&str]); 8] = [
+    ("this", &["one", "need", "needs", "want", "wants", "require", "requires", "now"]),
+    ("that", &["one", "need", "needs", "want", "wants"]),
+    ("is", &["par", "pe", "ke"]),
+    ("us", &["par", "pe", "ke"]),
+    ("इस", &["पर", "पे", "के"]),
+    ("यह", &["अब", "अभी", "कब", "बो"]),
+    ("ye", &["ab", "abhi", "kab", "bo"]),
+    ("yeh", &["ab", "abhi", "kab", "bo"]),
+];
+
+/// Whether what is asked about is "it".
+fn is_of_it(text: &Text) -> bool {
+    let words = || text.tokens.iter().map(|token| token.normal.as_str());
+    let two = |(first, then): (&str, &str)| IT_IN_TWO.iter().any(|(this, after)| *this == first && after.contains(&then));
+    words().any(|word| IT.contains(&word)) || words().zip(words().skip(1)).any(two)
+}
 
 impl Found {
     pub(super) fn reading(&self, text: &Text, reader: &Reader<'_>, kind: Kind, sureness: f64) -> Reading {
@@ -90,7 +110,7 @@ impl Found {
             why: self.is_why(text),
             follow_up: false,
             asks: self.asks,
-            of_it: text.tokens.iter().any(|token| IT.contains(&token.normal.as_str())) || is_of_those_seeds(text),
+            of_it: is_of_it(text) || is_of_those_seeds(text),
             senseless: self.is_senseless(text, reader),
             search: self.search_words(text),
             telling: self.words_told(text),
