@@ -197,7 +197,7 @@ fn read_found(
     // A message that stands alone is what such words are usual for; in a conversation they may mean another thing.
     // What is refused, and the wait after a poison, stand whatever else.
     let refused = kind == Kind::None || kind == Kind::Spray && found.is_of_poison();
-    let weighed = asker.before.is_none() && !(stands && refused);
+    let weighed = asker.before.is_none() && !(stands && (refused || found.company_stands));
     let outvoted = weighed.then(|| habit.against(kind, words.len(), evidence, stands)).flatten();
     // Seed that does not come up makes no record of the message.
     let ails = kind == Kind::Trouble && found.signs.iter().any(|sign| sign == NOT_UP);

@@ -23,6 +23,10 @@ impl Found {
 
     /// The language that is asked for.
     pub(super) fn speaks(&self) -> Option<Language> {
+        // "The child's Hindi homework" asks for no other language.
+        if self.by_company == Some(Kind::None) {
+            return None;
+        }
         self.told.iter().find_map(|hit| if let Told::Speak(language) = hit.meaning { Some(language) } else { None })
     }
 

@@ -6,7 +6,7 @@ use crate::knowledge::{Kind, Point};
 use crate::quantity::UnitOf;
 use crate::script::Text;
 use crate::understanding::parts::WILL_DO;
-use crate::understanding::quantities::Said;
+use crate::understanding::quantities::{Dimensions, Said};
 
 /// A message or a part of so many tokens holds nothing else.
 const SHORT: usize = 12;
@@ -34,6 +34,23 @@ impl Found {
         let asked = self.asks || text.tokens.iter().any(|token| WILL_DO.contains(&token.normal.as_str()));
         let plain = all && bare && asked && !self.told.iter().any(other);
         (plain && text.tokens.len() <= MOST).then_some((Kind::Water, ENOUGH))
+    }
+
+    /// "How many litres for three 30 x 30 x 30 cm pots": of what is given by all three sides, and of no water and no
+    /// plant, what fills it.
+    pub(super) fn about_what_fills(&self, text: &Text) -> Option<(Kind, f64)> {
+        /// Sides and litres leave little else (judgement).
+        const SURE: f64 = 0.8;
+        const LITRES: [&str; 8] = ["litres", "liters", "litre", "liter", "ltr", "ltrs", "लीटर", "l"];
+        let litres = text.tokens.iter().any(|token| LITRES.contains(&token.normal.as_str()));
+        let sides = |one: &Dimensions| one.depth.is_some() && (one.length.is_some() || one.diameter.is_some());
+        let solid = self.quantities.dimensions.iter().any(sides);
+        let of_job = |hit: &Hit<Told>| {
+            let often = matches!(hit.meaning, Told::Aspect(_) | Told::Point(Point::HowMuchWater | Point::OnceADay));
+            often || matches!(hit.meaning, Told::Thing(job) | Told::Did(job) if job != JobKind::TopUp)
+        };
+        let plain = !self.names_crop() && self.did.is_none() && self.days.is_empty() && !self.told.iter().any(of_job);
+        (litres && solid && plain && self.asks && !self.sprays && !self.feeds).then_some((Kind::Mix, SURE))
     }
 
     /// Nothing but a crop or a bed is said: "tomato bag?", "methi".

@@ -150,6 +150,12 @@ impl Found {
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);
         names.retain(|hit| !super::homonyms::is_no_plant(text, &dated, hit));
+        // "Baby kale" is no child.
+        let young = |hit: &Hit<Told>| {
+            let baby = matches!(text.normal(hit.span.start), "baby" | "बेबी") && hit.span.len() == 1;
+            baby && names.iter().any(|name| name.span.start == hit.span.end && matches!(name.meaning, Named::Crop(_)))
+        };
+        told.retain(|hit| !young(hit));
         super::homonyms::strewn_is_sown(text, reader.known, &names, &dated, &mut told);
         told.retain(|hit| hit.meaning != Told::Question || dated.iter().all(|day| !day.span.contains(&hit.span.start)));
         told.retain(|hit| !(hit.meaning == Told::Saw(SeenKind::RanThrough) && seen::is_denied(text, &hit.span)));

@@ -281,6 +281,7 @@ impl Found {
             .or_else(|| self.about_leaving_it_thick(text))
             .or_else(|| self.about_water(text))
             .or_else(|| self.about_things_moved(text))
+            .or_else(|| self.about_what_fills(text))
             .or_else(|| self.about_litres_alone(text))
     }
 
