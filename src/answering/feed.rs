@@ -52,7 +52,18 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return super::care::told(article);
     }
     if has(Point::SyntheticFeed) || named.is_some_and(|material| material.feed.is_none() && made(material)) {
-        return by_label();
+        // How much of it is its label's matter; when the next is due after a day that was told is the rhythm's.
+        let last = told_day(reading, facts.today()).filter(|_| reading.asks && !measure && !has(Point::SyntheticFeed));
+        return last.map_or_else(by_label, |last| {
+            let mut answer = by_rhythm(last, facts.today());
+            answer.cautions.push(Line::new("caution-label-feed"));
+            answer
+        });
+    }
+    // Shoots on a tray, of no bed that was named.
+    let nowhere = reading.beds.is_empty() && reading.bed_kind.is_none() && reading.crops.is_empty();
+    if reading.microgreen && nowhere {
+        return feed_bed::tray();
     }
     match subjects(reading, facts) {
         Ok(all) if all.is_empty() => not_known(),

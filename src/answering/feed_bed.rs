@@ -10,7 +10,7 @@ use super::plots::moved_by;
 use super::spray_time::{held_move, named};
 use super::subject::Subject;
 use crate::garden::{JobDone, JobKind};
-use crate::knowledge::{GrownFor, Material, MaterialKind};
+use crate::knowledge::{GrownFor, Material, MaterialKind, SourceRef};
 use crate::needs::feed::{amount, grams_per_bed, halved_by_heat};
 use crate::needs::feed_day::{Counted, feed_day, rhythm};
 use crate::needs::surroundings::vessel;
@@ -19,6 +19,14 @@ use crate::understanding::Reading;
 
 /// So many beds are told one by one.
 const TOLD_ONE_BY_ONE: usize = 4;
+
+/// Shoots that are eaten in days want none.
+pub fn tray() -> Answer {
+    let mut answer = Answer::new(Outcome::Answered);
+    answer.lines.push(Line::new("feed-tray"));
+    answer.cite(&SourceRef::new("common-practice", ""));
+    answer
+}
 
 /// The day and the amount for each bed.
 pub fn answer(reading: &Reading, facts: &Facts<'_>, all: &[Subject<'_>]) -> Answer {

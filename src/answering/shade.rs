@@ -95,7 +95,9 @@ fn shaded<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Result<Vec<Subject<'a>
     // "Does it need a net", "shall I put the net up": of one of several beds, and nothing says which.
     let bare = reading.bed_kind.is_none() && reading.days.is_empty() && reading.months.is_empty();
     let bare = bare && reading.sky.is_empty() && reading.quantities.is_empty() && reading.season.is_none();
-    let own_way = reading.all_beds || reading.follow_up || reading.points.iter().any(|point| *point != Point::Own && !point.is_of_a_frame());
+    let own_way = reading.all_beds
+        || reading.follow_up
+        || reading.points.iter().any(|point| *point != Point::Own && !point.is_of_a_frame());
     if reading.asks && bare && (reading.of_it || !own_way) {
         return subjects(reading, facts);
     }

@@ -60,9 +60,9 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let borders = LIKELY.iter().filter(|(least, _)| !unplaced || *least >= LIKELY[0].0);
     let clear = borders.into_iter().any(|(least, ahead)| first.weight >= *least && first.weight >= next * ahead);
     // "Limp by lunch" of no plant is no reason to pull one out: which it is comes first.
-    let of_the_whole =
-        |id: &String| facts.known.signs.get(id).is_some_and(|sign| sign.part == Part::WholePlant);
-    let limp = first.trouble.kind == TroubleKind::Disease && !case.seen.is_empty() && case.seen.iter().all(of_the_whole);
+    let of_the_whole = |id: &String| facts.known.signs.get(id).is_some_and(|sign| sign.part == Part::WholePlant);
+    let limp =
+        first.trouble.kind == TroubleKind::Disease && !case.seen.is_empty() && case.seen.iter().all(of_the_whole);
     let limp = limp && unplaced && reading.asked == 0;
     let clear = clear && !limp;
     if described && (clear || reading.asked >= QUESTIONS) {

@@ -118,7 +118,14 @@ pub fn adds_nothing(now: &Reading, before: &Reading) -> bool {
         && now.temperatures_c == before.temperatures_c;
     let same_side = now.points == before.points && now.aspects == before.aspects && now.microgreen == before.microgreen;
     let same_work = now.did == before.did && now.saw == before.saw && now.put_off == before.put_off;
-    now.kind == before.kind && same_plants && same_place && same_days && same_amounts && same_side && same_work && !now.why
+    now.kind == before.kind
+        && same_plants
+        && same_place
+        && same_days
+        && same_amounts
+        && same_side
+        && same_work
+        && !now.why
 }
 
 /// "Roof 12" after beds of one name were asked about: the one there.

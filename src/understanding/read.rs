@@ -209,6 +209,14 @@ fn read_found(
     } else {
         (kind, sureness)
     };
+    // "Net goes up tomorrow over the kale, 60 % fine?": work to come is asked about, and nothing was done.
+    let to_come = !found.days.is_empty() && found.days.iter().all(|day| day.first > today);
+    let planned = kind == Kind::Record && found.asks && to_come && asker.before.is_none();
+    let asked = found.asked_of_the_work().filter(|_| planned);
+    if asked.is_some() {
+        found.did = None;
+    }
+    let kind = asked.unwrap_or(kind);
     // "3.5 kg of cucumbers taken off on Sunday": no word told the work, and yet a note is what it is.
     let of_record = asker.before.as_ref().is_some_and(|before| before.kind == Kind::Record);
     // "Saturday as well" after the jobs of a day were asked for notes nothing.

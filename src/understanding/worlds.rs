@@ -97,7 +97,9 @@ impl WorldBook {
         said.extend(marks.iter().map(|(mark, span)| (Sort::Mark(*mark), span.clone())));
         let told: Vec<&Rule> = self.told.iter().filter(|rule| rule.is_told(&said)).collect();
         let product = told.iter().find(|rule| rule.company.point.is_some());
-        let rule = product.or(told.first())?;
+        // What is refused whatever else is said is refused before a product is spoken of.
+        let refused = told.iter().find(|rule| rule.company.whatever && rule.company.kind == Kind::None);
+        let rule = refused.or(product).or(told.first())?;
         Some(Company { whatever: told.iter().any(|rule| rule.company.whatever), ..rule.company })
     }
 }

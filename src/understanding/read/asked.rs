@@ -203,6 +203,19 @@ impl Found {
         perhaps.filter(|_| chatter).map(|_| (Kind::Care, UNSURE))
     }
 
+    /// The kind of question that the first work named belongs to.
+    pub(super) fn asked_of_the_work(&self) -> Option<Kind> {
+        match self.jobs().first()? {
+            JobKind::Water => Some(Kind::Water),
+            JobKind::Spray => Some(Kind::Spray),
+            JobKind::Feed => Some(Kind::Feed),
+            JobKind::Net => Some(Kind::Shade),
+            JobKind::Sow | JobKind::Plant => Some(Kind::Sow),
+            JobKind::Pick => Some(Kind::Harvest),
+            _ => None,
+        }
+    }
+
     /// When work was done last, and by whom: it is asked, not told.
     pub(super) fn about_what_was_done(&self) -> Option<(Kind, f64)> {
         /// Such words leave little else (judgement).

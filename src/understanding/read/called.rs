@@ -38,7 +38,8 @@ impl Found {
             "है",
             "होगा",
         ];
-        let hit = self.told.iter().filter(|hit| hit.meaning == Told::Called).max_by_key(|hit| hit.span.end)?;
+        let called = self.told.iter().filter(|hit| hit.meaning == Told::Called).max_by_key(|hit| hit.span.end);
+        let Some(hit) = called else { return self.numbered(text) };
         let mut from = hit.span.end;
         while matches!(text.normal(from), "the" | "as" | "is" | "it" | ":") {
             from += 1;

@@ -53,6 +53,42 @@ impl Found {
         (litres && solid && plain && self.asks && !self.sprays && !self.feeds).then_some((Kind::Mix, SURE))
     }
 
+    /// "Kitne inch pe ek beej", "how many inches between": how far apart, where no depth and no vessel is spoken of;
+    /// "grams for 0.5 sq m": how much seed.
+    pub(super) fn about_room_or_seed(&self, text: &Text) -> Option<(Kind, f64)> {
+        /// Such words leave little else (judgement).
+        const SURE: f64 = 0.85;
+        const HOW_MANY: [&str; 4] = ["kitne", "kitni", "कितने", "many"];
+        const LENGTHS: [&str; 7] = ["inch", "inches", "इंच", "cm", "सेमी", "centimetres", "foot"];
+        const GRAMS: [&str; 6] = ["grams", "gram", "gms", "gm", "ग्राम", "gramme"];
+        const DEEP: [&str; 9] = ["deep", "depth", "gehra", "gehre", "gehri", "gahra", "गहरा", "गहरी", "tall"];
+        let word = |at: usize| text.normal(at);
+        let all = || 0..text.tokens.len();
+        let vessel = self.names.iter().any(|hit| matches!(hit.meaning, Named::BedKind(_) | Named::Material(_)));
+        let deep = all().any(|at| DEEP.contains(&word(at)));
+        let other =
+            self.did.is_some() || self.sprays || self.feeds || !self.signs.is_empty() || !self.asks_or_short(text);
+        if other || vessel || deep {
+            return None;
+        }
+        let far = all().any(|at| HOW_MANY.contains(&word(at)) && LENGTHS.contains(&word(at + 1)));
+        let each = all()
+            .any(|at| matches!(word(at), "pe" | "par" | "पर" | "apart" | "between" | "door" | "दूर" | "beech" | "बीच"));
+        if far && each {
+            return Some((Kind::Space, SURE));
+        }
+        let area = self.quantities.said.iter().any(|said| said.written.unit.measures() == UnitOf::Area);
+        let grams = all().any(|at| {
+            GRAMS.contains(&word(at)) && text.tokens.get(at.wrapping_sub(1)).is_none_or(|token| token.number.is_none())
+        });
+        (area && grams && self.days.is_empty()).then_some((Kind::Seed, SURE))
+    }
+
+    /// It asks, or is so short that it can do nothing else.
+    fn asks_or_short(&self, text: &Text) -> bool {
+        self.asks || text.tokens.len() <= SHORT
+    }
+
     /// Nothing but a crop or a bed is said: "tomato bag?", "methi".
     pub(super) fn is_a_name_alone(&self, text: &Text) -> bool {
         let name = |hit: &Hit<Named>| matches!(hit.meaning, Named::Crop(_) | Named::OwnBed(_));

@@ -12,9 +12,10 @@ const IT: [&str; 13] =
     ["it", "ise", "isko", "iske", "ispe", "ispar", "usko", "इसे", "इसको", "इसके", "इसपर", "उसे", "उसको"];
 
 /// The same in two words: "this one", "does this need", "is par", "yah ab".
-const IT_IN_TWO: [(&str, &[&str]); 8] = [
+const IT_IN_TWO: [(&str, &[&str]); 9] = [
     ("this", &["one", "need", "needs", "want", "wants", "require", "requires", "now"]),
     ("that", &["one", "need", "needs", "want", "wants"]),
+    ("they", &["go", "need", "want"]),
     ("is", &["par", "pe", "ke"]),
     ("us", &["par", "pe", "ke"]),
     ("इस", &["पर", "पे", "के"]),
@@ -26,7 +27,8 @@ const IT_IN_TWO: [(&str, &[&str]); 8] = [
 /// Whether what is asked about is "it".
 fn is_of_it(text: &Text) -> bool {
     let words = || text.tokens.iter().map(|token| token.normal.as_str());
-    let two = |(first, then): (&str, &str)| IT_IN_TWO.iter().any(|(this, after)| *this == first && after.contains(&then));
+    let two =
+        |(first, then): (&str, &str)| IT_IN_TWO.iter().any(|(this, after)| *this == first && after.contains(&then));
     words().any(|word| IT.contains(&word)) || words().zip(words().skip(1)).any(two)
 }
 

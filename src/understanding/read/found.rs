@@ -150,6 +150,18 @@ impl Found {
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);
         names.retain(|hit| !super::homonyms::is_no_plant(text, &dated, hit));
+        // "Side shoots" are no shoots of a tray.
+        let of_a_plant = |hit: &Hit<Told>| {
+            let before = hit.span.start.checked_sub(1).map_or("", |at| text.normal(at));
+            hit.meaning == Told::Microgreen
+                && hit.span.len() == 1
+                && matches!(text.normal(hit.span.start), "shoots" | "shoot")
+                && matches!(
+                    before,
+                    "side" | "sideshoot" | "sucker" | "new" | "fresh" | "basal" | "water" | "extra" | "lower"
+                )
+        };
+        told.retain(|hit| !of_a_plant(hit));
         // "Baby kale" is no child.
         let young = |hit: &Hit<Told>| {
             let baby = matches!(text.normal(hit.span.start), "baby" | "बेबी") && hit.span.len() == 1;

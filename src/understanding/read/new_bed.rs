@@ -150,11 +150,60 @@ impl Found {
         let wished = self.told.iter().any(|hit| matches!(hit.meaning, Told::Request | Told::Supposed));
         // "Fifteen bags put there, what weight".
         let weighs = || self.topics(text, reader).iter().any(|hit| hit.meaning == Kind::Load);
-        !(self.asks || wished)
+        let put = self.is_put_on_the_list(text);
+        !(self.asks && !put || wished)
             && (measured || filled)
-            && (listed() || self.says_new(text))
+            && (listed() || self.says_new(text) || put)
             && !self.is_planned(text, reader)
             && !weighs()
+    }
+
+    /// "Write down: bed 9 is 90 by 45 cm", "box 4 is 3 x 2 ft, west side": a bed by its number, with its size, and nothing
+    /// done, asked or wanted there.
+    fn is_put_on_the_list(&self, text: &Text) -> bool {
+        let bare = self.did.is_none() && !self.sprays && !self.feeds && !self.names_crop() && self.signs.is_empty();
+        // "Bed 9 is" stands in the order of a question as well.
+        let asks = text.original.contains('?') || self.told.iter().any(|hit| hit.meaning == Told::DidAsk);
+        bare && !asks && self.numbered_at(text).is_some()
+    }
+
+    /// Where a bed is named by its number: "box 4".
+    fn numbered_at(&self, text: &Text) -> Option<usize> {
+        const BEDS: [&str; 14] = [
+            "bed",
+            "box",
+            "pot",
+            "bag",
+            "basket",
+            "tray",
+            "planter",
+            "gamla",
+            "dabba",
+            "tokri",
+            "bori",
+            "गमला",
+            "डिब्बा",
+            "टोकरी",
+        ];
+        const MOST: f64 = 99.0;
+        // A number that is part of a size or of a day is no name.
+        let measured = |at: usize| {
+            let sizes = self.quantities.said.iter().any(|said| said.span.contains(&at));
+            let sides = self.quantities.dimensions.iter().any(|found| found.span.contains(&at));
+            sizes || sides || self.days.iter().any(|day| day.span.contains(&at))
+        };
+        (0..text.tokens.len()).find(|at| {
+            let number = text.tokens.get(at + 1).and_then(|token| token.number);
+            let plain = number.is_some_and(|number| number.fract() == 0.0 && (1.0..=MOST).contains(&number));
+            plain && BEDS.contains(&text.normal(*at)) && !measured(at + 1)
+        })
+    }
+
+    /// "Box 4" as it is written, where it is put on the list by that.
+    pub(super) fn numbered(&self, text: &Text) -> Option<String> {
+        let at = self.numbered_at(text).filter(|_| self.is_put_on_the_list(text))?;
+        let (first, last) = (text.tokens.get(at)?, text.tokens.get(at + 1)?);
+        text.original.get(first.span.start..last.span.end).map(str::to_owned)
     }
 
     /// "A new pot of 14 inches": a round thing has one width, and nothing else of a length is said.

@@ -282,6 +282,7 @@ impl Found {
             .or_else(|| self.about_water(text))
             .or_else(|| self.about_things_moved(text))
             .or_else(|| self.about_what_fills(text))
+            .or_else(|| self.about_room_or_seed(text))
             .or_else(|| self.about_litres_alone(text))
     }
 
@@ -353,7 +354,8 @@ impl Found {
         const SURE: f64 = 0.85;
         let asked = self.points().any(|point| point == Point::HowMuchWater)
             || self.asks_vessels_for_all(text)
-            || self.asks_vessels_alone(text);
+            || self.asks_vessels_alone(text)
+            || self.asks && asks_by_its_verb(text);
         let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
         // "Okra planted in a 20 L bag, how much water": what grows there is the ground of it.
         let worked = self.did.is_some_and(|job| !matches!(job, JobKind::Sow | JobKind::Plant));
@@ -421,4 +423,18 @@ fn is_for_the_day(text: &Text, at: usize) -> bool {
         "office", "work", "school", "college", "market", "duty", "class", "shop", "clinic", "hospital", "seed", "seeds",
     ];
     (at..at + 2).any(|place| PLACES.contains(&text.normal(place)))
+}
+
+/// "Kab seenchein", "mitti geeli rakhu?", "shall I keep the mix moist": of water, by the verb or by what it makes.
+fn asks_by_its_verb(text: &Text) -> bool {
+    const VERBS: [&str; 4] = ["सींच", "seench", "sinch", "सिंच"];
+    const WET: [&str; 9] = ["geeli", "gili", "geela", "gila", "nam", "गीली", "गीला", "नम", "moist"];
+    const KEPT: [&str; 4] = ["rakh", "रख", "keep", "kept"];
+    let word = |at: usize| text.normal(at);
+    let starts = |at: usize, all: &[&str]| all.iter().any(|start| word(at).starts_with(start));
+    (0..text.tokens.len()).any(|at| {
+        let wet = || WET.contains(&word(at));
+        let kept = || (at.saturating_sub(4)..=at + 1).any(|near| starts(near, &KEPT));
+        starts(at, &VERBS) || wet() && kept()
+    })
 }

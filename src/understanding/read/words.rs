@@ -105,12 +105,16 @@ impl Found {
                 || self.quantities.said.iter().any(|said| said.span.contains(&position))
                 || reader.known.words.days.at(text, position).is_some()
         };
+        // "Kaunse herbs": an English word in Hindi is no unheard-of plant.
+        let borrowed =
+            |token: &Token| index_word(token, Language::En).is_some_and(|word| reader.index.knows_well(&word));
         let unknown = |(position, token): &(usize, &Token)| {
             let word = index_word(token, text.language);
             token.is_word()
                 && token.normal.chars().count() >= 3
                 && !covered(*position)
                 && word.is_some_and(|word| !reader.index.knows(&word))
+                && !borrowed(token)
         };
         let mut all: Vec<(usize, String)> = Vec::new();
         for (position, token) in text.tokens.iter().enumerate().filter(unknown) {
