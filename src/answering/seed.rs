@@ -29,6 +29,11 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if wanted.is_empty() {
         return Answer::ask(Line::new("ask-seed-crop"), Vec::new());
     }
+    // One side of a tray is no row.
+    let shoots = wanted.iter().any(|crop| crop.microgreen.is_some());
+    if matches!(place, Place::Row(..)) && on_tray(&place, reading) == Tray::Shoots && shoots {
+        return Answer::ask(Line::new("ask-size"), Vec::new());
+    }
     let several = wanted.len() > 1;
     let mut answer = Answer::new(Outcome::Answered);
     let (mut without, mut as_plants) = (Vec::new(), None);

@@ -228,7 +228,8 @@ fn parted(text: &str, whole: Reading, by: &By<'_>, depth: u8) -> Vec<Reading> {
     if is_ground_of_water(&first, &second) {
         let crops = if second.crops.is_empty() { first.crops } else { second.crops };
         let saw = second.saw.or(first.saw);
-        return vec![Reading { kind: Kind::Water, crops, saw, ..second }];
+        let quantities = [first.quantities, second.quantities].concat();
+        return vec![Reading { kind: Kind::Water, crops, saw, quantities, ..second }];
     }
     if counts_from(&first, &second, texts.0) {
         let kind = match first.did {

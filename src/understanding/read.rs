@@ -201,7 +201,9 @@ fn read_found(
     let outvoted = weighed.then(|| habit.against(kind, words.len(), evidence, stands)).flatten();
     // Seed that does not come up makes no record of the message.
     let ails = kind == Kind::Trouble && found.signs.iter().any(|sign| sign == NOT_UP);
-    let outvoted = outvoted.filter(|(other, share)| !(ails && *other == Kind::Record && *share < SURELY_TOLD));
+    // Nor is a question one: "fed on the 2nd, shall I give double on Wednesday".
+    let no_record = ails || found.asks && kind != Kind::Record && found.did.is_some();
+    let outvoted = outvoted.filter(|(other, share)| !(no_record && *other == Kind::Record && *share < SURELY_TOLD));
     let (kind, sureness) = outvoted.unwrap_or((kind, sureness));
     // "Saw aphids on the okra today": a pest is seen, and no work told.
     let (kind, sureness) = if kind == Kind::Record && found.sees_a_trouble(&text) {

@@ -96,8 +96,22 @@ pub(super) fn sides(text: &Text, words: &Words, items: &mut [Item]) {
     }
 }
 
-/// "35, 50 and 90 percent": all of them are.
+/// "35, 50 and 90 percent", "50 percent chalegi ya 35": all of them are.
 pub(super) fn percent(text: &Text, items: &mut [Item]) {
+    /// So many words on, another is offered.
+    const FURTHEST: usize = 3;
+    for place in 1..items.len() {
+        let Some([before, item]) = items.get(place - 1..=place) else { continue };
+        let between = before.span.end..item.number.start;
+        let offered = between.end.checked_sub(1).is_some_and(|at| matches!(text.normal(at), "or" | "ya" | "या"));
+        let percent = before.of == Some(Of::Unit(Unit::Percent)) && (10.0..=95.0).contains(&item.value);
+        if item.of.is_none() && offered && percent && (1..=FURTHEST).contains(&between.len()) {
+            let of = before.of;
+            if let Some(item) = items.get_mut(place) {
+                item.of = of;
+            }
+        }
+    }
     for place in (1..items.len()).rev() {
         let Some([before, item]) = items.get(place - 1..=place) else { continue };
         let between = before.span.end..item.number.start;

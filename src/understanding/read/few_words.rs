@@ -3,7 +3,7 @@
 use super::{Found, Hit, Named, Told};
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
-use crate::quantity::UnitOf;
+use crate::quantity::{Unit, UnitOf};
 use crate::script::Text;
 use crate::understanding::parts::WILL_DO;
 use crate::understanding::quantities::{Dimensions, Said};
@@ -82,6 +82,17 @@ impl Found {
             GRAMS.contains(&word(at)) && text.tokens.get(at.wrapping_sub(1)).is_none_or(|token| token.number.is_none())
         });
         (area && grams && self.days.is_empty()).then_some((Kind::Seed, SURE))
+    }
+
+    /// "Dhaniye pe 50 percent chalegi ya 35": of a net, where shares are said of a crop and of no stuff.
+    pub(super) fn about_shares_of_light(&self, text: &Text) -> Option<(Kind, f64)> {
+        /// Two shares and a crop leave little else (judgement).
+        const SURE: f64 = 0.85;
+        let percent = |said: &Said| said.written.unit == Unit::Percent;
+        let all = self.quantities.said.len() > 1 && self.quantities.said.iter().all(percent);
+        let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
+        let other = stuff || self.sprays || self.feeds || self.did.is_some() || !self.signs.is_empty();
+        (all && self.names_crop() && self.asks_or_short(text) && !other).then_some((Kind::Shade, SURE))
     }
 
     /// It asks, or is so short that it can do nothing else.

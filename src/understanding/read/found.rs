@@ -150,6 +150,15 @@ impl Found {
         // "May" of "1 may" asks nothing.
         let dated = dates::read(text, &reader.known.words, today, false);
         names.retain(|hit| !super::homonyms::is_no_plant(text, &dated, hit));
+        // "Spoons per pot" names none of hers.
+        let a_measure = |hit: &Hit<Named>| {
+            matches!(hit.meaning, Named::BedKind(_) | Named::OwnBed(_))
+                && hit.span.len() == 1
+                && hit.span.start.checked_sub(1).is_some_and(|at| text.normal(at) == "per")
+        };
+        if asker.before.is_none() && quantities.said.is_empty() && quantities.dimensions.is_empty() {
+            names.retain(|hit| !a_measure(hit));
+        }
         // "Side shoots" are no shoots of a tray.
         let of_a_plant = |hit: &Hit<Told>| {
             let before = hit.span.start.checked_sub(1).map_or("", |at| text.normal(at));
