@@ -69,7 +69,10 @@ pub fn asked<'a>(reading: &Reading, facts: &'a Facts<'a>) -> Result<Asked<'a>, A
 /// "Kab bona hai": when, and of what is left out.
 fn asks_when_alone(reading: &Reading, facts: &Facts<'_>) -> bool {
     let of_all = [Point::WhatGrows, Point::AnyPlant].iter().any(|point| reading.points.contains(point));
-    !of_all && reading.telling.len() <= 1 && reading.days.is_empty() && has_words(reading, &facts.known.talk.when)
+    let undated = reading.days.is_empty() && reading.months.is_empty() && reading.season.is_none();
+    // "Beej kab daale", "kab boya jata hai ye": a few words of sowing, and no plant.
+    let bare = reading.telling.len() <= 3;
+    !of_all && bare && undated && has_words(reading, &facts.known.talk.when)
 }
 
 /// A crop was meant that no file has: no crop was named, a word has no meaning here, and it is not asked in

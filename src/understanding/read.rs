@@ -194,6 +194,10 @@ fn read_found(
     let evidence = found.evidence(&text, reader);
     let verdict = decide(reader.index, &words, &habit, evidence);
     let ByRule { kind, sureness, stands } = found.by_rule(&text, reader, verdict, asker);
+    // A poem, a poison for a dog: whatever was spoken of before, it does not go on from there.
+    if kind == Kind::None && found.company_stands && asker.before.is_some() {
+        return found.reading(&text, reader, kind, sureness);
+    }
     // A message that stands alone is what such words are usual for; in a conversation they may mean another thing.
     // What is refused, and the wait after a poison, stand whatever else.
     let refused = kind == Kind::None || kind == Kind::Spray && found.is_of_poison();
@@ -300,7 +304,10 @@ fn read_found(
         counted_from(&mut reading, before);
         as_asked::with_stuff_asked_about(&mut reading, before);
         // "Could your man bring me a trowel, mine is gone" is not answered by the same once more.
-        if says == Says::NoKind && reading.telling.len() >= OF_ITS_OWN && adds_nothing(&reading, before) {
+        let strange = found.is_senseless(&text, reader);
+        let of_its_own = reading.telling.len() >= OF_ITS_OWN || strange;
+        if says == Says::NoKind && of_its_own && adds_nothing(&reading, before) {
+            reading.senseless |= strange;
             reading.sureness = reading.sureness.min(NOT_HEARD);
         }
     }

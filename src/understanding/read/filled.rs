@@ -13,7 +13,7 @@ const IT: [&str; 13] =
 
 /// The same in two words: "this one", "does this need", "is par", "yah ab".
 const IT_IN_TWO: [(&str, &[&str]); 9] = [
-    ("this", &["one", "need", "needs", "want", "wants", "require", "requires", "now"]),
+    ("this", &["one", "go", "goes", "need", "needs", "want", "wants", "require", "requires", "now"]),
     ("that", &["one", "need", "needs", "want", "wants"]),
     ("they", &["go", "need", "want"]),
     ("is", &["par", "pe", "ke"]),
