@@ -257,7 +257,7 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     let described = reading.kind == Kind::Trouble && reading.signs.len() > 1;
     // What is surely not ours is declined, whatever an article on harm has of its words.
     let not_ours = reading.kind == Kind::None && reading.sureness >= SURELY_NOT_OURS;
-    if let Some(article) = care::of_harm(facts).filter(|_| !described && !not_ours) {
+    if let Some(article) = care::of_harm(facts).filter(|_| !described && !not_ours && !spray::of_harm(reading)) {
         return care::told(article);
     }
     if alerts::is_asked(reading) && matches!(reading.kind, Kind::Due | Kind::Care) {

@@ -191,6 +191,12 @@ pub(super) fn is_dropping(text: &Text, told: &[super::Hit<Told>], span: &Range<u
     if lies && text.language != Language::En {
         return true;
     }
+    // "Kali beet" lies black on a leaf; beetroot is bought by no such colour.
+    const COLOURS: [&str; 8] = ["kali", "kaali", "safed", "hari", "काली", "सफेद", "सफ़ेद", "हरी"];
+    let coloured = span.start.checked_sub(1).is_some_and(|at| COLOURS.contains(&text.normal(at)));
+    if coloured && BEET.contains(&text.normal(span.start)) && text.language != Language::En {
+        return true;
+    }
     let of =
         span.start.checked_sub(1).is_some_and(|at| matches!(text.normal(at), "ki" | "ka" | "ke" | "की" | "का" | "के"));
     let Some(who) = span.start.checked_sub(1 + usize::from(of)) else { return false };
