@@ -194,8 +194,8 @@ fn read_found(
     let evidence = found.evidence(&text, reader);
     let verdict = decide(reader.index, &words, &habit, evidence);
     let ByRule { kind, sureness, stands } = found.by_rule(&text, reader, verdict, asker);
-    // A poem, a poison for a dog: whatever was spoken of before, it does not go on from there.
-    if kind == Kind::None && found.company_stands && asker.before.is_some() {
+    // A poem, a poison for a dog, a wrong bill: whatever was spoken of before, it does not go on from there.
+    if matches!(kind, Kind::None | Kind::Person) && found.company_stands && asker.before.is_some() {
         return found.reading(&text, reader, kind, sureness);
     }
     // A message that stands alone is what such words are usual for; in a conversation they may mean another thing.

@@ -75,8 +75,8 @@ impl WorldBook {
         Self { english, hindi, spelled, told: worlds.told.iter().map(rule).collect() }
     }
 
-    /// What is told by the company of the words: a product that is no one's to pour before anything else, then what stands
-    /// first in the file. `marks` are what a garden's words make of it, each with its place;
+    /// What is told by the company of the words: what is refused whatever else is said, then a product that is no one's to
+    /// pour, then what stands first in the file. `marks` are what a garden's words make of it, each with its place;
     /// `names` the places of names that hold no other word: "curry leaf" is no curry.
     #[must_use]
     pub fn tells(&self, forms: &Forms, marks: &[(Mark, Range<usize>)], names: &[Range<usize>]) -> Option<Company> {

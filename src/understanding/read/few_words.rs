@@ -55,7 +55,7 @@ impl Found {
 
     /// "Kitne inch pe ek beej", "how many inches between": how far apart, where no depth and no vessel is spoken of;
     /// "grams for 0.5 sq m": how much seed.
-    pub(super) fn about_room_or_seed(&self, text: &Text) -> Option<(Kind, f64)> {
+    pub(super) fn about_room_or_seed(&self, text: &Text, crop_known: bool) -> Option<(Kind, f64)> {
         /// Such words leave little else (judgement).
         const SURE: f64 = 0.85;
         const HOW_MANY: [&str; 4] = ["kitne", "kitni", "कितने", "many"];
@@ -74,14 +74,26 @@ impl Found {
         let far = all().any(|at| HOW_MANY.contains(&word(at)) && LENGTHS.contains(&word(at + 1)));
         let each = all()
             .any(|at| matches!(word(at), "pe" | "par" | "पर" | "apart" | "between" | "door" | "दूर" | "beech" | "बीच"));
-        if far && each {
+        // Cut or broken so far up, or so much water and mulch, is no gap.
+        let set = all().any(|at| {
+            matches!(word(at), "apart" | "between" | "beej" | "bij" | "seed" | "seeds" | "plants" | "plant" | "बीज")
+                || ["paudh", "podh", "laga", "bo", "पौध", "लगा"].iter().any(|start| word(at).starts_with(start))
+        });
+        let cut = all().any(|at| {
+            matches!(word(at), "water" | "mulch" | "pani" | "paani" | "पानी")
+                || ["tod", "kaat", "kat", "तोड", "तोड़", "काट"].iter().any(|start| word(at).starts_with(start))
+        });
+        if far && each && set && !cut {
             return Some((Kind::Space, SURE));
         }
         let area = self.quantities.said.iter().any(|said| said.written.unit.measures() == UnitOf::Area);
         let grams = all().any(|at| {
             GRAMS.contains(&word(at)) && text.tokens.get(at.wrapping_sub(1)).is_none_or(|token| token.number.is_none())
         });
-        (area && grams && self.days.is_empty()).then_some((Kind::Seed, SURE))
+        let seed = crop_known
+            || self.names_crop()
+            || all().any(|at| matches!(word(at), "seed" | "seeds" | "beej" | "bij" | "बीज"));
+        (area && grams && seed && self.days.is_empty()).then_some((Kind::Seed, SURE))
     }
 
     /// "Dhaniye pe 50 percent chalegi ya 35": of a net, where shares are said of a crop and of no stuff.
@@ -92,7 +104,9 @@ impl Found {
         let all = self.quantities.said.len() > 1 && self.quantities.said.iter().all(percent);
         let stuff = self.names.iter().any(|hit| matches!(hit.meaning, Named::Material(_) | Named::Mix(_)));
         let other = stuff || self.sprays || self.feeds || self.did.is_some() || !self.signs.is_empty();
-        (all && self.names_crop() && self.asks_or_short(text) && !other).then_some((Kind::Shade, SURE))
+        const NO_LIGHT: [&str; 7] = ["humidity", "germination", "nami", "namee", "नमी", "moisture", "ankuran"];
+        let none = text.tokens.iter().any(|token| NO_LIGHT.contains(&token.normal.as_str()));
+        (all && self.names_crop() && self.asks_or_short(text) && !other && !none).then_some((Kind::Shade, SURE))
     }
 
     /// It asks, or is so short that it can do nothing else.

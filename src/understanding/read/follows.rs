@@ -102,7 +102,7 @@ impl Found {
             let says = if self.names_crop() { self.leaves_out(&said, before, Kind::Care) } else { Says::NoSubject };
             return Follows { kind: Some(Kind::Care).filter(|care| *care != kind), says };
         }
-        if let Some((kind, _)) = self.about_room_or_seed(text).filter(|_| !before.crops.is_empty()) {
+        if let Some((kind, _)) = self.about_room_or_seed(text, true).filter(|_| !before.crops.is_empty()) {
             return Follows { kind: Some(kind), says: self.leaves_out(&said, before, kind) };
         }
         let anew = self.asks_what_is_due(&said, before, (kind, verdict));

@@ -163,8 +163,16 @@ impl Found {
     fn is_put_on_the_list(&self, text: &Text) -> bool {
         let bare = self.did.is_none() && !self.sprays && !self.feeds && !self.names_crop() && self.signs.is_empty();
         // "Bed 9 is" stands in the order of a question as well.
-        let asks = text.original.contains('?') || self.told.iter().any(|hit| hit.meaning == Told::DidAsk);
-        bare && !asks && self.numbered_at(text).is_some()
+        let word = |hit: &Hit<Told>| matches!(hit.meaning, Told::DidAsk | Told::Ails | Told::Saw(_));
+        let first = matches!(text.normal(0), "is" | "are" | "does" | "do" | "can" | "will");
+        let asks = text.original.contains('?') || first || self.told.iter().any(word);
+        // "Bag 3 is 40 x 30 cm and dry" tells how it is.
+        const SO: [&str; 14] = [
+            "dry", "wet", "leaking", "leaks", "cracked", "broken", "full", "empty", "what", "which", "how", "kitne",
+            "kya", "torn",
+        ];
+        let so = text.tokens.iter().any(|token| SO.contains(&token.normal.as_str()));
+        bare && !asks && !so && self.numbered_at(text).is_some()
     }
 
     /// Where a bed is named by its number: "box 4".

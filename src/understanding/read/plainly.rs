@@ -282,7 +282,7 @@ impl Found {
             .or_else(|| self.about_water(text))
             .or_else(|| self.about_things_moved(text))
             .or_else(|| self.about_what_fills(text))
-            .or_else(|| self.about_room_or_seed(text))
+            .or_else(|| self.about_room_or_seed(text, false))
             .or_else(|| self.about_shares_of_light(text))
             .or_else(|| self.about_litres_alone(text))
     }
