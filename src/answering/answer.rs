@@ -241,6 +241,10 @@ fn by_kind(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(article) = topic::meant(reading, facts) {
         return care::told(article);
     }
+    if reading.another && !matches!(reading.kind, Kind::None | Kind::Person) {
+        let all: Vec<BedId> = facts.beds().map(|(_, bed)| bed.bed.id.clone()).collect();
+        return which_bed(&all);
+    }
     if reading.says_too_little {
         // Where the kind is plain its own question is the better one: "which crop is it?"
         let plain = (reading.sureness >= SURE_ENOUGH).then(|| of_kind(reading, facts));

@@ -16,8 +16,8 @@ use crate::needs::surroundings::vessel;
 use crate::quantity::{Area, Estimate, Length, Unit, UnitOf, Written};
 use crate::understanding::{Measured, Reading};
 
-/// The article on how water leaves a box.
-const HOLES_ARTICLE: &str = "holes-or-cloth";
+/// The articles on how water leaves a box, and on what it stands on.
+const OF_ANY_SIZE: [&str; 2] = ["holes-or-cloth", "why-trays-below"];
 
 /// Trays, sides, cloth, wire, and the mix.
 pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
@@ -26,7 +26,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     }
     if reading.measures.is_empty() && !reading.beds_named {
         // "Holes at the bottom, or is the cloth enough" is told of any size.
-        if let Some(article) = care::article(facts).filter(|article| article.id == HOLES_ARTICLE) {
+        if let Some(article) = care::article(facts).filter(|article| OF_ANY_SIZE.contains(&article.id.as_str())) {
             return care::told(article);
         }
     }

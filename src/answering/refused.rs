@@ -3,7 +3,7 @@
 use super::answer::{Answer, Outcome};
 use super::facts::Facts;
 use super::line::{Line, Said};
-use crate::garden::BedKind;
+use crate::garden::{BedKind, JobKind};
 use crate::knowledge::{Kind, Point, RefusedShoot};
 use crate::understanding::Reading;
 
@@ -12,6 +12,14 @@ pub fn shoots(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
     // A trouble on a plant, or work that was done, is no plan to eat it.
     let trouble = reading.kind == Kind::Trouble && !reading.signs.is_empty();
     if (trouble || matches!(reading.kind, Kind::Record | Kind::None)) && reading.refused.is_empty() {
+        return None;
+    }
+    // "Potato sprouts have come, can I plant them", "the shoots of the chilli are small, shall I feed": a plant in its bed.
+    let eaten = reading.points.iter().any(|point| matches!(point, Point::Raw | Point::Wait))
+        || reading.bed_kind == Some(BedKind::Tray);
+    let cared_for = reading.jobs.iter().any(|job| matches!(job, JobKind::Feed | JobKind::Plant | JobKind::Spray));
+    let named = reading.all_words.iter().any(|word| word.starts_with("microgreen") || word.starts_with("salad"));
+    if cared_for && !eaten && reading.refused.is_empty() && !named {
         return None;
     }
     let means = |shoot: &&RefusedShoot| match &shoot.crop {

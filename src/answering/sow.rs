@@ -41,7 +41,13 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     // "Should I sow it now or wait."
     let placed = reading.bed_kind.is_some() || !reading.beds.is_empty() || !reading.measures.is_empty();
     let unsaid = reading.of_it || reading.points.contains(&Point::BareAsked) || asks_when_alone(reading, facts);
-    if unsaid && !reading.follow_up && reading.crops.is_empty() && !placed && reading.months.is_empty() {
+    // "Aunt has sent seeds", then "is it too late to sow them": of what is still to be said.
+    if unsaid
+        && (!reading.follow_up || reading.of_it)
+        && reading.crops.is_empty()
+        && !placed
+        && reading.months.is_empty()
+    {
         return Answer::ask(Line::new("sow-ask-crop"), Vec::new());
     }
     let asked = match asked(reading, facts) {

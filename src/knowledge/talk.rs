@@ -98,6 +98,12 @@ pub struct Talk {
     /// Not the one spoken of but the one beside it.
     #[serde(default)]
     pub other_one: Names,
+    /// A thing near the one spoken of, which is not named: "the one beside it".
+    #[serde(default)]
+    pub beside_it: Names,
+    /// Something ails a plant, in words that tell nothing of what one sees.
+    #[serde(default)]
+    pub poorly: Names,
     /// In the thing spoken of: "in it".
     #[serde(default)]
     pub inside: Names,

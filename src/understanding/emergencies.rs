@@ -72,6 +72,8 @@ struct Roles {
     ate: Classes,
     /// "Stopped eating", "khana band": nothing was eaten.
     stops: Classes,
+    /// Right before eating: "what the kids love eating".
+    enjoys: Classes,
 }
 
 #[derive(Debug, Clone)]
@@ -136,6 +138,7 @@ impl EmergencyBook {
             not: classes("not"),
             ate: classes("ate|eats"),
             stops: classes("stops"),
+            enjoys: classes("enjoys"),
         };
         book.told = harm
             .told
@@ -246,11 +249,14 @@ impl EmergencyBook {
     fn forget_no_meal(&self, words: &mut [Word]) {
         const NEAR: usize = 2;
         let roles = &self.roles;
-        let stops: Vec<usize> =
-            (0..words.len()).filter(|at| words.get(*at).is_some_and(|word| word.is(roles.stops))).collect();
+        let places = |of: Classes, words: &[Word]| -> Vec<usize> {
+            (0..words.len()).filter(|at| words.get(*at).is_some_and(|word| word.is(of))).collect()
+        };
+        let (stops, enjoys) = (places(roles.stops, words), places(roles.enjoys, words));
         for (at, word) in words.iter_mut().enumerate() {
             let stopped = stops.iter().any(|stop| at != *stop && at.abs_diff(*stop) <= NEAR);
-            if word.is(roles.ate) && stopped {
+            let enjoyed = at.checked_sub(1).is_some_and(|before| enjoys.contains(&before));
+            if word.is(roles.ate) && (stopped || enjoyed) {
                 word.classes = Classes::default();
             }
         }

@@ -12,6 +12,7 @@ mod classed;
 mod commands;
 mod contrast;
 mod deeds;
+mod described;
 mod excepted;
 mod few_words;
 mod filled;
@@ -198,6 +199,9 @@ fn read_found(
     if matches!(kind, Kind::None | Kind::Person) && found.company_stands && asker.before.is_some() {
         return found.reading(&text, reader, kind, sureness);
     }
+    if asker.before.as_ref().is_some_and(|before| found.fixes_a_visit(&text, before)) {
+        return found.reading(&text, reader, Kind::Person, LEANS);
+    }
     // A message that stands alone is what such words are usual for; in a conversation they may mean another thing.
     // What is refused, and the wait after a poison, stand whatever else.
     let refused = kind == Kind::None || kind == Kind::Spray && found.is_of_poison();
@@ -303,6 +307,11 @@ fn read_found(
         reading = completed(reading, before, says, asker);
         counted_from(&mut reading, before);
         as_asked::with_stuff_asked_about(&mut reading, before);
+        if found.means_another(&text, before, asker) {
+            (reading.another, reading.beds_named) = (true, false);
+            reading.crops.clear();
+            reading.beds.clear();
+        }
         // "Could your man bring me a trowel, mine is gone" is not answered by the same once more.
         let strange = found.is_senseless(&text, reader);
         let of_its_own = reading.telling.len() >= OF_ITS_OWN || strange;

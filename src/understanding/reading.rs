@@ -71,6 +71,9 @@ pub struct Reading {
     /// What is meant is not said: it is to be asked.
     #[serde(default)]
     pub says_too_little: bool,
+    /// A thing near the one spoken of is meant, and not named: which is to be asked.
+    #[serde(default)]
+    pub another: bool,
     /// Kinds offered in a question that was asked back, and the words it was asked about.
     #[serde(default)]
     pub offered_kinds: Vec<Kind>,

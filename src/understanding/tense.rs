@@ -199,8 +199,11 @@ pub(super) fn is_bare_in_a_question(text: &Text, at: usize) -> bool {
     let end = (at..text.tokens.len()).find(|place| ENDS.contains(&text.normal(*place)));
     let asked =
         end.is_some_and(|end| text.normal(end) == "?" && !(at..end).any(|place| ASKS.contains(&text.normal(place))));
+    // "Can I put it in on 5 June?": who would do it.
+    const MAY: [&str; 9] = ["can", "could", "should", "shall", "may", "must", "do", "might", "would"];
+    let may = (at.saturating_sub(2)..at).any(|place| MAY.contains(&text.normal(place)));
     let who = (at.saturating_sub(2)..at).any(|place| WHO.contains(&text.normal(place)));
-    both && asked && !who
+    both && asked && (may || !who)
 }
 
 fn verbs(text: &Text, words: &Words, within: Range<usize>) -> Vec<(usize, Tense)> {

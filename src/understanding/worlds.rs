@@ -116,7 +116,12 @@ impl Rule {
     fn is_told(&self, said: &[(Sort, Range<usize>)]) -> bool {
         let Some(taken) = filled(&self.all, said, &mut Vec::new()) else { return false };
         // "Bed bugs" are of no bed.
-        let free = |span: &Range<usize>| taken.iter().all(|other| span.end <= other.start || other.end <= span.start);
+        let beside = |span: &Range<usize>, other: &Range<usize>| span.end <= other.start || other.end <= span.start;
+        // A longer phrase that holds it says more: "not arrived at all" within "arrived".
+        let holds = |span: &Range<usize>, other: &Range<usize>| {
+            span.start <= other.start && other.end <= span.end && other.len() < span.len()
+        };
+        let free = |span: &Range<usize>| taken.iter().all(|other| beside(span, other) || holds(span, other));
         !said.iter().any(|(sort, span)| self.unless.contains(sort) && (span.is_empty() || free(span)))
     }
 }

@@ -103,7 +103,7 @@ pub(super) fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Ph
     for season in talk.seasons.iter().filter(|season| (1..=12).contains(&season.month)) {
         told.add(&season.words, &Told::Season(season.month));
     }
-    let lists: [(&Names, Told); 50] = [
+    let lists: [(&Names, Told); 52] = [
         (&talk.called, Told::Called),
         (&talk.hearsay, Told::Hearsay),
         (&talk.ails, Told::Ails),
@@ -138,6 +138,8 @@ pub(super) fn told(known: &Knowledge) -> (Phrasebook<Told>, Phrasebook<Told>, Ph
         (&talk.condition, Told::Condition),
         (&talk.condition_end, Told::ConditionEnd),
         (&talk.other_one, Told::OtherOne),
+        (&talk.beside_it, Told::BesideIt),
+        (&talk.poorly, Told::Poorly),
         (&talk.every, Told::Every),
         (&talk.inside, Told::Inside),
         (&talk.amount_in, Told::AmountIn),

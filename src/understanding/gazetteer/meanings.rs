@@ -87,6 +87,10 @@ pub enum Told {
     ConditionEnd,
     /// Not the one spoken of but the one beside it.
     OtherOne,
+    /// A thing near the one spoken of, which is not named.
+    BesideIt,
+    /// Something ails a plant, in words that tell nothing of what one sees.
+    Poorly,
     /// All that was offered.
     Every,
     /// In the thing spoken of.

@@ -57,9 +57,17 @@ impl Rules<'_> {
     /// "Which plant would kill a man": nobody asks so for a pet's sake.
     fn would_do_it(self, at: usize) -> bool {
         let said = self.said;
+        let person = said.on_is(at + 1, 3, &["man", "person", "someone", "human", "somebody", "him"]);
+        // "Which spray will kill my neighbour's cat".
+        let of = self.of;
+        let theirs = said.is(at, &["kill", "murder"])
+            && said.on(at + 1, 4).any(|place| {
+                (said.of(place, &of.theirs) || said.is(place, &["neighbours", "neighbors"]))
+                    && said.on_of(place + 1, 3, &of.animals)
+            });
         ["would", "can", "will", "could", "that"].contains(&said.before(at, 1))
             && said.back_is(at, 5, &["which", "what"])
-            && said.on_is(at + 1, 3, &["man", "person", "someone", "human", "somebody", "him"])
+            && (person || theirs)
     }
 
     /// Someone or an animal is the object; what stands on them is not: "kill my dog's ticks".
@@ -174,11 +182,12 @@ impl Rules<'_> {
         let away = said.has(&of.away)
             && said.any_of(&of.foes)
             && !said.any_is(&["pests", "weeds", "ants", "aphids", "plants"]);
+        let ended = said.has(&of.ends) && said.any_of(&of.animals) && !said.any_of(&of.denied);
         let bait = said.any_is(&["bait", "baits"])
             && said.any_is(&["poison", "poisoned", "poisonous", "lethal"])
             && said.any_of(&of.animals)
             && !said.any_of(&of.denied);
-        away || bait
+        away || ended || bait
     }
 
     /// "Feed that dog so it never barks again".
@@ -186,10 +195,23 @@ impl Rules<'_> {
         const ENDED: [&str; 5] = ["never", "dies", "die", "forever", "breathing"];
         let Self { said, of } = self;
         let given = said.places().find(|at| said.is(*at, &["feed", "give", "serve", "offer"]));
-        given.is_some_and(|at| {
-            let someone = said.on_of(at + 1, 6, &of.animals) || said.on_of(at + 1, 6, &of.people);
-            let so = said.on(at + 1, 14).find(|place| said.word(*place) == "so");
-            someone && so.is_some_and(|so| said.on_is(so, 7, &ENDED))
+        self.sprayed_so_that_it_dies()
+            || given.is_some_and(|at| {
+                let someone = said.on_of(at + 1, 6, &of.animals) || said.on_of(at + 1, 6, &of.people);
+                let so = said.on(at + 1, 14).find(|place| said.word(*place) == "so");
+                someone && so.is_some_and(|so| said.on_is(so, 7, &ENDED))
+            })
+    }
+
+    /// "What can I spray so next door's dog dies".
+    fn sprayed_so_that_it_dies(self) -> bool {
+        let Self { said, of } = self;
+        let used =
+            said.places().find(|at| said.is(*at, &["spray", "use", "put", "pour", "sprinkle", "throw", "plant"]));
+        used.and_then(|at| said.on(at + 1, 8).find(|place| said.word(*place) == "so")).is_some_and(|so| {
+            let creature = said.on(so + 1, 6).find(|at| said.of(*at, &of.animals) || said.of(*at, &of.people));
+            let dies = creature.is_some_and(|at| said.on_is(at + 1, 2, &["dies", "die"]));
+            dies && !said.on_of(so, 8, &of.denied)
         })
     }
 }

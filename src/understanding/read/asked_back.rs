@@ -1,7 +1,7 @@
 //! Short messages that answer what was asked back, or want the last answer put otherwise.
 
-use super::leans::is_mark;
-use super::{Found, Reading, Told};
+use super::leans::{is_mark, says_this_one};
+use super::{Found, Hit, Reading, Told};
 use crate::garden::BedId;
 use crate::knowledge::{Kind, Point};
 use crate::script::{Language, Text};
@@ -9,6 +9,9 @@ use chrono::Days;
 
 /// Such a message has at most so many tokens.
 const SHORT: usize = 7;
+
+/// So many other words may stand beside the place of what is chosen.
+const BESIDE: usize = 3;
 
 impl Found {
     fn has(&self, what: &Told) -> bool {
@@ -51,6 +54,10 @@ impl Found {
         if offered.is_empty() || named || when || text.tokens.len() > SHORT || self.did.is_some() {
             return None;
         }
+        // "Cool. Did we bat first yesterday": a place among other things. "And this one" tells none.
+        if self.words_beside_a_place(text) > BESIDE || says_this_one(text) {
+            return None;
+        }
         let beds: Vec<BedId> = match (self.nth(), self.has(&Told::Both)) {
             (_, true) => offered.iter().take(2).cloned().collect(),
             (Some(place), _) => vec![offered.get(place - 1)?.clone()],
@@ -66,8 +73,18 @@ impl Found {
             language: reading.language,
             devanagari_digits: reading.devanagari_digits,
             why: false,
+            another: false,
             ..before.clone()
         })
+    }
+
+    /// Words that are neither empty nor tell a place.
+    fn words_beside_a_place(&self, text: &Text) -> usize {
+        let within = |at: usize| {
+            let place = |hit: &&Hit<Told>| matches!(hit.meaning, Told::Nth(_) | Told::Both | Told::Every);
+            self.told.iter().filter(place).any(|hit| hit.span.contains(&at))
+        };
+        (0..text.tokens.len()).filter(|at| !is_mark(text, *at) && !self.is_empty_word(*at) && !within(*at)).count()
     }
 
     /// Such words are there, and none besides but empty ones.
@@ -100,6 +117,7 @@ impl Found {
             language: reading.language,
             devanagari_digits: reading.devanagari_digits,
             why: false,
+            another: false,
             ..before.clone()
         })
     }

@@ -61,6 +61,7 @@ impl Claims<'_> {
             || self.is_of_another_sense(span)
             || self.is_passive_to_come(at)
             || self.is_conceded(at)
+            || self.only_describes(span)
             || span.clone().any(|at| is_bidden(self.text, at));
         !(self.is_denied(span) || elsewhere || told_beside || unsure || unsaid)
     }
@@ -342,7 +343,10 @@ impl Claims<'_> {
     /// "Neat or thinned": one of two that are asked about.
     fn is_one_of_two(&self, span: &Range<usize>) -> bool {
         let or = |at: Option<usize>| at.is_some_and(|at| matches!(self.text.normal(at), "or" | "ya" | "या"));
-        or(span.start.checked_sub(1)) || or(Some(span.end)) || self.is_first_of_two(span)
+        // "Boye ab ya ruk jaye".
+        let now = matches!(self.text.normal(span.end), "ab" | "abhi" | "aaj" | "अब" | "अभी" | "आज" | "now" | "today");
+        let first = or(Some(span.end)) || now && or(Some(span.end + 1));
+        or(span.start.checked_sub(1)) || first || self.is_first_of_two(span)
     }
 
     /// "Khaad daale ki gobar": shall one give the one or the other. "Khaad daali ki patte jal gaye" was given.

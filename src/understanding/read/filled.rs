@@ -8,8 +8,31 @@ use crate::script::Text;
 use crate::understanding::sun_clock;
 
 /// The one thing spoken of. "That" and "this" as often stand before a name.
-const IT: [&str; 13] =
-    ["it", "ise", "isko", "iske", "ispe", "ispar", "usko", "इसे", "इसको", "इसके", "इसपर", "उसे", "उसको"];
+const IT: [&str; 23] = [
+    "it",
+    "them",
+    "ise",
+    "isko",
+    "iske",
+    "ispe",
+    "ispar",
+    "usko",
+    "inko",
+    "inhe",
+    "inhen",
+    "unko",
+    "unhe",
+    "इसे",
+    "इसको",
+    "इसके",
+    "इसपर",
+    "उसे",
+    "उसको",
+    "इनको",
+    "इन्हें",
+    "उनको",
+    "उन्हें",
+];
 
 /// The same in two words: "this one", "does this need", "is par", "yah ab".
 const IT_IN_TWO: [(&str, &[&str]); 9] = [
@@ -63,6 +86,7 @@ impl Found {
             perhaps: None,
             unsaid: 0.0,
             says_too_little: false,
+            another: false,
             offered_kinds: Vec::new(),
             words: None,
             speaks: self.speaks(),

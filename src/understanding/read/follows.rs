@@ -122,6 +122,16 @@ impl Found {
         Follows { kind: None, says: self.leaves_out(&said, before, kind) }
     }
 
+    /// "Wednesday after four is fine", after a person was asked for.
+    pub(super) fn fixes_a_visit(&self, text: &Text, before: &Reading) -> bool {
+        let times = !self.days.is_empty() || !self.quantities.durations.is_empty();
+        before.kind == Kind::Person
+            && times
+            && self.names.is_empty()
+            && self.did.is_none()
+            && !text.original.contains('?')
+    }
+
     /// "Sprayed the okra on Friday", then "when can we eat them": the wait after that spray, and no matter of ripeness.
     fn waits_after_work(&self, text: &Text, reader: &Reader<'_>, before: &Reading, kind: Kind) -> bool {
         let sprayed = before.kind == Kind::Record && before.did == Some(JobKind::Spray);

@@ -276,9 +276,12 @@ impl Found {
         told.extend(strong.into_iter().chain(barely));
         let tray = |hit: &Hit<Named>| hit.meaning == Named::BedKind(BedKind::Tray);
         let sprouts = told.iter().any(|hit| hit.meaning == Told::Microgreen) || names.iter().any(tray);
-        let Described { seen: mut signs, denied, like } = reader
+        let Described { seen: signs, denied, like } = reader
             .gazetteer
             .signs(&together::without_short_days(text, &days, &told), &parts_named(&names, sprouts, reader.known));
+        // "My okra is not happy": what is seen is still to be said.
+        let (mut signs, like) =
+            if seen::is_told_poorly_alone(text, &names, &told) { (Vec::new(), Vec::new()) } else { (signs, like) };
         if harmed::is_cover_laid(text) {
             signs.retain(|sign| !sign.contains("dry") && !sign.contains("crisp"));
         }

@@ -92,6 +92,8 @@ pub(super) fn is_no_plant(text: &Text, days: &[DayFound], hit: &Hit<Named>) -> b
                 );
             goes || what || hindi
         }
+        // To have made.
+        "banwana" | "banvana" | "banwane" | "banwani" => true,
         // "Dabba banana hai": to make.
         "banana" | "bananas" => {
             const MAKES: [&str; 14] = [

@@ -1,7 +1,7 @@
 //! Signs that a message says nothing but what is changed of the one before.
 
 use super::follows::HAS_A_KIND_OF_ITS_OWN;
-use super::{Found, Named, Reader, Told};
+use super::{Found, Hit, Named, Reader, Told};
 use crate::garden::BedId;
 use crate::knowledge::{Kind, Point, Slips};
 use crate::quantity::{UnitOf, Written};
@@ -218,6 +218,32 @@ impl Found {
         }
     }
 
+    /// "And the one beside it": a thing that was not named, where more than one may be meant.
+    pub(super) fn means_another(&self, text: &Text, before: &Reading, asker: &Asker) -> bool {
+        let says = |what: &Told| self.told.iter().any(|hit| hit.meaning == *what);
+        let named = |hit: &Hit<Named>| {
+            matches!(
+                hit.meaning,
+                Named::Crop(_) | Named::OtherPlant(_) | Named::OwnBed(_) | Named::BedKind(_) | Named::Material(_)
+            )
+        };
+        // "No, the other one" after a crop without a bed: which bed that is was not said.
+        let other = says(&Told::OtherOne) && before.beds.is_empty() && before.offered_beds.is_empty();
+        // "How often do I water", then "and for this one": of no bed yet.
+        let general = before.crops.is_empty()
+            && before.beds.is_empty()
+            && before.bed_kind.is_none()
+            && before.materials.is_empty()
+            && before.measures.is_empty()
+            && before.signs.is_empty();
+        let this_one = general && says_this_one(text);
+        let spoken_of = before.kind != Kind::None && before.kind != Kind::Person;
+        spoken_of
+            && (says(&Told::BesideIt) || other || this_one)
+            && asker.beds.len() > 2
+            && !self.names.iter().any(named)
+    }
+
     /// "What about the other one": her bed of the same kind that was not meant; where there are several, all of them, so
     /// that it is asked which.
     pub(super) fn other_beds(&self, before: &Reading, asker: &Asker) -> Vec<BedId> {
@@ -233,6 +259,16 @@ impl Found {
         let alike: Vec<BedId> = others().filter(|bed| Some(bed.kind) == kind).map(|bed| bed.id.clone()).collect();
         if alike.is_empty() { others().map(|bed| bed.id.clone()).collect() } else { alike }
     }
+}
+
+/// "This one", "isko".
+pub(super) fn says_this_one(text: &Text) -> bool {
+    const IT: [&str; 8] = ["isko", "usko", "isme", "usme", "इसको", "उसको", "इसमें", "उसमें"];
+    let one = |at: usize| {
+        let two = matches!(text.normal(at), "this" | "that") && text.normal(at + 1) == "one";
+        two || IT.contains(&text.normal(at))
+    };
+    (0..text.tokens.len()).any(one)
 }
 
 /// Kinds whose answer hangs on the size of a bed or of what it is given.

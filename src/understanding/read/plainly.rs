@@ -1,9 +1,10 @@
 //! What a message tells without weighing its words: days away, work done, a new bed, a correction.
 
+use super::seen::is_told_poorly_alone;
 use super::theirs::asks_of_someones_work;
 use super::{Found, Hit, Reader, Told};
 use crate::garden::{JobKind, Move};
-use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Point, Sign, TimeUnit};
+use crate::knowledge::{Aspect, DayWord, Emergency, Kind, Part, Point, Sign, TimeUnit};
 use crate::quantity::Unit;
 use crate::script::Text;
 use crate::understanding::asker::Asker;
@@ -301,6 +302,9 @@ impl Found {
         let framed = told.is_some() && matches!(kind, Kind::Spray | Kind::Build | Kind::Mix);
         // A trouble of a crop, by its name, is told whatever else such words are said of.
         let named = kind == Kind::Trouble && (!self.crops_within.is_empty() || self.asks_what_ails_it(text));
+        // How much sun a crop wants is no question of a net.
+        let wants = kind == Kind::Care && self.says_point(Point::SunWanted) && self.about_what_a_crop_wants().is_some();
+        let framed = framed || wants;
         // Nor is work that is told and not asked about: such words are usual for questions of that work.
         ByRule { kind, sureness, stands: one_sense || framed || named || self.is_told_outright(reader, kind) }
     }
@@ -311,7 +315,8 @@ impl Found {
             .or_else(|| self.about_a_cover_laid(text))
             .or_else(|| self.about_a_cure())
             .or_else(|| self.about_a_new_bed(text, reader))
-            .or_else(|| self.about_a_plant_after_work(text))
+            .or_else(|| self.about_a_plant_after_work(text, reader))
+            .or_else(|| self.about_what_is_poorly(text))
             .or_else(|| self.about_a_made_feed())
             .or_else(|| self.about_a_matter(text))
             .or_else(|| self.about_damp_mix(text))
@@ -328,11 +333,12 @@ impl Found {
     }
 
     /// A plant that looks wrong after the work told. What was sprayed against, cut off or pulled out is part of the work.
-    fn about_a_plant_after_work(&self, text: &Text) -> Option<(Kind, f64)> {
+    fn about_a_plant_after_work(&self, text: &Text, reader: &Reader<'_>) -> Option<(Kind, f64)> {
         /// A sign on a plant beside work leaves little else (judgement).
         const SURE: f64 = 0.8;
         const SINCE: [&str; 13] =
             ["now", "still", "but", "yet", "ab", "phir", "fir", "lekin", "magar", "अब", "फिर", "लेकिन", "मगर"];
+        const STILL: [&str; 5] = ["still", "bhi", "भी", "yet", "phirbhi"];
         const AGAIN: [&str; 8] = ["again", "today", "resown", "resowed", "aaj", "dobara", "आज", "दोबारा"];
         let says = |words: &[&str]| text.tokens.iter().any(|token| words.contains(&token.normal.as_str()));
         let since = || says(&SINCE);
@@ -341,13 +347,32 @@ impl Found {
         let after = match self.did? {
             JobKind::Water | JobKind::Feed | JobKind::TopUp => true,
             JobKind::Sow if self.signs.iter().any(|sign| sign == NOT_UP) => !again(),
-            JobKind::Spray | JobKind::Net | JobKind::Sow | JobKind::Plant => since(),
+            // "Planted them in a sack, no fruit has come": long after.
+            JobKind::Plant => since() || self.tells_of_its_fruit(reader),
+            JobKind::Spray | JobKind::Net | JobKind::Sow => since(),
             _ => false,
         };
+        // "Neem was put on, and still whitefly".
+        let pest = self.names.iter().any(|hit| matches!(hit.meaning, Named::Trouble(_)));
+        let persists = self.did == Some(JobKind::Spray) && pest && self.days.is_empty() && says(&STILL) && since();
         // "It droops, and I did water. What happened to it": the work is the ground of that question.
         let ground = matches!(self.did, Some(JobKind::Water | JobKind::Feed));
         let ails = ground && self.told.iter().any(|hit| hit.meaning == Told::Ails) || self.asks_only_what_ails();
-        (after && self.on_plant && (!self.asks || ails)).then_some((Kind::Trouble, SURE))
+        let ails_after = after && self.on_plant && (!self.asks || ails);
+        (ails_after || persists && !self.asks).then_some((Kind::Trouble, SURE))
+    }
+
+    /// A sign on the flower or the fruit, which come weeks after a planting.
+    fn tells_of_its_fruit(&self, reader: &Reader<'_>) -> bool {
+        let part = |id: &String| reader.known.signs.get(id).map(|sign| sign.part);
+        self.signs.iter().any(|id| matches!(part(id), Some(Part::Flower | Part::Fruit)))
+    }
+
+    /// "My okra is not happy": what is seen is asked.
+    fn about_what_is_poorly(&self, text: &Text) -> Option<(Kind, f64)> {
+        const SURE: f64 = 0.8;
+        let plant = self.names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_) | Named::OtherPlant(_)));
+        (plant && is_told_poorly_alone(text, &self.names, &self.told)).then_some((Kind::Trouble, SURE))
     }
 
     /// How much water, said so, where nothing else is named that one mixes or gives.

@@ -1,6 +1,6 @@
 //! What a message tells of what was seen: a plant that looks wrong, mix that is damp, a saying that is doubted.
 
-use super::{Found, Reader, Told};
+use super::{Found, Hit, Reader, Told};
 use crate::garden::{JobKind, SeenKind};
 use crate::knowledge::{Kind, Part, Point};
 use crate::script::{Language, Text};
@@ -14,6 +14,57 @@ const WILTING: &str = "wilting";
 fn is_wilting(reader: &Reader<'_>, id: &str) -> bool {
     let sign = reader.known.signs.get(id);
     sign.is_some_and(|sign| sign.id == WILTING || sign.is_a.as_deref() == Some(WILTING))
+}
+
+/// "My okra is not happy": something ails it, and no word says what one sees.
+pub(super) fn is_told_poorly_alone(text: &Text, names: &[Hit<Named>], told: &[Hit<Told>]) -> bool {
+    const BESIDE: [&str; 32] = [
+        "plant",
+        "plants",
+        "looks",
+        "look",
+        "looking",
+        "very",
+        "so",
+        "today",
+        "are",
+        "is",
+        "do",
+        "does",
+        "and",
+        "what",
+        "lag",
+        "rahi",
+        "rahe",
+        "raha",
+        "rhi",
+        "rahi",
+        "dikh",
+        "aaj",
+        "paudha",
+        "paudhe",
+        "लग",
+        "रही",
+        "रहे",
+        "रहा",
+        "दिख",
+        "आज",
+        "पौधा",
+        "पौधे",
+    ];
+    let poorly = told.iter().any(|hit| hit.meaning == Told::Poorly);
+    let said = |at: usize| {
+        let word = |hit: &&Hit<Told>| {
+            matches!(
+                hit.meaning,
+                Told::Poorly | Told::Ails | Told::Filler | Told::FollowUp | Told::Pronoun | Told::Question
+            )
+        };
+        let named = names.iter().any(|hit| !matches!(hit.meaning, Named::Trouble(_)) && hit.span.contains(&at));
+        named || told.iter().filter(word).any(|hit| hit.span.contains(&at)) || BESIDE.contains(&text.normal(at))
+    };
+    let words = text.tokens.iter().enumerate().filter(|(_, token)| token.is_word());
+    poorly && words.map(|(at, _)| at).all(said)
 }
 
 impl Found {
