@@ -28,8 +28,11 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
     if let Some(article) = topic::said(reading, facts) {
         return told(article);
     }
-    if let Some(article) = of_climbing(reading, facts).or_else(|| article(facts)).or_else(|| one_of_two(reading, facts))
-    {
+    let meant = of_climbing(reading, facts)
+        .or_else(|| article(facts))
+        .or_else(|| one_of_two(reading, facts))
+        .or_else(|| by_topic(reading, facts));
+    if let Some(article) = meant {
         return told(article);
     }
     let near = facts.articles.iter().take(2).filter(|found| found.score >= NEAR_ENOUGH);
@@ -75,6 +78,14 @@ fn one_of_two<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article
         meant.next().filter(|_| meant.next().is_none())
     };
     only(&|article| ON_HARM.contains(&article.id.as_str())).or_else(|| only(&of_crop))
+}
+
+/// Of those that are as near as the first: the one that a topic names in nearly the words of the message.
+fn by_topic<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article> {
+    let first = facts.articles.first()?.score;
+    let near = facts.articles.iter().filter(|found| found.score >= NEAR_ENOUGH && found.score * AHEAD > first);
+    let near: Vec<&Article> = near.filter_map(|found| facts.known.articles.get(&found.what)).collect();
+    topic::nearest(reading, &near)
 }
 
 /// The article that is told where the kind of a message is not sure: nearer, and further ahead of the next, than where

@@ -64,6 +64,7 @@ pub fn instead(answer: Answer, reading: &Reading, facts: &Facts<'_>) -> Answer {
         return Answer { cautions: answer.cautions, ..not_known() };
     }
     if is_general(reading)
+        && !reading.for_it
         && let Some(told) = in_general(reading, facts)
     {
         return Answer { cautions: answer.cautions, ..Answer::new(told.outcome) }.joined(told);

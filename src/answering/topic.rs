@@ -24,6 +24,43 @@ pub fn said<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article> 
     })
 }
 
+/// The one of several articles with a topic that is much nearer to the message than any of the others'.
+pub fn nearest<'a>(reading: &Reading, among: &[&'a Article]) -> Option<&'a Article> {
+    /// So much nearer, in shares of the words of both (looked for on 1 900 messages and their nearest articles).
+    const NEARER: f64 = 0.15;
+    /// Less than this is shared by chance.
+    const LEAST: f64 = 0.4;
+    /// So many words of a message tell enough of it.
+    const ENOUGH: usize = 2;
+    if reading.telling.len() < ENOUGH {
+        return None;
+    }
+    let best = |article: &&'a Article| {
+        let topics = article.topics.each().into_iter();
+        let all = topics.flat_map(|(language, all)| all.iter().map(move |topic| shared(reading, topic, language)));
+        all.fold(0.0, f64::max)
+    };
+    let mut by_topic: Vec<(f64, &'a Article)> = among.iter().map(|article| (best(article), *article)).collect();
+    by_topic.sort_by(|a, b| b.0.total_cmp(&a.0));
+    match by_topic.as_slice() {
+        [(first, article), (second, _), ..] if *first >= LEAST && *first >= second + NEARER => Some(article),
+        _ => None,
+    }
+}
+
+/// A topic of so many words all of which the message has counts at least so much (judgement).
+const WHOLE: (usize, f64) = (3, 0.8);
+
+/// The share of the words of a message and of a topic that both have, 0 to 1.
+fn shared(reading: &Reading, topic: &str, language: Language) -> f64 {
+    let topic: BTreeSet<String> = index_words_as(topic, language).into_iter().collect();
+    let both = reading.telling.iter().filter(|forms| forms.iter().any(|form| topic.contains(form))).count();
+    let all = reading.telling.len() + topic.len().saturating_sub(both);
+    let whole = both >= WHOLE.0 && topic.iter().all(|word| reading.all_words.contains(word));
+    let share = if all == 0 { 0.0 } else { both as f64 / all as f64 };
+    if whole { share.max(WHOLE.1) } else { share }
+}
+
 fn is_said(reading: &Reading, topic: &str, language: Language) -> bool {
     let topic: BTreeSet<String> = index_words_as(topic, language).into_iter().collect();
     let has = |forms: &Vec<String>| forms.iter().any(|form| topic.contains(form));
@@ -34,7 +71,10 @@ fn is_said(reading: &Reading, topic: &str, language: Language) -> bool {
 pub fn meant<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article> {
     let asked = [Point::Meaning, Point::Choice].iter().any(|point| reading.points.contains(point));
     let own = reading.beds_named || !reading.measures.is_empty() || reading.did.is_some() || reading.follow_up;
-    if !asked || own {
+    // "Which feed is right for it": of a bed that is still to be named.
+    let bare = reading.crops.is_empty() && reading.materials.is_empty() && reading.mixes.is_empty();
+    let of_it = reading.of_it && bare && !reading.points.contains(&Point::Meaning);
+    if !asked || own || of_it {
         return None;
     }
     let choice =

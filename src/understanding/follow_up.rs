@@ -77,6 +77,11 @@ pub fn completed(mut now: Reading, before: &Reading, says: Says, asker: &Asker) 
         && !other_bed
     {
         now.crops.clone_from(&before.crops);
+        // "Must I pinch the tops", of the crop spoken of: an article is found by the words of both.
+        if now.kind == Kind::Care && says == Says::NoSubject && !before.crops.is_empty() {
+            now.search
+                .extend(before.search.iter().filter(|word| !now.search.contains(word)).cloned().collect::<Vec<_>>());
+        }
         if now.troubles.is_empty() {
             now.troubles.clone_from(&before.troubles);
         }
@@ -377,7 +382,16 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
     if let (Some(holds), Some(vessels)) = (one_holds, &mut reading.vessels) {
         vessels.holds = Some(holds);
     }
+    let volumes = |all: &[Written]| all.iter().filter(|said| said.unit.measures() == UnitOf::Volume).count();
+    if volumes(&now.quantities) > 1 {
+        // "10 ml in 1 L": both are said anew.
+        reading.quantities.retain(|told| told.unit.measures() != UnitOf::Volume);
+        reading.quantities.extend(now.quantities.iter().filter(|said| said.unit.measures() == UnitOf::Volume));
+    }
     for said in now.quantities.iter().filter(|said| one_holds != Some(**said)) {
+        if reading.quantities.contains(said) {
+            continue;
+        }
         // Of several weights the sum was asked for.
         let weights = reading.quantities.iter().filter(|told| told.unit.measures() == UnitOf::Mass).count();
         if before.did == Some(JobKind::Pick) && weights > 1 && reading.crops.len() <= 1 {

@@ -204,6 +204,9 @@ pub struct Reading {
     /// What is asked about is only "it", of which nothing was said before.
     #[serde(default)]
     pub of_it: bool,
+    /// It is pointed at: "iske liye", "for this one"; "it" may point at nothing.
+    #[serde(default)]
+    pub for_it: bool,
     /// Nothing in it had any sense.
     pub senseless: bool,
     /// The telling words, for a search of articles.

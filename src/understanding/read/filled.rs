@@ -42,9 +42,9 @@ const IT_IN_TWO: [(&str, &[&str]); 9] = [
     ("is", &["par", "pe", "ke"]),
     ("us", &["par", "pe", "ke"]),
     ("इस", &["पर", "पे", "के"]),
-    ("यह", &["अब", "अभी", "कब", "बो"]),
-    ("ye", &["ab", "abhi", "kab", "bo"]),
-    ("yeh", &["ab", "abhi", "kab", "bo"]),
+    ("यह", &["अब", "अभी", "कब", "बो", "बोने", "लगाने"]),
+    ("ye", &["ab", "abhi", "kab", "bo", "bone", "lagane", "lagau"]),
+    ("yeh", &["ab", "abhi", "kab", "bo", "bone", "lagane", "lagau"]),
 ];
 
 /// Whether what is asked about is "it".
@@ -53,6 +53,21 @@ fn is_of_it(text: &Text) -> bool {
     let two =
         |(first, then): (&str, &str)| IT_IN_TWO.iter().any(|(this, after)| *this == first && after.contains(&then));
     words().any(|word| IT.contains(&word)) || words().zip(words().skip(1)).any(two)
+}
+
+/// Whether a thing is pointed at: "iske liye", "for this one", "what does it want" not.
+fn is_for_it(text: &Text) -> bool {
+    const DUMMY: [&str; 2] = ["it", "them"];
+    // "Iske baad", "iske alawa": of what was said.
+    const BESIDES: [&str; 10] = ["baad", "alawa", "saath", "sath", "bina", "pehle", "बाद", "अलावा", "साथ", "पहले"];
+    let word = |at: usize| text.normal(at);
+    (0..text.tokens.len()).any(|at| {
+        let this = IT.contains(&word(at)) && !DUMMY.contains(&word(at)) && !BESIDES.contains(&word(at + 1));
+        let one = matches!(word(at), "this" | "that") && word(at + 1) == "one";
+        let ends = text.tokens.get(at + 1).is_none_or(|next| !next.is_word());
+        let last = matches!(word(at), "this" | "it") && ends && at > 0 && matches!(word(at - 1), "for" | "to" | "on");
+        this || one || last
+    })
 }
 
 impl Found {
@@ -137,6 +152,7 @@ impl Found {
             follow_up: false,
             asks: self.asks,
             of_it: is_of_it(text) || is_of_those_seeds(text),
+            for_it: is_for_it(text),
             senseless: self.is_senseless(text, reader),
             search: self.search_words(text),
             telling: self.words_told(text),

@@ -14,6 +14,8 @@ pub(super) fn asks(text: &Text, hit: &Hit<Told>, told: &[Hit<Told>]) -> bool {
     match text.normal(at) {
         // "Do" is two or "give", "is" is "this" in Hindi.
         "do" | "is" | "are" if !english => false,
+        // Two and a half sounds as "shall we give".
+        "dhai" | "dhaai" | "adhai" | "dhaee" | "dhayi" | "ढाई" => false,
         // It sounds as the Hindi for "shall we give".
         "day" if english => false,
         // "Will do the box on Thursday".
