@@ -29,7 +29,7 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         return told(article);
     }
     let meant = of_climbing(reading, facts)
-        .or_else(|| article(facts))
+        .or_else(|| article(facts).filter(|article| shares_words(reading, article, facts)))
         .or_else(|| one_of_two(reading, facts))
         .or_else(|| by_topic(reading, facts));
     if let Some(article) = meant {
@@ -78,6 +78,17 @@ fn one_of_two<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article
         meant.next().filter(|_| meant.next().is_none())
     };
     only(&|article| ON_HARM.contains(&article.id.as_str())).or_else(|| only(&of_crop))
+}
+
+/// An article that is only just near enough shares words with the message in one of its topics; else its text is near by
+/// chance: "a friend gave me a seedling, what does it want" is of no feed that was given.
+fn shares_words(reading: &Reading, article: &Article, facts: &Facts<'_>) -> bool {
+    const NEAR: f64 = 14.0;
+    const SHARED: f64 = 0.2;
+    /// Where a how-to was as surely asked for, what is near is told.
+    const SURE: f64 = 0.8;
+    let score = facts.articles.first().map_or(0.0, |found| found.score);
+    score >= NEAR || reading.sureness >= SURE || topic::nearness(reading, article) >= SHARED
 }
 
 /// Of those that are as near as the first: the one that a topic names in nearly the words of the message.

@@ -14,12 +14,7 @@ pub fn shoots(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
     if (trouble || matches!(reading.kind, Kind::Record | Kind::None)) && reading.refused.is_empty() {
         return None;
     }
-    // "Potato sprouts have come, can I plant them", "the shoots of the chilli are small, shall I feed": a plant in its bed.
-    let eaten = reading.points.iter().any(|point| matches!(point, Point::Raw | Point::Wait))
-        || reading.bed_kind == Some(BedKind::Tray);
-    let cared_for = reading.jobs.iter().any(|job| matches!(job, JobKind::Feed | JobKind::Plant | JobKind::Spray));
-    let named = reading.all_words.iter().any(|word| word.starts_with("microgreen") || word.starts_with("salad"));
-    if cared_for && !eaten && reading.refused.is_empty() && !named {
+    if is_of_a_plant(reading) {
         return None;
     }
     let means = |shoot: &&RefusedShoot| match &shoot.crop {
@@ -46,4 +41,40 @@ pub fn shoots(reading: &Reading, facts: &Facts<'_>) -> Option<Answer> {
     }
     answer.lines.push(Line::new("shoots-instead"));
     Some(answer)
+}
+
+/// "Potato sprouts have come, can I plant them", "the shoots of the chilli are small, shall I feed": of a plant in its bed,
+/// and of nothing that anyone eats.
+fn is_of_a_plant(reading: &Reading) -> bool {
+    const EATEN: [&str; 22] = [
+        "eat",
+        "raw",
+        "salad",
+        "microgreen",
+        "kha",
+        "tray",
+        "kid",
+        "child",
+        "bachch",
+        "famil",
+        "guest",
+        "rabbit",
+        "cow",
+        "hen",
+        "bird",
+        "parrot",
+        "son",
+        "daught",
+        "baby",
+        "खा",
+        "बच्च",
+        "सलाद",
+    ];
+    let has = |starts: &[&str]| reading.all_words.iter().any(|word| starts.iter().any(|start| word.starts_with(start)));
+    let eaten = reading.points.iter().any(|point| matches!(point, Point::Raw | Point::Wait))
+        || reading.bed_kind == Some(BedKind::Tray)
+        || has(&EATEN);
+    let fed = reading.jobs.iter().any(|job| matches!(job, JobKind::Feed | JobKind::Plant | JobKind::Spray));
+    let planted = reading.all_words.contains("plant") || has(&["lagau", "lagaun", "लगाऊ"]);
+    (fed || planted) && !eaten && reading.refused.is_empty()
 }

@@ -35,12 +35,8 @@ pub fn nearest<'a>(reading: &Reading, among: &[&'a Article]) -> Option<&'a Artic
     if reading.telling.len() < ENOUGH {
         return None;
     }
-    let best = |article: &&'a Article| {
-        let topics = article.topics.each().into_iter();
-        let all = topics.flat_map(|(language, all)| all.iter().map(move |topic| shared(reading, topic, language)));
-        all.fold(0.0, f64::max)
-    };
-    let mut by_topic: Vec<(f64, &'a Article)> = among.iter().map(|article| (best(article), *article)).collect();
+    let mut by_topic: Vec<(f64, &'a Article)> =
+        among.iter().map(|article| (nearness(reading, article), *article)).collect();
     by_topic.sort_by(|a, b| b.0.total_cmp(&a.0));
     match by_topic.as_slice() {
         [(first, article), (second, _), ..] if *first >= LEAST && *first >= second + NEARER => Some(article),
@@ -50,6 +46,13 @@ pub fn nearest<'a>(reading: &Reading, among: &[&'a Article]) -> Option<&'a Artic
 
 /// A topic of so many words all of which the message has counts at least so much (judgement).
 const WHOLE: (usize, f64) = (3, 0.8);
+
+/// How near the nearest topic of an article is to the message: the share of the words of both that both have, 0 to 1.
+pub fn nearness(reading: &Reading, article: &Article) -> f64 {
+    let topics = article.topics.each().into_iter();
+    let all = topics.flat_map(|(language, all)| all.iter().map(move |topic| shared(reading, topic, language)));
+    all.fold(0.0, f64::max)
+}
 
 /// The share of the words of a message and of a topic that both have, 0 to 1.
 fn shared(reading: &Reading, topic: &str, language: Language) -> f64 {

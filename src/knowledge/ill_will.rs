@@ -42,8 +42,6 @@ pub struct EnglishIllWill {
     pub rivals: Spelled,
     pub foes: Spelled,
     pub away: Phrases,
-    /// The same of an animal.
-    pub ends: Phrases,
     pub own_death: Phrases,
 }
 

@@ -74,6 +74,8 @@ struct Roles {
     stops: Classes,
     /// Right before eating: "what the kids love eating".
     enjoys: Classes,
+    /// What harms, or shows that it did.
+    harms: Classes,
 }
 
 #[derive(Debug, Clone)]
@@ -139,6 +141,7 @@ impl EmergencyBook {
             ate: classes("ate|eats"),
             stops: classes("stops"),
             enjoys: classes("enjoys"),
+            harms: classes("poison|true-poison|medicine|vomit|throwing|sick|shaking|soil|bits|swallowed"),
         };
         book.told = harm
             .told
@@ -252,10 +255,12 @@ impl EmergencyBook {
         let places = |of: Classes, words: &[Word]| -> Vec<usize> {
             (0..words.len()).filter(|at| words.get(*at).is_some_and(|word| word.is(of))).collect()
         };
+        let harmed = words.iter().any(|word| word.is(roles.harms));
         let (stops, enjoys) = (places(roles.stops, words), places(roles.enjoys, words));
         for (at, word) in words.iter_mut().enumerate() {
             let stopped = stops.iter().any(|stop| at != *stop && at.abs_diff(*stop) <= NEAR);
-            let enjoyed = at.checked_sub(1).is_some_and(|before| enjoys.contains(&before));
+            // "What the kids love eating", where nothing that harms is named.
+            let enjoyed = !harmed && at.checked_sub(1).is_some_and(|before| enjoys.contains(&before));
             if word.is(roles.ate) && (stopped || enjoyed) {
                 word.classes = Classes::default();
             }

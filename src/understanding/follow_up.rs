@@ -383,7 +383,7 @@ pub fn corrected(now: &Reading, before: &Reading, corrects: bool, asker: &Asker)
         vessels.holds = Some(holds);
     }
     let volumes = |all: &[Written]| all.iter().filter(|said| said.unit.measures() == UnitOf::Volume).count();
-    if volumes(&now.quantities) > 1 {
+    if volumes(&now.quantities) > 1 && matches!(before.did, Some(JobKind::Feed | JobKind::Spray)) {
         // "10 ml in 1 L": both are said anew.
         reading.quantities.retain(|told| told.unit.measures() != UnitOf::Volume);
         reading.quantities.extend(now.quantities.iter().filter(|said| said.unit.measures() == UnitOf::Volume));

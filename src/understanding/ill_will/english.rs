@@ -54,13 +54,14 @@ impl Rules<'_> {
         at == 0 || self.said.ends(at - 1) || self.said.is(at - 1, &BEFORE)
     }
 
-    /// "Which plant would kill a man": nobody asks so for a pet's sake.
+    /// "Which plant would kill a man", "which spray will kill my neighbour's cat": who fears it says so.
     fn would_do_it(self, at: usize) -> bool {
         let said = self.said;
         let person = said.on_is(at + 1, 3, &["man", "person", "someone", "human", "somebody", "him"]);
-        // "Which spray will kill my neighbour's cat".
         let of = self.of;
-        let theirs = said.is(at, &["kill", "murder"])
+        let worries = said.any_of(&of.denied) || said.any_is(&["if", "worry", "by", "accident"]);
+        let theirs = !worries
+            && said.is(at, &["kill", "murder"])
             && said.on(at + 1, 4).any(|place| {
                 (said.of(place, &of.theirs) || said.is(place, &["neighbours", "neighbors"]))
                     && said.on_of(place + 1, 3, &of.animals)
@@ -182,7 +183,9 @@ impl Rules<'_> {
         let away = said.has(&of.away)
             && said.any_of(&of.foes)
             && !said.any_is(&["pests", "weeds", "ants", "aphids", "plants"]);
-        let ended = said.has(&of.ends) && said.any_of(&of.animals) && !said.any_of(&of.denied);
+        // "Finish off next door's cat": the animal is the object.
+        let off = |at: usize| said.is(at, &["finish", "finishing", "bump"]) && said.word(at + 1) == "off";
+        let ended = !said.any_of(&of.denied) && said.places().any(|at| off(at) && self.is_the_object(at + 2));
         let bait = said.any_is(&["bait", "baits"])
             && said.any_is(&["poison", "poisoned", "poisonous", "lethal"])
             && said.any_of(&of.animals)
@@ -210,8 +213,17 @@ impl Rules<'_> {
             said.places().find(|at| said.is(*at, &["spray", "use", "put", "pour", "sprinkle", "throw", "plant"]));
         used.and_then(|at| said.on(at + 1, 8).find(|place| said.word(*place) == "so")).is_some_and(|so| {
             let creature = said.on(so + 1, 6).find(|at| said.of(*at, &of.animals) || said.of(*at, &of.people));
-            let dies = creature.is_some_and(|at| said.on_is(at + 1, 2, &["dies", "die"]));
-            dies && !said.on_of(so, 8, &of.denied)
+            let ours = creature.is_some_and(|at| said.back_is(at, 2, &["my", "our"]));
+            let dies = creature.is_some_and(|at| said.on_is(at + 1, 4, &["dies", "die"]));
+            dies && !ours && !said.any_of(&of.denied)
         })
+    }
+
+    /// An animal stands at this place, behind whose it is at most: "next door's cat", "the cats".
+    fn is_the_object(self, from: usize) -> bool {
+        const BEFORE: [&str; 9] = ["the", "that", "a", "this", "next", "door", "s", "'", "'s"];
+        let Self { said, of } = self;
+        let at = said.on(from, 5).find(|at| !(said.is(*at, &BEFORE) || said.of(*at, &of.theirs)));
+        at.is_some_and(|at| said.of(at, &of.animals))
     }
 }

@@ -58,7 +58,27 @@ impl Found {
         if self.words_beside_a_place(text) > BESIDE || says_this_one(text) {
             return None;
         }
+        // "Not the first one", "first I will check", "maybe the second", "did the first one wilt" choose none.
+        let asks = self.told.iter().any(|hit| matches!(hit.meaning, Told::Question | Told::DidAsk | Told::Request));
+        let unsure =
+            text.tokens.iter().any(|token| matches!(token.normal.as_str(), "maybe" | "shayad" | "शायद" | "times"));
+        let begins = matches!(
+            (text.normal(0), text.normal(1)),
+            ("first", "i" | "we" | "let" | "tell") | ("pehle", "main" | "mai")
+        );
+        if begins || self.has(&Told::Not) || self.has(&Told::Will) || asks || unsure {
+            return None;
+        }
+        let last =
+            text.tokens.iter().any(|token| matches!(token.normal.as_str(), "last" | "aakhri" | "akhri" | "आख़िरी"));
+        let places = self.places_told(text);
         let beds: Vec<BedId> = match (self.nth(), self.has(&Told::Both)) {
+            _ if last && places.is_empty() => offered.last().cloned().into_iter().collect(),
+            // Of several places each must be there.
+            _ if last || places.len() > 1 => {
+                let all: Option<Vec<BedId>> = places.iter().map(|place| offered.get(place - 1).cloned()).collect();
+                all.filter(|_| !last)?
+            }
             (_, true) => offered.iter().take(2).cloned().collect(),
             (Some(place), _) => vec![offered.get(place - 1)?.clone()],
             (None, _) if self.is_nothing_but(text, &Told::Every) => offered.clone(),
@@ -76,6 +96,18 @@ impl Found {
             another: false,
             ..before.clone()
         })
+    }
+
+    /// The places told, from 1, each once; "one" is none beside another.
+    fn places_told(&self, text: &Text) -> Vec<usize> {
+        let place = |hit: &Hit<Told>| match hit.meaning {
+            Told::Nth(place) if !matches!(text.normal(hit.span.start), "one" | "ones") => Some(place),
+            _ => None,
+        };
+        let mut places: Vec<usize> = self.told.iter().filter_map(place).collect();
+        places.sort_unstable();
+        places.dedup();
+        places
     }
 
     /// Words that are neither empty nor tell a place.

@@ -124,12 +124,15 @@ impl Found {
 
     /// "Wednesday after four is fine", after a person was asked for.
     pub(super) fn fixes_a_visit(&self, text: &Text, before: &Reading) -> bool {
-        let times = !self.days.is_empty() || !self.quantities.durations.is_empty();
-        before.kind == Kind::Person
-            && times
-            && self.names.is_empty()
-            && self.did.is_none()
-            && !text.original.contains('?')
+        // "Wednesday is fine" asks nothing, though "is" may.
+        let asks = |hit: &Hit<Told>| match hit.meaning {
+            Told::Question => !matches!(text.normal(hit.span.start), "is" | "are"),
+            Told::DidAsk | Told::Thing(_) | Told::Request => true,
+            _ => false,
+        };
+        let plain = self.names.is_empty() && self.signs.is_empty() && self.did.is_none();
+        let told = !text.original.contains('?') && !self.told.iter().any(asks);
+        before.kind == Kind::Person && !self.days.is_empty() && plain && told
     }
 
     /// "Sprayed the okra on Friday", then "when can we eat them": the wait after that spray, and no matter of ripeness.

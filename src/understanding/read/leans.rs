@@ -229,6 +229,29 @@ impl Found {
         };
         // "No, the other one" after a crop without a bed: which bed that is was not said.
         let other = says(&Told::OtherOne) && before.beds.is_empty() && before.offered_beds.is_empty();
+        // "The middle ones are fine" of leaves.
+        const PARTS: [&str; 18] = [
+            "leaf",
+            "leaves",
+            "patte",
+            "patta",
+            "patti",
+            "pattiyan",
+            "flowers",
+            "flower",
+            "phool",
+            "fruit",
+            "fruits",
+            "phal",
+            "spots",
+            "पत्ते",
+            "पत्ता",
+            "पत्तियाँ",
+            "फूल",
+            "फल",
+        ];
+        let of_parts = text.tokens.iter().any(|token| PARTS.contains(&token.normal.as_str()))
+            || before.kind == Kind::Trouble && !before.signs.is_empty();
         // "How often do I water", then "and for this one": of no bed yet.
         let general = before.crops.is_empty()
             && before.beds.is_empty()
@@ -239,6 +262,7 @@ impl Found {
         let this_one = general && says_this_one(text);
         let spoken_of = before.kind != Kind::None && before.kind != Kind::Person;
         spoken_of
+            && !of_parts
             && (says(&Told::BesideIt) || other || this_one)
             && asker.beds.len() > 2
             && !self.names.iter().any(named)

@@ -338,7 +338,7 @@ impl Found {
         const SURE: f64 = 0.8;
         const SINCE: [&str; 13] =
             ["now", "still", "but", "yet", "ab", "phir", "fir", "lekin", "magar", "अब", "फिर", "लेकिन", "मगर"];
-        const STILL: [&str; 5] = ["still", "bhi", "भी", "yet", "phirbhi"];
+        const STILL: [&str; 4] = ["still", "bhi", "भी", "yet"];
         const AGAIN: [&str; 8] = ["again", "today", "resown", "resowed", "aaj", "dobara", "आज", "दोबारा"];
         let says = |words: &[&str]| text.tokens.iter().any(|token| words.contains(&token.normal.as_str()));
         let since = || says(&SINCE);
@@ -348,7 +348,7 @@ impl Found {
             JobKind::Water | JobKind::Feed | JobKind::TopUp => true,
             JobKind::Sow if self.signs.iter().any(|sign| sign == NOT_UP) => !again(),
             // "Planted them in a sack, no fruit has come": long after.
-            JobKind::Plant => since() || self.tells_of_its_fruit(reader),
+            JobKind::Plant => since() || self.days.is_empty() && self.tells_of_its_fruit(reader),
             JobKind::Spray | JobKind::Net | JobKind::Sow => since(),
             _ => false,
         };

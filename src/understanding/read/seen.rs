@@ -64,6 +64,8 @@ pub(super) fn is_told_poorly_alone(text: &Text, names: &[Hit<Named>], told: &[Hi
         named || told.iter().filter(word).any(|hit| hit.span.contains(&at)) || BESIDE.contains(&text.normal(at))
     };
     let words = text.tokens.iter().enumerate().filter(|(_, token)| token.is_word());
+    // "Not good for the east box?" asks of a place.
+    let poorly = poorly && !text.tokens.iter().any(|token| matches!(token.normal.as_str(), "for" | "liye" | "लिए"));
     poorly && words.map(|(at, _)| at).all(said)
 }
 
