@@ -70,6 +70,8 @@ pub fn answer(reading: &Reading, facts: &Facts<'_>) -> Answer {
         Ok(all) => feed_bed::answer(reading, facts, &all),
         Err(question) => match (named, told_day(reading, facts.today())) {
             (_, Some(last)) => by_rhythm(last, facts.today()),
+            // "How many spoons of compost for it": which it is comes first.
+            (Some(_), None) if reading.for_it => question,
             (Some(material), None) => of_material(material, facts),
             (None, None) => question,
         },

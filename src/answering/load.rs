@@ -55,7 +55,11 @@ fn of_roof(reading: &Reading) -> bool {
 
 /// An article in place of a weight that nobody asked for: "may I use garden soil in the roof boxes".
 pub fn instead<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article> {
-    let sized = !reading.measures.is_empty() || !reading.quantities.is_empty();
+    // "Twenty sacks of mix on the roof": so many weigh, whatever else its words are near to.
+    let counted = reading.count.is_some() || reading.vessels.is_some() || reading.in_bags;
+    let sacks = ["bori", "bore", "boriyan", "sack", "sacks", "bag", "bags", "बोरी", "बोरे"];
+    let counted = counted || sacks.iter().any(|word| reading.all_words.contains(*word));
+    let sized = !reading.measures.is_empty() || !reading.quantities.is_empty() || counted;
     let weighs = sized || says(reading, &facts.known.talk.roof.weight);
     care::instead(reading, facts).filter(|_| !weighs)
 }

@@ -80,6 +80,9 @@ impl Found {
         if self.of_others() && !self.replaces_stuff(before) {
             return Follows { kind: None, says: Says::All };
         }
+        if asks_weight_of_it(text, before) && self.names.is_empty() {
+            return keeps;
+        }
         if self.waits_after_work(text, reader, before, kind) {
             return Follows { kind: Some(Kind::Spray), says: Says::NoSubject };
         }
@@ -494,4 +497,15 @@ fn tells_of_a_house(text: &Text) -> bool {
 /// Kinds that are asked of a crop or a size and answered with figures.
 const fn is_computed(kind: Kind) -> bool {
     !matches!(kind, Kind::None | Kind::Person | Kind::Record | Kind::Care | Kind::Due | Kind::Trouble)
+}
+
+/// "How many kilos?" of what was asked about just now: of the feed, the seed or the mix, and of no load.
+pub(super) fn asks_weight_of_it(text: &Text, before: &Reading) -> bool {
+    const SHORT: usize = 5;
+    const HOW_MUCH: [&str; 7] = ["kitne", "kitna", "kitni", "कितने", "कितना", "कितनी", "many"];
+    const WEIGHTS: [&str; 12] =
+        ["kilo", "kg", "gram", "grams", "gm", "kilos", "kgs", "g", "किलो", "ग्राम", "kilogram", "किग्रा"];
+    let says = |words: &[&str]| text.tokens.iter().any(|token| words.contains(&token.normal.as_str()));
+    let of_stuff = matches!(before.kind, Kind::Feed | Kind::Seed | Kind::Mix);
+    of_stuff && text.tokens.len() <= SHORT && says(&HOW_MUCH) && says(&WEIGHTS)
 }

@@ -293,8 +293,13 @@ impl Found {
             LIKELY
         };
         // "Ddh nnn jjj" leans anywhere.
-        let heard = |token: &Token| index_word(token, text.language).is_some_and(|word| reader.index.knows(&word));
-        let senseless = text.tokens.iter().filter(|token| heard(token)).count() < FEW;
+        let heard = |token: &Token| {
+            token.normal.chars().count() > 1
+                && index_word(token, text.language).is_some_and(|word| reader.index.knows(&word))
+        };
+        let words_heard: std::collections::BTreeSet<&str> =
+            text.tokens.iter().filter(|token| heard(token)).map(|token| token.normal.as_str()).collect();
+        let senseless = words_heard.len() < FEW;
         if all < least || words < ENOUGH || senseless {
             return None;
         }

@@ -1,7 +1,7 @@
 //! What a message that follows another is usual for: by its own words, by the kind of the one before and by the rules,
 //! weighed against one another.
 
-use super::follows::Follows;
+use super::follows::{Follows, asks_weight_of_it};
 use super::{Found, Reader, Reading, Told};
 use crate::garden::JobKind;
 use crate::knowledge::{Kind, Point};
@@ -52,7 +52,7 @@ impl Found {
         let words = text.tokens.iter().filter(|token| token.is_word()).count();
         // The wait after a spray that was told stands.
         let waits = follows.kind == Some(Kind::Spray) && before.did == Some(JobKind::Spray);
-        if waits || self.is_left_to_the_rules(text, reader, before, keeps, words) {
+        if waits || asks_weight_of_it(text, before) || self.is_left_to_the_rules(text, reader, before, keeps, words) {
             return follows;
         }
         // A crack in the slab, water that runs into the flat below, someone who is to call: never passed over for what was
