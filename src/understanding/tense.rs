@@ -203,11 +203,21 @@ pub(super) fn is_bare_in_a_question(text: &Text, at: usize) -> bool {
     const MAY: [&str; 9] = ["can", "could", "should", "shall", "may", "must", "do", "might", "would"];
     let may = (at.saturating_sub(2)..at).any(|place| MAY.contains(&text.normal(place)));
     let who = (at.saturating_sub(2)..at).any(|place| WHO.contains(&text.normal(place)));
-    both && asked && (may || !who)
+    both && (may || asked && !who)
+}
+
+/// "दो थैलियों में डाला": two of them, where "दो" at the end bids to give.
+fn is_two(text: &Text, at: usize) -> bool {
+    const BEHIND: [&str; 12] = ["na", "ना", "ji", "जी", "please", "plz", "to", "तो", "aur", "और", "kya", "क्या"];
+    let next = text.tokens.get(at + 1).filter(|next| next.is_word());
+    text.language != Language::En
+        && matches!(text.normal(at), "दो" | "do")
+        && next.is_some_and(|next| !BEHIND.contains(&next.normal.as_str()))
 }
 
 fn verbs(text: &Text, words: &Words, within: Range<usize>) -> Vec<(usize, Tense)> {
     within
+        .filter(|at| !is_two(text, *at))
         .filter_map(|at| {
             // "To be done", "must be watered", "a good day to put it in".
             let before = at.checked_sub(1).map_or("", |before| text.normal(before));
@@ -221,8 +231,10 @@ fn verbs(text: &Text, words: &Words, within: Range<usize>) -> Vec<(usize, Tense)
                     "gave" | "given" | "fed" | "watered" | "sprayed" | "so" | "rained" | "did"
                 )
             });
+            // "Visit needed on 25 May", at the beginning, is wished as well.
+            let wished = (1..=2).contains(&at);
             let wanted = matches!(text.normal(at), "needed" | "required")
-                && any
+                && (any || wished)
                 && !gave
                 && !matches!(before, "was" | "were" | "had");
             let not_yet = english && (wanted || matches!(before, "be" | "get") || before == "to" && !used);

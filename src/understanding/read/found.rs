@@ -282,6 +282,9 @@ impl Found {
         // "My okra is not happy": what is seen is still to be said.
         let (mut signs, like) =
             if seen::is_told_poorly_alone(text, &names, &told) { (Vec::new(), Vec::new()) } else { (signs, like) };
+        if !seen::is_said_to_bear_nothing(text, &names, &told) {
+            signs.retain(|sign| sign != seen::BEARS_NOTHING);
+        }
         if harmed::is_cover_laid(text) {
             signs.retain(|sign| !sign.contains("dry") && !sign.contains("crisp"));
         }

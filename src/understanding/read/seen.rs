@@ -69,6 +69,35 @@ pub(super) fn is_told_poorly_alone(text: &Text, names: &[Hit<Named>], told: &[Hi
     poorly && words.map(|(at, _)| at).all(said)
 }
 
+/// The sign of a plant that flowers and bears nothing; a crop's name beside a "not" sounds like it.
+pub(super) const BEARS_NOTHING: &str = "flowers-no-fruit";
+
+/// "Chilli is not doing well", "the okra has not come up": that it bears nothing was not said, though its name is that of a
+/// fruit and a "not" stands beside it.
+pub(super) fn is_said_to_bear_nothing(text: &Text, names: &[Hit<Named>], told: &[Hit<Told>]) -> bool {
+    /// Beginnings of words for what it bears and for bearing.
+    const FRUIT: [&str; 13] =
+        ["fruit", "flower", "bloom", "pod", "phal", "fal", "phool", "ful", "phali", "फल", "फूल", "male", "female"];
+    const BEARS: [&str; 22] = [
+        "forming", "setting", "set", "sets", "bearing", "bear", "bears", "giving", "gives", "give", "yielding",
+        "coming", "aa", "aaye", "aaya", "aayi", "lagte", "lagta", "ban", "आ", "आए", "बन",
+    ];
+    let word = |at: usize| text.normal(at);
+    let starts = |at: usize, all: &[&str]| all.iter().any(|start| word(at).starts_with(start));
+    let not = |at: usize| told.iter().any(|hit| hit.meaning == Told::Not && hit.span.contains(&at));
+    let poorly = |at: usize| told.iter().any(|hit| hit.meaning == Told::Poorly && hit.span.contains(&at));
+    let crop = |at: usize| names.iter().any(|hit| matches!(hit.meaning, Named::Crop(_)) && hit.span.contains(&at));
+    let all = 0..text.tokens.len();
+    let fruit = all.clone().any(|at| starts(at, &FRUIT));
+    // "No tomatoes yet", "ek bhi tamatar nahi".
+    let bare =
+        |at: usize| !poorly(at) && (at > 0 && crop(at - 1) || crop(at + 1) || crop(at + 2) && word(at + 1) != "the");
+    let none = |at: usize| matches!(word(at), "no" | "nahi" | "नहीं" | "nhi" | "single") && bare(at);
+    let bears = |at: usize| BEARS.contains(&word(at)) && !matches!(word(at + 1), "up" | "out");
+    let verb = |at: usize| not(at) && !poorly(at) && (at.saturating_sub(2)..=at + 2).any(bears);
+    fruit || all.clone().any(none) || all.clone().any(verb)
+}
+
 impl Found {
     fn holds(&self, what: &Told) -> bool {
         self.told.iter().any(|hit| hit.meaning == *what)
