@@ -83,6 +83,7 @@ fn one_of_two<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article
 /// An article that is only just near enough shares words with the message in one of its topics; else its text is near by
 /// chance: "a friend gave me a seedling, what does it want" is of no feed that was given.
 fn shares_words(reading: &Reading, article: &Article, facts: &Facts<'_>) -> bool {
+    /// BM25 as of `NEAR_ENOUGH`, and the share of words of `topic::nearness` (judgement).
     const NEAR: f64 = 14.0;
     const SHARED: f64 = 0.2;
     /// Where a how-to was as surely asked for, what is near is told.

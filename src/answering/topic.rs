@@ -26,9 +26,9 @@ pub fn said<'a>(reading: &Reading, facts: &'a Facts<'_>) -> Option<&'a Article> 
 
 /// The one of several articles with a topic that is much nearer to the message than any of the others'.
 pub fn nearest<'a>(reading: &Reading, among: &[&'a Article]) -> Option<&'a Article> {
-    /// So much nearer, in shares of the words of both (looked for on 1 900 messages and their nearest articles).
+    /// So much nearer, in shares of the words of both (judgement).
     const NEARER: f64 = 0.15;
-    /// Less than this is shared by chance.
+    /// Less than this is shared by chance (judgement: "plants keep mosquitoes away" shares less with keeping a bottle away).
     const LEAST: f64 = 0.4;
     /// So many words of a message tell enough of it.
     const ENOUGH: usize = 2;

@@ -55,7 +55,7 @@ fn is_of_it(text: &Text) -> bool {
     words().any(|word| IT.contains(&word)) || words().zip(words().skip(1)).any(two)
 }
 
-/// Whether a thing is pointed at: "iske liye", "for this one", "what does it want" not.
+/// Whether a thing is pointed at: "iske liye", "for this one". The "it" of "is it time" may point at nothing.
 fn is_for_it(text: &Text) -> bool {
     const DUMMY: [&str; 2] = ["it", "them"];
     // "Iske baad", "iske alawa": of what was said.
